@@ -19,7 +19,7 @@ async def link(wanted: str, turn: Turn) -> Answer:
     if base is None:
         return Answer(
             say="The calendar has no address here. Whoever runs me can give it one: see the "
-            "settings “listen” and “address”."
+            "settings “listen” and “address”. “Show the calendar” posts a picture of it here."
         )
     is_own = "mine" in words
     known = await links.token(turn.book, turn.sender if is_own else None)

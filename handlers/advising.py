@@ -12,7 +12,7 @@ from handlers.dues import shown
 from handlers.phrasing import capital, day, span, temperature, whole_days
 from handlers.planting import plant_there
 from handlers.practice.advice import Advice
-from handlers.practice.days import bury_window
+from handlers.practice.days import SOIL_BANDS, bury_window
 from handlers.practice.figure import Refused
 from handlers.practice.harm import ADVICE
 from handlers.practice.lessons import TAUGHT, Lesson
@@ -26,6 +26,9 @@ DUE: Mapping[Lesson, str] = {
     "when to seal": "seal",
 }
 """What the calendar knows a day for, if a bin has come so far."""
+
+
+*_, LITTLE_HAPPENS = SOIL_BANDS
 
 
 def about_harm(plan: Harm) -> Answer:
@@ -88,7 +91,13 @@ def _planted(plan: Taught, turn: Turn) -> Answer:
         least, most = ((on - buried).days for on in (window.start, window.end))
         days = f"{least} to {most} days" if least < most else whole_days(most)
         at = temperature(plan.celsius or 0.0, turn.units)
-        say = " ".join([f"{capital(days)} after burying, in soil of {at}.", *window.lines[1:]])
+        say = f"{capital(days)} after burying, in soil of {at}."
+        if plan.celsius is not None and plan.celsius < LITTLE_HAPPENS.value:
+            over = temperature(LITTLE_HAPPENS.value, turn.units)
+            say = (
+                f"In soil of {at} hardly anything happens: wait, and count {days} from the day it "
+                f"is over {over}."
+            )
     return Answer(say=say, why=reasons(window, turn.book.room))
 
 

@@ -39,11 +39,13 @@ class Turn:
     """The message whose record it replies to, through the bot's answer if need be."""
     told: Sequence[Act | Plan] = ()
     """All that the message tells, of which one thing is being answered."""
+    wanted: Units | None = None
+    """The units that the answer is asked for in; None: the group's own."""
 
     @property
     def units(self) -> Units:
-        """The group's units."""
-        return self.book.room.units
+        """The units that amounts are said in."""
+        return self.wanted or self.book.room.units
 
     def entry(  # one parameter for each thing that can be said of an entry
         self,

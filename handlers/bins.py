@@ -7,6 +7,7 @@ from handlers.due_reasons import why_due
 from handlers.dues import TURNS, done_to_it, shown
 from handlers.people import is_same
 from handlers.phrasing import capital, day, how_full, mass, spoon, starter, the, volume, when
+from handlers.practice.bins import ORDINARY_BIN
 from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
@@ -286,3 +287,10 @@ def either(names: Sequence[str]) -> str:
     shown = [the(name) for name in names[:MOST_CHOICES]]
     rest = len(names) - len(shown)
     return listed([*shown, f"one of {rest} more"] if rest else shown, "or")
+
+
+async def usual_bin(turn: Turn) -> float:
+    """What the group's bins hold, in the middle; an ordinary bin where no size is known."""
+    states = await states_of(turn.book, turn.today)
+    sizes = sorted(state.capacity_l for state in states if state.capacity_l)
+    return sizes[len(sizes) // 2] if sizes else ORDINARY_BIN.value

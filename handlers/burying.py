@@ -12,6 +12,7 @@ from handlers.phrasing import capital, day, span, the
 from handlers.planting import plant_there, well_covered
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Amend, Bury, Retract
+from handlers.reading.placewords import SOIL
 from handlers.state import BinState, Stage, named, new_run
 from storage.rows import Entry, Facts
 
@@ -102,17 +103,24 @@ def _is_told(state: BinState, act: Bury, on: date) -> bool:
     since = state.run.buried
     if since is None or not since <= on < state.run.to_bury(since).start:
         return False
-    return act.place is None or bed_name(act.place) == bed_name(state.run.place or "")
+    if act.place is None or act.place in SOIL:  # "in the ground" says no more than buried
+        return True
+    return bed_name(act.place) == bed_name(state.run.place or "")
 
 
 async def _told_otherwise(state: BinState, on: date, turn: Turn) -> Entry | None:
-    """The burial of the run that another told, where this one cannot be of scraps put in since."""
+    """The burial of the run that another told, or the sender without its place, where this one
+    cannot be of scraps put in since.
+    """
     since = state.run.buried
     if since is None or on >= state.run.to_bury(since).start or not turn.book.is_whole:
         return None
     run = await turn.book.run(state.bin, state.number)
     told = [one for one in run if one.act == "bury" and not one.struck]
-    return told[-1] if told and told[-1].writer != turn.sender else None
+    if not told:
+        return None
+    placed = told[-1].on != on or not (told[-1].facts.place is None or told[-1].facts.place in SOIL)
+    return None if told[-1].writer == turn.sender and placed else told[-1]
 
 
 def _asked_anew(told: Entry, act: Bury, turn: Turn) -> Answer:

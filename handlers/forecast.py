@@ -5,7 +5,7 @@ from datetime import date, timedelta
 from math import ceil
 
 from handlers.answer import Answer, Turn
-from handlers.bins import filled_step, meant
+from handlers.bins import filled_step, meant, usual_bin
 from handlers.chosen import choices, reasons
 from handlers.filling import outlook_of
 from handlers.phrasing import capital, day, mass, rough_mass, the, volume, whole_days
@@ -16,7 +16,7 @@ from handlers.practice.density import PRESSED_MIXED, SETTLING, capacity_kg, in_b
 from handlers.practice.figure import Refused, number
 from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate, logged_rate
 from handlers.reading.acts import Ask
-from handlers.state import BinState, layer_mass, states_of
+from handlers.state import BinState, layer_mass
 from storage.rows import Units
 
 LONGEST_DAYS = 365
@@ -140,7 +140,7 @@ def _sealed_before(full_on: date, state: BinState, today: date) -> list[str]:
 
 async def asked_bins(act: Ask, turn: Turn) -> Answer:
     """How many bins are wanted, by the figures said or by what the group logged."""
-    capacity = act.capacity_l or await _usual_bin(turn)
+    capacity = act.capacity_l or await usual_bin(turn)
     week_kg, steps = act.week_kg, tuple[str, ...]()
     if act.volume_l is not None:
         week_kg = mass_kg(act.volume_l)
@@ -158,13 +158,6 @@ async def asked_bins(act: Ask, turn: Turn) -> Answer:
         return Answer(say=str(refused))
     why = reasons(found.led_by(steps), turn.book.room)
     return Answer(say=_bins_words(found, capacity, turn.units), why=why)
-
-
-async def _usual_bin(turn: Turn) -> float:
-    """What the group's bins hold, in the middle; an ordinary bin where no size is known."""
-    states = await states_of(turn.book, turn.today)
-    sizes = sorted(state.capacity_l for state in states if state.capacity_l)
-    return sizes[len(sizes) // 2] if sizes else ORDINARY_BIN.value
 
 
 async def _logged(turn: Turn) -> tuple[float, tuple[str, ...]]:

@@ -4,9 +4,10 @@ from dataclasses import dataclass, replace
 from math import ceil
 
 from handlers.answer import Answer, Turn
+from handlers.bins import usual_bin
 from handlers.chosen import choices, reasons
 from handlers.people import is_same
-from handlers.phrasing import length, the, volume
+from handlers.phrasing import length, mass, the, volume
 from handlers.practice.cautions import caution
 from handlers.practice.choices import Choices
 from handlers.practice.figure import Refused, listed, number
@@ -92,7 +93,7 @@ def _where_animals_dig(act: Ask, turn: Turn) -> str:
 
 def _is_measured(act: Ask) -> bool:
     """Whether it says what is to be buried: so much, or that of bins."""
-    said = (act.volume_l, act.mass_kg, act.bin, act.each)
+    said = (act.volume_l, act.mass_kg, act.bin, act.each, act.count)
     return bool(act.bins) or any(each is not None for each in said)
 
 
@@ -152,6 +153,8 @@ async def _held_by(act: Ask, turn: Turn) -> Answer:
 
 
 async def _to_bury(act: Ask, turn: Turn) -> _ToBury | None:
+    if act.count:
+        return await _of_bins_alike(act, act.count, turn)
     if act.volume_l is not None:
         return _ToBury(ferment(volume_l=act.volume_l))
     if act.mass_kg is not None:
@@ -167,6 +170,17 @@ async def _to_bury(act: Ask, turn: Turn) -> _ToBury | None:
     )
     named = [f"{the(state.bin.name)}{_how_full(state, act, turn)}" for state, _ in held]
     return _ToBury(whole, f" in {listed(named)}")
+
+
+async def _of_bins_alike(act: Ask, count: float, turn: Turn) -> _ToBury:
+    """What so many bins hold: each the amount that was said, or else as much as the group's."""
+    if act.mass_kg is not None:
+        each, whole = mass(act.mass_kg, turn.units), count * act.mass_kg
+        amount = ferment(mass_kg=whole, materials=act.materials)
+    else:
+        each_l = act.volume_l or await usual_bin(turn)
+        each, amount = volume(each_l, turn.units), ferment(volume_l=count * each_l)
+    return _ToBury(amount, f", {number(count)} bins of {each}")
 
 
 def _how_full(state: BinState, act: Ask, turn: Turn) -> str:

@@ -52,6 +52,9 @@ HELP = (
 HELP_WITH = {
     "a mistake": PUT_RIGHT,
     "a call": "Yes, I'm here. Say “help” to see what I can answer.",
+    "an export": "Whoever runs me can write out all that I know as a table, JSON or a calendar: "
+    "“python -m bot export --format csv”, where I run. Here I tell “totals by month”, and “show "
+    "the calendar” posts a picture.",
     "a praise": "",  # small talk, whoever it is said to
     "a complaint": "What was wrong? Reply to it with what is right, or say “scratch that”; "
     "“turn the reminders off” stops those.",

@@ -6,12 +6,13 @@ from datetime import date, timedelta
 
 from handlers import rules
 from handlers.answer import Answer, Query, Turn
-from handlers.bins import choose, filled_step, how_big, how_much, which
+from handlers.bins import choose, filled_step, how_big, how_much, usual_bin, which
 from handlers.chosen import reasons
 from handlers.phrasing import (
     capital,
     day,
     how_full,
+    layer_depth,
     length,
     mass,
     spoon,
@@ -24,7 +25,7 @@ from handlers.practice.density import capacity_kg
 from handlers.practice.dose import LAYER_DEPTH, SPOONS, Dose, dose
 from handlers.practice.figure import Refused, number
 from handlers.practice.first_bed import first_bed
-from handlers.practice.units import METRES
+from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Amend, Ask, Layer
 from handlers.state import BinState, fold, layer_mass, named
 from storage.rows import Facts, NewEntry, Units
@@ -47,11 +48,7 @@ NEARLY_FULL = 0.8
 
 def unmeasured(units: Units) -> str:
     """The usual dose, where nobody said how much went in."""
-    deep = LAYER_DEPTH.low or 0.0, LAYER_DEPTH.high or 0.0
-    span = f"{number(deep[0])} to {number(deep[1])} cm"
-    if units != "metric":
-        inches = (number(cm / 100 / METRES["inch"], 1) for cm in deep)
-        span = f"{' to '.join(inches)} in"
+    span = layer_depth(units)
     spoons = f"{number(SPOONS.low or 0.0)} to {number(SPOONS.high or 0.0)} tablespoons"
     return (
         f"The usual dose is {spoons} of starter on a layer {span} deep, more on meat or fish. "
@@ -160,6 +157,14 @@ def _dose(
     )
 
 
+def _by_weight(turn: Turn) -> str:
+    """The usual dose on a kilo, or a pound, of plain scraps."""
+    kg, unit = (1.0, "kilo") if turn.units == "metric" else (KILOGRAMS["pound"], "pound")
+    usual = _dose(Facts(mass_kg=kg), None, turn)
+    spoons = starter(usual.tablespoons, usual.starter_g, turn.units)
+    return f"On a {unit} of plain scraps that is {spoons}."
+
+
 def usual_dose(turn: Turn) -> Sequence[str]:
     """The working of the usual dose on a layer as deep as is taught."""
     usual = dose(depth_m=LAYER_DEPTH.value / 100, habit=turn.book.room.habit)
@@ -249,8 +254,14 @@ async def asked_dose(act: Ask, turn: Turn) -> Answer:
     state = await named(turn.book, act.bin, turn.today)
     if act.what in _STREWN:
         return _strewn(act, state, turn)
+    count, full = act.count or 1, ""
+    if act.count and act.mass_kg is act.volume_l is act.depth_m is None:
+        each_l = await usual_bin(turn)
+        full = f"{number(count)} bins of {volume(each_l, turn.units)} as they fill"
+        act = replace(act, mass_kg=capacity_kg(each_l, act.materials))
     if act.mass_kg is act.volume_l is act.depth_m is None:
-        return Answer(say=unmeasured(turn.units), why=usual_dose(turn), query=how_much(act))
+        say = f"{unmeasured(turn.units)}\n{_by_weight(turn)}"
+        return Answer(say=say, why=usual_dose(turn), query=how_much(act))
     if (act.mass_kg or act.volume_l or act.depth_m or 0) <= 0:
         return Answer(say=NOT_THAT_LITTLE)
     facts = Facts(
@@ -261,12 +272,20 @@ async def asked_dose(act: Ask, turn: Turn) -> Answer:
     except Refused as refused:
         return Answer(say=str(refused))
     spoons = starter(
-        reckoned.tablespoons, reckoned.starter_g, turn.units, in_cups=act.what == "cups"
+        count * reckoned.tablespoons,
+        count * reckoned.starter_g,
+        turn.units,
+        in_cups=act.what == "cups",
     )
     deep = f"a layer {length(act.depth_m, turn.units)} deep" if act.depth_m else ""
+    each = deep or said_amount(facts, turn)
+    if act.count:
+        whole_g = number(count * reckoned.starter_g)
+        step = f"{number(count)} bins at {number(reckoned.starter_g)} g each: {whole_g} g"
+        reckoned = reckoned.led_by((step,))
+        each = full or f"{number(count)} bins, {each} in each"
     return Answer(
-        say=f"{capital(spoons)} of starter on {deep or said_amount(facts, turn)}: "
-        f"{reckoned.reason}.",
+        say=f"{capital(spoons)} of starter on {each}: {reckoned.reason}.",
         why=reasons(reckoned, turn.book.room),
     )
 

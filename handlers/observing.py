@@ -88,9 +88,12 @@ async def _lasts(name: str | None, act: Observe, turn: Turn) -> bool:
 
 def asked(act: Ask, turn: Turn) -> Answer:
     """What a sign means and what to do about it."""
-    if not act.signs:
+    if not act.signs and act.ph is None:
         return Answer(say=WHAT_IS_SEEN)
-    meaning = trouble(act.signs)
+    try:
+        meaning = trouble(act.signs, ph=act.ph)
+    except Refused as refused:
+        return Answer(say=str(refused))
     return Answer(say=_words(meaning), why=meaning.why())
 
 

@@ -3,6 +3,7 @@
 from collections.abc import Mapping, Sequence
 from datetime import date, time
 
+from handlers.practice.dose import LAYER_DEPTH
 from handlers.practice.figure import number, spoons
 from handlers.practice.tablespoons import SPOON_ML, Spoon
 from handlers.practice.units import KILOGRAMS, LITRES, METRES, SQUARE_METRES
@@ -103,6 +104,15 @@ def length(metres: float, units: Units) -> str:
         return f"{centimetres} cm" if centimetres < 100 else f"{number(metres)} m"
     inches = metres / METRES["inch"]
     return f"{round(inches)} in" if inches < 36 else f"{fraction(inches / 12, 2)} ft"
+
+
+def layer_depth(units: Units) -> str:
+    """How deep a layer is as it is taught: "5 to 7.5 cm"."""
+    deep = LAYER_DEPTH.low or 0.0, LAYER_DEPTH.high or 0.0
+    if units == "metric":
+        return f"{number(deep[0])} to {number(deep[1])} cm"
+    inches = (number(cm / 100 / METRES["inch"], 1) for cm in deep)
+    return f"{' to '.join(inches)} in"
 
 
 def temperature(celsius: float, units: Units) -> str:

@@ -1,9 +1,11 @@
 """The map: which handler answers which act."""
 
+from dataclasses import replace
 from datetime import timedelta
 from typing import assert_never
 
 from handlers import (
+    addresses,
     anothers,
     batches,
     beds,
@@ -113,7 +115,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Unsure():
             return unsure.asked(act, turn)
         case acts.Ask():
-            return await _asked(act, turn)
+            return await _asked(act, replace(turn, wanted=act.units))
     assert_never(act)
 
 
@@ -135,6 +137,8 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             return await totals.asked(act, turn)
         case "custody":
             return await whohas.asked(act, turn)
+        case "help" if act.what == "a page":
+            return await addresses.link("", turn)
         case "help":
             return Answer(say=HELP_WITH.get(act.what or "", HELP))
         case "trench":

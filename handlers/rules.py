@@ -46,7 +46,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     kept_out = await barred(turn.book, bin) if bin else []
     against = [kind for kind in act.materials or {} if kind in kept_out]
     if bin is None or not against:
-        return allowed.asked(act)
+        return allowed.at_most(act, turn.units) if act.at_most else allowed.asked(act)
     return Answer(say=f"No: by your own rule {the(bin.name)} takes no {listed(against, 'or')}.")
 
 

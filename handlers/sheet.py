@@ -14,8 +14,9 @@ from storage.book import Book
 from storage.rows import Due
 
 DAYS = 28
-MOST_ROWS = 40
-"""Rows on a sheet: of more only the number is said."""
+MOST_LINES = 30
+"""Rows on a sheet with the titles above them, as many as a phone shows at once: of more rows only
+the number is said."""
 
 TITLE = "Our bins"
 FOR_ALL = "Other dates"
@@ -84,15 +85,15 @@ async def sheet(book: Book, today: date) -> Sheet:
 def _few_of_each(dues: Sequence[Due]) -> list[Due]:
     """All dues of bins; of what comes again each time, unless that is daily."""
     own = [due for due in dues if due.what in OWN]
-    return list(dues) if len(own) <= MOST_ROWS // 2 else next_of_each(dues)
+    return list(dues) if len(own) <= MOST_LINES // 2 else next_of_each(dues)
 
 
 def _fitting(begin: date, blocks: Sequence[Block]) -> Sheet:
     kept: list[Block] = []
-    room = MOST_ROWS
+    room = MOST_LINES
     for block in blocks:
-        rows = block.rows[:room]
-        room -= len(rows)
+        rows = block.rows[: max(room - 1, 0)]
+        room -= 1 + len(rows)
         kept += [Block(title=block.title, rows=rows)] if rows else []
     left_out = sum(len(b.rows) for b in blocks) - sum(len(b.rows) for b in kept)
     return Sheet(begin=begin, blocks=kept, left_out=left_out)

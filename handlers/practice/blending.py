@@ -82,7 +82,8 @@ def blend(
     made = blend_of(known)
     mass = 1.0 if mass_kg is None else mass_kg
     positive(mass, MOST_KG, what="The scraps", unit="kg", advice="say how much there is")
-    add = _for_water(mass, made, goal) if purpose == "moisture" else _for_carbon(mass, made, goal)
+    wanted = _for_water if purpose == "moisture" else _for_carbon
+    add, working = wanted(mass, made, goal)
     cn = ratio(made)
     return Blend(
         moisture=made.water / 100,
@@ -98,6 +99,7 @@ def blend(
                 for name, (share, part) in zip(named, known, strict=True)
             ),
             f"together {number(made.water)} % water, C:N {_cn(cn)}",
+            *working,
         ),
         figures=(
             MOISTURE if purpose == "moisture" else HEAP_CN,
@@ -135,31 +137,48 @@ def _known(name: str) -> Content:
     return part
 
 
-def _for_water(kg: float, made: Content, goal: float | None) -> tuple[Addition, ...]:
+_Added = tuple[tuple[Addition, ...], tuple[str, ...]]
+"""What to add, and the working of how much."""
+
+
+def _for_water(kg: float, made: Content, goal: float | None) -> _Added:
     water = made.water / 100
     low, high = MOISTURE.low or 0.0, MOISTURE.high or 1.0
     wanted = min(max(water, low), high) if goal is None else goal
     if abs(wanted - water) < 1e-9:
-        return ()
-    if wanted < water:
-        paper = CONTENT["paper"].water / 100
-        return (Addition("torn paper", kg_for_moisture(kg, water, paper, wanted)),)
-    return (Addition("water", kg_for_moisture(kg, water, 1.0, wanted)),)
+        return (), ()
+    what, other = ("torn paper", CONTENT["paper"].water / 100) if wanted < water else ("water", 1.0)
+    more = kg_for_moisture(kg, water, other, wanted)
+    step = (
+        f"{what}, {number(other * 100)} % water: {number(kg)} kg x ({number(water * 100)} - "
+        f"{number(wanted * 100)}) / ({number(wanted * 100)} - {number(other * 100)}) = "
+        f"{number(more)} kg"
+    )
+    return (Addition(what, more),), (step,)
 
 
-def _for_carbon(kg: float, made: Content, goal: float | None) -> tuple[Addition, ...]:
+def _for_carbon(kg: float, made: Content, goal: float | None) -> _Added:
     cn = ratio(made)
     if goal is None:
         if (HEAP_CN.low or 0) <= cn <= (HEAP_CN.high or 0):
-            return ()
+            return (), ()
         goal = HEAP_CN_BETTER.low if cn < HEAP_CN.value else HEAP_CN_BETTER.high
     assert goal is not None
     within(goal, 5, 200, what="A C:N", unit="to 1", advice="25 to 30 suits a heap")
     if abs(goal - cn) < 1e-9:
-        return ()
+        return (), ()
     kind: Literal["paper", "coffee"] = "paper" if goal > cn else "coffee"
     what = "torn paper or cardboard" if kind == "paper" else "coffee grounds or grass"
-    return (Addition(what, kg_for_cn(kg, made, CONTENT[kind], goal)),)
+    other = CONTENT[kind]
+    more = kg_for_cn(kg, made, other, goal)
+    steps = (
+        f"{what}: {number(other.water)} % water, {number(other.nitrogen)} % N, "
+        f"{number(other.carbon)} % C",
+        f"to a C:N of {number(goal)}: {number(kg)} kg x ({number(goal)} x "
+        f"{number(made.nitrogen)} - {number(made.carbon)}) / ({number(other.carbon)} - "
+        f"{number(goal)} x {number(other.nitrogen)}) = {number(more)} kg",
+    )
+    return (Addition(what, more),), steps
 
 
 def _said(

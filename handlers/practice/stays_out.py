@@ -58,6 +58,7 @@ STAYS_OUT: tuple[Row, ...] = (
         "tinfoil, "
         "tin can, glass, glass jar, metal, rubber, rubber band, elastic band, sticker, fruit "
         "sticker, produce sticker, label, wrapper, sweet wrapper, candy wrapper, styrofoam, "
+        "crisp packet, crisp bag, chip packet, chip bag, crisps packet, bread bag, net bag, "
         "polystyrene, bottle cap, tea bag with plastic, bin bag, bin liner, carrier bag, garbage "
         "bag, trash bag, ziploc, twist tie, wire, nylon, plastic net, coffee pod, coffee capsule, "
         "capsule, ceramic, china, tetra pak, milk carton, juice carton, drinks carton, fork, "

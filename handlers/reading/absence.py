@@ -5,6 +5,7 @@ from datetime import date, timedelta
 from typing import NamedTuple
 
 from handlers.reading.arranged import Away, AwayAgain, Back, NoSuchDay, Staying, WhoIsAway
+from handlers.reading.daysasked import days_asked
 from handlers.reading.daywords import WEEKDAYS
 from handlers.reading.doers import is_sender
 from handlers.reading.feasts import feast_days, first_words
@@ -125,6 +126,9 @@ def _asked(message: Message, sentence: Sentence) -> Found | None:
     last = stretch.last if stretch and stretch.last else first
     if stretch is None and (feast := _feast(message, start, end)):
         first = last = feast
+    elif stretch is None:
+        begin, until = days_asked(message, start, end, text.removesuffix(" ?"))
+        first, last = begin or message.today, until or last
     return Found(start, end, WhoIsAway(first=first, last=last))
 
 

@@ -349,8 +349,12 @@ class Ask(_Act):
     """Litres of culture and of molasses that there are, told only in a room (`bran`)."""
     area_m2: float | None = None
     signs: tuple[Sign, ...] = ()
+    ph: float | None = None
+    """The acidity that is only asked about, told only in a room (`trouble`)."""
     what: str | None = None
     """What may go in, in the words said (`allowed`); what of it is asked (`bran` and others)."""
+    at_most: bool | None = None
+    """How much of it is too much is asked, told only in a room (`allowed`)."""
     place: str | None = None
     """The bed that is meant, by a name in `Context.places` (`bed`)."""
     week_kg: float | None = None
@@ -372,6 +376,9 @@ class Ask(_Act):
     """Days that a bin stands sealed, told only in a room (`bins`)."""
     bins: tuple[str, ...] = ()
     """Several bins that are meant together, told only in a room (`trench`, `bed`)."""
+    count: float | None = None
+    """So many bins alike, each with that amount, or else full; told only in a room (`trench`,
+    `dose`)."""
     each: Each | None = None
     bin: str | None = None
     member: str | None = None
@@ -381,6 +388,8 @@ class Ask(_Act):
     last: date | None = None
     by: By | None = None
     """By what a total is told apart, only in a room (`totals`)."""
+    units: Units | None = None
+    """The units that the answer is wanted in, where these are asked for; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

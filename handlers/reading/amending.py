@@ -245,6 +245,8 @@ def _has_amount(act: Act | None) -> bool:
 
 _WATER = words_in("water")
 _OF_ALL = words_in("each both apiece")
+_AT_HOME = words_in("wir haben tenemos tengo mam mamy avons abbiamo temos hain paas")
+"""What somebody has, in the tongues that are mixed in ("wir haben 2 kg Mehl")."""
 _ASKED_OF = words_in(
     "dose dosage dilution dilute ratio soil molasses treacle winter summer what how sprayer"
 )
@@ -258,7 +260,7 @@ def is_bare_amount(message: Message) -> bool:
     """ "About 2 kg": hardly more than an amount, and no deed or plan of its own."""
     if message.bins or message.items or any(c.verb is not None for c in message.clauses):
         return False
-    if message.has(_OF_ALL):
+    if message.has(_OF_ALL) or message.has(_AT_HOME):
         return False  # "1 kg in each" is no other amount of the last one
     measured = message.measured()
     last = message.context.last

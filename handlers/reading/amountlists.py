@@ -222,11 +222,18 @@ def _end_of_likeness(norms: Sequence[str], i: int) -> int:
     for words in _THAT:
         end = i + 1 + len(words)
         if tuple(norms[i + 1 : end]) == words:
-            said_of_it = norms[end : end + 1] != [] and norms[end] in _IS
-            return 0 if said_of_it else end  # "more than half of that was naan"
+            behind = norms[end] if end < len(norms) else "."
+            said_of_it = behind in _IS or (words == ("of", "that") and _is_named(behind))
+            return 0 if said_of_it else end  # "half of that was naan", "half of that bones"
     return 0
 
 
+def _is_named(norm: str) -> bool:
+    """Whether a word may name what a share is of, and only that."""
+    return norm[0].isalpha() and norm not in _SAME_GOES | _BEHIND_SHARE
+
+
+_BEHIND_SHARE = words_in("and or but then on at today yesterday plus with by again")
 _IS = words_in("was were is are")
 _THAT = (("that",), ("as", "much"), ("of", "that"), ("this",))
 _SAME_GOES = words_in("in into to for from off out amount weight again too")

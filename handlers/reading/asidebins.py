@@ -117,6 +117,20 @@ _REMINDS = Late(
     r"(?:remember|note|refrain|understand|stop|appreciate|respect)\b(?! :)"
 )
 """Asked of people, that they mind their manners."""
+_SEEN_TO = (
+    "look at|take a look|take a peek|have a look|look in on|"
+    "check|check on|peek|see|inspect|empty|drain|bury|seal|dig|wash|"
+    "rinse|clean|open|turn on|top up|weigh|mend|fix"
+)
+"""What a neighbour is asked to do to a bin for once: it is not passed on to him."""
+_KEPT = (
+    "take(?! an? (?:look|peek|photo|picture|sniff))|takes|taking|"
+    "keep|keeping|host|hosting|having|have (?:the |your )?qbin|"
+    "have (?:it|him|her)|look after|looking after|mind (?:the |my )?qbin|minding|hand over|"
+    "over to you|pass|passing|adopt|foster|yours|home for|a home|want|wants|fancy|like the|"
+    "like qbin|turn|swap|instead|keepers?|to you|starting|startin|until|till|while|whilst|"
+    "from (?:\\w+day|tomorrow|the \\d+)|for (?:a|the|two|three|\\d+) (?:weeks?|months?|fortnight)"
+)
 BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
         r"\b(?:take|taking|bring|drop|dropping|leave|put|carry|move|pick|collect|get|fetch)\b"
@@ -161,6 +175,11 @@ BESIDE_BINS: dict[str, Late] = {
         r"\bqbin (?:is )?(?:called|named) (?:scratch|delete|undo|strike|cancel|forget)\b"
     ),
     "offer": Late(
+        rf"^(?!.*\b(?:{_KEPT})\b)(?:.*\b)?(?:(?:give|giving|lend|lending) (?:me|us) (?:an? )?"
+        r"(?:extra )?hand|for a (?:hand|lift)|(?:to|you) help(?: me| us)?|"
+        r"have (?:a|five|ten|\d+) (?:mo|moment|minutes?|mins?|sec|second)|would you mind \w+ing|"
+        rf"(?:can|could|would|will) you (?:please |just |also |maybe )?(?:{_SEEN_TO})|"
+        r"will you be (?:home|in|there|about|around)|are you (?:home|in|about|around))\b|"
         r"\bwho (?:wants|needs|fancies|would like|'d like) (?:his|her|their|my|our|a|an|some|these|"
         r"the last|\d+) (?!(?:qbin|bins?|buckets?|tubs?|pails?|turn|go|week|one|job|next|for|from|"
         r"this|on|until|till|after|then|now|please|while|over|off|to|and|in|at|more|first|again)\b)"
@@ -189,6 +208,7 @@ BESIDE_BINS: dict[str, Late] = {
         r"^what (?:goes|would go|do (?:you|we) (?:have|serve|do|eat)) (?:best |well )?with (?!qbin)"
     ),
     "ask due": Late(
+        r"^(?:and |so |er )?which (?:one|qbin|bin) ?\??$|"  # a neighbour asks back
         r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
     ),
 }

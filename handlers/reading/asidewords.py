@@ -41,6 +41,10 @@ THINGS = (
     "umbrella wallet purse hoover sewing kayak surfboard mattress wardrobe bookcase"
 )
 OF_ELSE: dict[str, Late] = {
+    "ask bed": Late(
+        r"\b(?:rates?|prices?|cost) of (?:\w+ ){1,3}?(?:is|are|'s|was|were|has|have|here|there|now|"
+        r"today|went|goes|going|gone)\b"
+    ),
     "accept": Late(
         r"^(?!.*\b(?:i|me|us)\b).{1,60} at (?:ours|mine)\b.{0,60}\bbring\b|"
         r"\b(?:take|have|drive|bring|get) (?:her|him|it|them) to (?:the |see |a )*(?:dentist|"

@@ -5,14 +5,16 @@ from dataclasses import fields, replace
 
 from handlers.practice.kinds import Kind
 from handlers.reading.acts import Ask, Topic
+from handlers.reading.askedfigures import filled
+from handlers.reading.bincounts import bins_counted
 from handlers.reading.briefly import PLANTS
-from handlers.reading.duequestions import days_asked
+from handlers.reading.daysasked import days_asked
 from handlers.reading.howmany import asks_how_many
 from handlers.reading.items import one_food
 from handlers.reading.makeups import makeup
 from handlers.reading.message import LIQUID, Message, read_message
 from handlers.reading.numbers import read_number
-from handlers.reading.questions import filled, question_of
+from handlers.reading.questions import question_of
 from handlers.reading.spans import indexes, unheld
 from handlers.reading.vocabulary import words_in
 
@@ -40,6 +42,7 @@ _WORDS: Mapping[Topic, frozenset[str]] = {
     "trench": SMALL
     | words_in("half full deep wide long cover foxes fox rats dogs dog badgers animals dig"),
     "due": SMALL | _TIME,
+    "bran": SMALL | words_in("bran starter"),
 }
 """What else may be said in it, by topic."""
 _ALIKE: Mapping[Topic, frozenset[str]] = {
@@ -50,10 +53,11 @@ _ALIKE: Mapping[Topic, frozenset[str]] = {
 _MUCH = frozenset(("mass_kg", "volume_l"))
 _MAKE_UP = frozenset(("materials", "rich"))
 _INSTEAD: Mapping[Topic, Sequence[frozenset[str]]] = {
-    "dose": (_MUCH | {"depth_m"}, _MAKE_UP),
-    "trench": (_MUCH | {"bin", "bins", "each", "what"},),
+    "dose": (_MUCH | {"depth_m", "count"}, _MAKE_UP),
+    "trench": (_MUCH | {"bin", "bins", "each", "what", "count"},),
     "bed": (_MUCH | {"bin"},),
     "batch": (_MUCH,),
+    "bran": (_MUCH,),
     "moisture": (_MUCH | {"bin"}, _MAKE_UP | {"what", "bin"}),
     "carbon": (_MUCH | {"bin"}, _MAKE_UP | {"what", "bin"}),
     "allowed": (_MAKE_UP | {"what"},),
@@ -84,6 +88,8 @@ def with_named(asked: Ask, message: Message) -> Ask | None:
         return asked
     if asked.topic in _OF_AMOUNTS and not message.measured() and _names_only(message):
         return None
+    if (many := _so_many(asked, message)) is not None:
+        return many
     if asked.topic == "bins":
         told = _how_many(asked, message)
     elif asked.topic == "trench" and asked.bin and message.has(_HALF):
@@ -110,6 +116,32 @@ def _joined(asked: Ask, told: Mapping[str, object], message: Message) -> Ask | N
     return replace(asked, mass_kg=whole, materials=shares, rich=None, what=None)
 
 
+def _so_many(asked: Ask, message: Message) -> Ask | None:
+    """ "And for 3 bins?": what was measured of one is of each; else so many full ones.
+
+    A number alone counts bins where bins were counted before.
+    """
+    counted = bins_counted(message, 0, len(message.norms))
+    if counted is None and asked.count and not message.amounts:
+        at = next((i for i, norm in enumerate(message.norms) if norm not in SMALL | OPENING), 0)
+        counted = read_number(message.words, at)
+    if counted is None or asked.topic not in _OF_COUNTED:
+        return None
+    if not is_only(message, frozenset(range(counted.start, counted.end))):
+        return None
+    return replace(
+        asked,
+        count=counted.value,
+        bin=None,
+        bins=(),
+        each=None,
+        what=asked.what if asked.topic == "dose" else None,
+    )
+
+
+_OF_COUNTED: frozenset[Topic] = frozenset(("dose", "trench"))
+
+
 def _names_only(message: Message) -> bool:
     """ "Bones ok?", "what about egg shells?": whether they may go in is asked."""
     return is_bare(message) or (bool(message.items) and "about" in message.norms)
@@ -130,15 +162,20 @@ def _told(topic: Topic, message: Message) -> Mapping[str, object]:
     elif topic in _OF_SCRAPS and message.items and told.materials is None:
         # "For meat" is read as what something is for, and so as no scraps
         made = makeup([item._replace(absent=False) for item in message.items])
-        masses = q.amounts("mass")
         told = replace(
             told,
             materials=made.shares if made else None,
             rich=made.rich if made else None,
-            mass_kg=sum(masses) if masses else None,
+            mass_kg=_sum(q.amounts("mass")),
             what=told.what if topic == "allowed" else one_food(message.items),
         )
+    elif topic == "bran":
+        told = replace(told, mass_kg=_sum(q.amounts("mass")), volume_l=_sum(q.amounts("volume")))
     return _fields(told)
+
+
+def _sum(amounts: Sequence[float]) -> float | None:
+    return sum(amounts) if amounts else None
 
 
 def _half_of(bin: str, message: Message) -> Mapping[str, object]:

@@ -5,10 +5,11 @@ from dataclasses import replace
 
 from handlers.reading.acts import Act, Ask
 from handlers.reading.amounts import Amount
+from handlers.reading.askedfigures import filled
 from handlers.reading.dilutions import dilution_of
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import of_what
-from handlers.reading.questions import filled, question_of
+from handlers.reading.questions import question_of
 from handlers.reading.vocabulary import words_in
 
 FIGURED = ("batch", "dilution", "dose")

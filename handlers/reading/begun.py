@@ -38,8 +38,9 @@ _BEGUN = words_in("started opened")
 _WITH_WEIGHT = Late(
     r"(?:(?:i|we|have|just|and|then|so|now|,|qheld) )*"
     r"(?:started|opened(?= .*\b(?:over|again|anew|afresh)\b)) "
-    r"(?:up |off )?(?:the |our )?qbin (?:(?:up|off|over|again|anew|afresh|qheld) )*"
-    r"(?:(?:[,:(—-]|with|qheld) )*qmass(?: (?:qmass|qheld|of|in|and|so|far|scraps|[,.!)]))*"
+    r"(?:up |off )?(?:the |our )?qbin "
+    r"(?:(?:up|off|over|again|anew|afresh|with|qheld|[,:(—-]) )*qmass"
+    r"(?: (?:qmass|qheld|of|in|and|so|far|scraps|[,.!)]))*"
 )
 """ "Opened green" alone may be its lid: it is begun where it is said to be "again"."""
 

@@ -108,6 +108,13 @@ _UNSURE_OF = Late(
     r"\b(?:not (?:sure|certain)|wasnt sure|keep wondering|dont know)\b.{0,40}\b(?:counts? as|"
     r"allowed|permitted|(?:is|are) fine)\b|\btell me that 's not a problem\b"
 )
+_SO_MUCH = Late(
+    r"(?:^|[ ,.?!])(?:(?:is|isnt|isn't|was|'s) (?:that|it|this) )?(?:(?:not|about|far|a bit|way) )*"
+    r"(?:too (?:much|little)|a lot|normal|usual|so much)(?: (?:then|for (?:qbin|it|a bin)))?$|"
+    r"(?:^|[ ,.?!])(?:is|isnt|isn't|was) (?:that|it|this) (?:much|enough|ok|okay|all right|alright|"
+    r"fine)(?: then)?$"
+)
+"""Behind what was drained."""
 _WATER = Late(r"\bhow much water (?:for|with|to|on|per|goes with) (?:\S+ )?\d")
 
 _BESIDE = (
@@ -185,7 +192,15 @@ _BESIDE = (
         marked=True,
     ),
 )
-CUES = frozenset[str]().union(*(each.cues for each in _BESIDE))
+_IN_ROOM = _Beside(
+    "liquid",
+    words_in("drain"),
+    words_in("much little lot normal usual enough ok okay right alright fine"),
+    _SO_MUCH,
+    marked=True,
+)
+"""What only a room can be asked."""
+CUES = frozenset[str]().union(*(each.cues for each in (*_BESIDE, _IN_ROOM)))
 """Words without one of which nothing is asked so."""
 LONGEST = 320
 """Letters of a message that may ask so; a longer one tells a story."""
@@ -197,7 +212,7 @@ def asked_beside(message: Message, kinds: frozenset[str]) -> Iterator[Topic]:
     if any(kind.startswith("ask ") for kind in kinds):
         return
     marked = any(sentence.asked for sentence in message.sentences)
-    for each in _BESIDE:
+    for each in (*_BESIDE, *((_IN_ROOM,) if message.context.in_room else ())):
         if kinds.isdisjoint(each.records) or words.isdisjoint(each.cues):
             continue
         if each.marked and not marked:

@@ -82,6 +82,8 @@ def by_number(
         ends = after in _BREATHS or after in _BEHIND_LETTER
         alone = _leads_number(norms, i) and (after in _BREATHS or after in _BEHIND_NUMBER)
         within = norms[i - 1 : i] in _WITHIN and ends
+        if norms[i - 1 : i] == ["from"] and _DRAWN.isdisjoint(norms):
+            continue  # "we are here from four": a time of day
         if not ((norm in numbered and alone) or within or _is_done_to(norms, i, end, numbered)):
             continue
         end = i + 1
@@ -143,6 +145,9 @@ def _leads_number(norms: Sequence[str], i: int) -> bool:
 _BREATHS = frozenset({"", ",", ".", "-", ":", "!", "(", ")", "—", "\n"})
 _BEHIND_NUMBER = words_in("has had got gets 's tapped drained sealed buried gave is was went")
 _WITHIN = (["in"], ["into"], ["off"], ["from"], ["fed"])
+_DRAWN = words_in(
+    "drained drain drew drawn tapped tap took ml litre litres liquid juice leachate tea"
+)
 _BEHIND_LETTER = words_in(
     "on at since by before after and with today yesterday tonight now just this last please is was "
     "be ready due full mostly"

@@ -269,7 +269,7 @@ def is_to_be_mixed(message: Message, *, asked: bool = False) -> bool:
     is made of, and none itself. With `asked` it is asked how starter is made.
     """
     measured = message.measured()
-    if message.has(_LEFT_BEHIND | _ANEW):
+    if message.has((_LEFT_BEHIND - {"here"} if asked else _LEFT_BEHIND) | _ANEW):
         return False
     if any(message.has(_READY, a.end, a.end + 3) for a in measured):
         return False

@@ -12,20 +12,26 @@ _RULE = "starter came or went"
 A_BATCH = "a batch came to so much"
 """It is that of starter where one was mixed that can be dry by now."""
 _LEAD = r"^(?:(?:i|we|qmember|just|also|and|ok|oops|sorry|accidentally|have|had|'ve|,) )*"
-_MUCH = (
-    r"(?:(?:about|around|roughly|some|a) )*qmuch (?:of )?(?:(?:the|our|my|dry|fresh|new|bokashi) )*"
-    r"qbran\b"
-)
+_BRAN = r"(?:of )?(?:(?:the|our|my|dry|fresh|new|ready|finished|bokashi) )*qbran\b"
+_SACK = r"(?:bag|sack|tub|box|packet|bucket)s?"
+_MUCH = rf"(?:(?:about|around|roughly|some|a) )*qmuch (?:{_SACK} )?{_BRAN}"
+_BAGGED = rf"(?:(?:an?|one|the|another|new|fresh|big|small) )+{_SACK} {_BRAN}(?: [,:;-])* qmuch\b"
 _CAME = Late(
     _LEAD + r"(?:(?:bought|purchased|received|picked up|ordered in|collected|fetched)(?: in)? "
     r"(?:(?:another|a further|an extra|more) )?|(?:got|have) (?:another|a further|an extra) )"
-    + _MUCH
+    rf"(?:{_MUCH}|{_BAGGED})|"
+    rf"{_LEAD}{_MUCH} (?:(?:has|have|just|finally) )*(?:arrived|came|been delivered)\b"
+    r"(?! (?:out|off|from|back))|"
+    rf"{_LEAD}(?:(?:an?|the|another|new) )+{_SACK} {_BRAN} (?:(?:has|just|finally) )*"
+    r"(?:arrived|came|been delivered)(?: qday| today)?(?: [,:;-])* qmuch\b"
 )
 _SOMEBODY = r"(?!(?:it|them|this|that|each|both|all|everything|him|her|top) )\w+(?: next door)?"
 _WENT = Late(
     _LEAD + r"(?:gave|lent|spilled|spilt|lost|wasted|donated|sold|binned|threw)(?: away| out)? "
     rf"{_MUCH}|{_LEAD}(?:gave|lent|sold) (?:(?:the|my|our|her|his) )?{_SOMEBODY} {_MUCH}|"
-    rf"{_LEAD}(?:took|brought|carried|passed|handed) {_MUCH} (?:over |round |on )*(?:to|home)\b|"
+    rf"{_LEAD}(?:brought|carried|passed|handed) {_MUCH} (?:over |round |on )*(?:to|home)\b|"
+    rf"{_LEAD}(?:took|taken|grabbed|borrowed|scooped|helped (?:my|him|her)self to)(?: out)? "
+    rf"(?:another |some )?{_MUCH}(?! (?:for|off|and) )|"
     rf"{_LEAD}(?:spilled|spilt|lost|wasted) (?:\w+ ){{0,4}}qbran , qmuch (?:gone|lost|wasted)$"
 )
 _READY = r"(?:(?:the|our|my|new|starter) )*(?:qbran|batch(?: of (?:the )?qbran)?)"
@@ -44,8 +50,9 @@ _CAME_TO = Late(
 _DRY = Late(rf"(?:{_IS_DRY})(?: today| now| at last| ,| done)*$")
 _CUES = words_in(
     "bought purchased received picked ordered collected fetched another extra further gave lent "
-    "spilled spilt lost wasted donated sold binned threw took brought carried passed handed "
-    "dried dry bagged jarred packed came made yielded turned"
+    "spilled spilt lost wasted donated sold binned threw took taken grabbed borrowed scooped "
+    "helped brought carried passed handed arrived came delivered dried dry bagged jarred packed "
+    "made yielded turned"
 )
 _BATCH = BRAN | {"batch"}
 _OTHERWISE = words_in("left remaining now not on over into in")
@@ -57,6 +64,7 @@ def bran_moved(message: Message) -> Stock | None:
     if not message.context.in_room or not message.has(_BATCH) or not message.has(_CUES):
         return None
     measured = message.measured()
+    measured = [a for a in measured if not a.vessel] or measured  # "a bag of bran, 3 kg"
     if len(measured) > 1 or len(message.sentences) > 1 or is_asking(message):
         return None
     if any(c.sense in _UNDONE for c in message.clauses):

@@ -7,6 +7,7 @@ from handlers.reading.binwords import BinRef
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.late import Late
+from handlers.reading.message import Message
 from handlers.reading.once import once
 from handlers.reading.places import place_of
 from handlers.reading.placewords import GREEN, GROUND, PLACE, UNDER
@@ -50,6 +51,31 @@ def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
     if not _OTHER_THINGS.isdisjoint(group.free) or _is_of_member(group):
         return None
     return bury_from(groups, k, rule)
+
+
+def is_planting(message: Message) -> bool:
+    """ "Planted out the leeks in the bed behind the shed", "popped the tomatoes in the bed": what
+    grows was planted, and no bin is what was buried."""
+    if not message.has(PLANTED) or not message.items or message.has(_CONTENTS):
+        return False
+    starts = {item.start for item in message.items if not item.generic}
+    norms = message.norms
+    for i, norm in enumerate(norms):
+        if norm not in PLANTED:
+            continue
+        at = i + 1
+        while at < len(norms) and norms[at] in _BEFORE_PLANT:
+            at += 1
+        if at in starts and (norm in _SOWN or not _BEDS.isdisjoint(norms[at:])):
+            return True
+    return False
+
+
+_SOWN = words_in("planted sowed sown transplanted potted")
+PLANTED = _SOWN | words_in("put popped set got")
+_BEFORE_PLANT = words_in("out in up on the some our my a few more two three all")
+_BEDS = words_in("bed beds")
+_CONTENTS = words_in("contents ferment bokashi scraps peel peels peelings trench buried dug")
 
 
 @once

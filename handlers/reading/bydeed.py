@@ -82,6 +82,8 @@ def struck_by_kind(message: Message) -> Retract | None:
 
 def kind_right(message: Message) -> Amend | None:
     """The right volume of a draining, or the right day of what was done to a bin."""
+    if not (message.days or message.has(_DRAINS)):
+        return None
     alone = word_count(message) <= SHORT and len(message.sentences) == 1 and not message.items
     if not alone or is_asking(message):
         return None

@@ -6,7 +6,7 @@ from handlers.practice.dilution_words import TENDER
 from handlers.reading.acts import Ask, Drain
 from handlers.reading.amounts import Amount
 from handlers.reading.briefly import PLANTS
-from handlers.reading.message import LIQUID
+from handlers.reading.message import LIQUID, Message
 from handlers.reading.ofwhat import MURKY, called_behind, is_drawn, of_what
 from handlers.reading.question import Question
 from handlers.reading.vocabulary import words_in
@@ -55,12 +55,26 @@ def _in_litres(asked: Sequence[Amount], q: Question) -> list[tuple[Amount, float
         loose = (
             a.vessel and exact and a.value >= _SPOON_L and called_behind(q.message, a) != "liquid"
         )
+        loose = loose or (a.vessel and exact and _is_measured_behind(q.message, a))
         if a.quantity not in ("volume", "mass") or loose or of_what(q.message, a) == "bran":
             continue
         litres = a.value if a.quantity == "volume" else a.liquid_l
         if litres is not None and not _stands_in_it(q, a):
             out.append((a, litres))
     return out
+
+
+def _is_measured_behind(message: Message, vessel: Amount) -> bool:
+    """ "A bottle of leachate here, 500 ml": what the vessel holds stands behind it."""
+    exact = [a for a in message.amounts if a.start >= vessel.end and not a.vessel]
+    if not exact or exact[0].quantity != "volume":
+        return False
+    between = message.norms[vessel.end : exact[0].start]
+    return len(between) <= _NEAR and between[-1:] == [","]
+
+
+_NEAR = 6
+"""Words between a vessel of liquid and what it holds, at most."""
 
 
 def _poured_into(asked: Sequence[Amount], q: Question) -> tuple[float, float] | None:

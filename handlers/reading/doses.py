@@ -7,6 +7,7 @@ from handlers.practice.density import capacity_kg
 from handlers.reading.acts import Ask, Layer
 from handlers.reading.amending import plain_text
 from handlers.reading.amounts import Amount
+from handlers.reading.bincounts import bins_counted
 from handlers.reading.items import Item, one_food
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
@@ -44,7 +45,8 @@ def dose_of(q: Question, name: str | None) -> Ask:
         mass, volume = capacity_kg(volumes[0].value, None if made is None else made.shares), None
     depth, width = _depth(q) if in_room and mass is volume is None else (None, None)
     bare = made is None and mass is volume is depth is None
-    if bare and (leaning := _of_last_layer(q)):
+    counted = bins_counted(q.message, q.start, q.end) if bare and in_room else None
+    if bare and counted is None and (leaning := _of_last_layer(q)):
         return leaning
     act = Ask(
         topic="dose",
@@ -54,6 +56,7 @@ def dose_of(q: Question, name: str | None) -> Ask:
         rich=None if made is None else made.rich,
         depth_m=depth,
         width_m=width,
+        count=counted.value if counted else None,
         what="cups" if in_room and _IN_CUPS.search(q.text) else None,
         bin=name,
         rules=rule,
@@ -66,13 +69,18 @@ def _of_last_layer(q: Question) -> Ask | None:
     last = q.message.context.last
     if not isinstance(last, Layer) or not (q.has(_LEANING) or _is_of_last(q.message, last)):
         return None
+    return dose_on(last)
+
+
+def dose_on(layer: Layer) -> Ask:
+    """How much starter goes on a layer that was told."""
     return Ask(
         topic="dose",
-        mass_kg=last.mass_kg,
-        volume_l=last.volume_l,
-        materials=last.materials,
-        rich=last.rich,
-        bin=last.bin,
+        mass_kg=layer.mass_kg,
+        volume_l=layer.volume_l,
+        materials=layer.materials,
+        rich=layer.rich,
+        bin=layer.bin,
         rules=("asks about the dose on what was just added",),
     )
 

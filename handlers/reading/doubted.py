@@ -41,8 +41,8 @@ _STANDS = Late(
     rf"\b(?P<deed>{'|'.join(sorted(_CARRIED))}) (?:the )?qbin (?:over |out |down |up |back )?"
     r"(?:(?P<near>to|by|near|beside|next to|against)|in|into|on|onto|under) "
 )
-_WHOSE_OR_ONE = words_in("'s ' one")
-_CUES = _BOUGHT | _CARRIED | _TESTING | EATING | _WAVERING | _SAYING | PLACE_NAMES | _WHOSE_OR_ONE
+_WHOSE = words_in("'s '")
+_CUES = _BOUGHT | _CARRIED | _TESTING | EATING | _WAVERING | _SAYING | PLACE_NAMES | _WHOSE
 
 
 def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -68,11 +68,15 @@ def _is_in_a_place(act: Act, message: Message) -> bool:
     """ "Put 3 kilo in balcony", "2 kg to Tina's", "to the porch one" where no bin is called so: a
     bin that stands there, the room or the house.
     """
-    return isinstance(act, Layer) and any(
-        ref.place and not ref.known and ref.name == act.bin
-        for ref in message.bins
-        if message.norms[ref.start - 1 : ref.start] in (["in"], ["into"])
-        or message.norms[ref.end - 1] in _WHOSE_OR_ONE
+    if not isinstance(act, Layer):
+        return False
+    norms = message.norms
+    refs = [ref for ref in message.bins if ref.place and not ref.known and ref.name == act.bin]
+    if any(norms[ref.end - 1] == "one" for ref in refs):
+        return bool(message.context.bins)  # where there are others it may be one of them
+    return any(
+        norms[ref.start - 1 : ref.start] in (["in"], ["into"]) or norms[ref.end - 1] in _WHOSE
+        for ref in refs
     )
 
 

@@ -2,15 +2,14 @@
 
 import re
 from collections.abc import Iterator
-from datetime import date, timedelta
 
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import KeepUp, Show
+from handlers.reading.daysasked import days_asked
 from handlers.reading.daywords import MONTHS, WEEKDAYS
 from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
-from handlers.reading.stretches import coming
 from handlers.reading.vocabulary import words_in
 
 CUES = (
@@ -18,6 +17,8 @@ CUES = (
     "to do", "i do", "to be done", "next four weeks", "i got", "behind", "i have to", "i need to",
     "when ", "how long", "what day", "ripe", "s on ", "is on ", "anything on", "coming up",
     " now", " yet", "time to ", " ready", "should i ", "should we ", "bury", "dig ", "seal ",
+    "draining", "drained", "to drain", "sealing", "burial", "burying", "urgent", "left to do",
+    "forgotten", "happening", "planned", "the plan", "got to do", "need to do", "have to do",
 )  # fmt: skip
 
 LATE = "late"
@@ -54,6 +55,44 @@ _MINE_TO_BOT = Late(
     r"my jobs|anything (?:for me|i (?:have|need) to do|i should do)|what have i got(?: to do)?)"
     rf"{_AFTER}"
 )
+_TIME = (
+    r"(?: (?:for|on|in|of|the|this|next|coming|with|qday|first|last|after|today|tomorrow|tonight|"
+    rf"week|weekend|month|fortnight|bins?|calendar|{'|'.join(MONTHS)}))"
+)
+"""A word of a time, or of the bins."""
+_TO_DO = Late(
+    rf"{_BEFORE}(?:{_WHATS} (?:left to do|coming up)|(?:is )?anything (?:coming up|left to do|on)|"
+    r"(?:what|which jobs?) (?:do|must|should) we (?:still )?(?:have|need) to do)"
+    rf"{_TIME}+{_AFTER}"
+)
+_HAPPENING = Late(
+    rf"{_BEFORE}(?:{_WHATS}|(?:is )?anything) (?:happening|planned|the plan|in the plan){_TIME}+"
+    rf"{_AFTER}"
+)
+"""What neighbours ask each other, unless a bin or the bot is named."""
+_BINS = words_in("bin bins calendar")
+_WE_TO_DO = Late(
+    rf"{_BEFORE}(?:have we (?:forgotten|missed) anything|(?:is )?anything urgent|"
+    rf"{_WHATS} (?:left to do|urgent))(?: with the bins| today| now)*{_AFTER}"
+)
+"""What should have been done by today."""
+_I_TO_DO = Late(
+    rf"{_BEFORE}(?:what (?:have|'ve) i got to do|what do i (?:have|need) to do|"
+    rf"do i (?:have|need) to do anything|have i got anything to do){_TIME}+{_AFTER}"
+)
+_DEED = (
+    r"(?P<verb>buried|bury|burying|burials?|digging in|sealed|seal|sealing|drained|drain|draining)"
+)
+_OF_DEED = Late(
+    rf"{_BEFORE}(?:(?:what|which(?: bins?)?|who|whose(?: bin)?|anyone|anybody)"
+    r"(?: (?:else|still|all|bins?))* (?:needs?|wants?|has|have|is|are|'s)(?: (?:still|due|left|to "
+    r"be|to|for|next))* "
+    rf"{_DEED}|(?:has|have) (?:everyone|everybody|anyone|we all) {_DEED.replace('verb', 'all')}|"
+    rf"(?:when(?: is| 's| are)? )?(?:the |our |we )?(?:next )?{_DEED.replace('verb', 'next')}"
+    rf"(?: next)?)(?: due)?{_TIME}*{_AFTER}"
+)
+"""By the deed alone: "what needs draining?", "when's the next burial?"."""
+_ONLY_DEED = Late(rf"{_BEFORE}(?:only|just)(?: the)? {_DEED}s?{_AFTER}")
 _DOES = Late(
     rf"{_BEFORE}what (?:does|must|should|has) qmember "
     r"(?:have to do|need to do|do|got|got to do|have)(?P<more>.*)"
@@ -67,7 +106,8 @@ _WHEN = Late(
 )
 _ACTS = {
     "buried": "bury", "bury": "bury", "dig": "bury", "burying": "bury", "burial": "bury",
-    "ready": "bury",
+    "ready": "bury", "burials": "bury", "digging in": "bury", "sealing": "seal",
+    "draining": "drain",
     "emptied": "bury", "dug in": "bury", "dig in": "bury", "go in the ground": "bury",
     "sealed": "seal", "seal": "seal", "close": "seal", "closed": "seal", "drained": "drain",
     "drain": "drain", "empty": "drain", "planted": "plant", "plant": "plant",
@@ -131,6 +171,8 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     if _MINE.fullmatch(text) or (to_bot and _MINE_TO_BOT.fullmatch(text)):
         first, on = days_asked(message, start, end, text)
         return Ask(topic="due", member=message.context.sender, first=first, on=on)
+    if asked := _by_deed(message, start, end, to_bot=to_bot):
+        return asked
     ripe = _RIPE.fullmatch(text)
     if ripe and (to_bot or ripe["verb"] or _OURS.search(text)):
         what = _ACTS[ripe["verb"] or "bury"]
@@ -142,6 +184,25 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     if (match := _WHEN.fullmatch(text)) or (match := _may_be_buried(message, start, end, text)):
         return _when(message, start, end, match)
     return None
+
+
+def _by_deed(message: Message, start: int, end: int, *, to_bot: bool) -> Ask | None:
+    """What is to be done of one kind, by the whole group, or by the sender, told with its time."""
+    text = _text(message, start, end, days=True).removesuffix(" ?")
+    first, on = days_asked(message, start, end, _text(message, start, end))
+    named = to_bot or any(ref.known or ref.plain for ref in message.bins) or message.has(_BINS)
+    if named and _WE_TO_DO.fullmatch(text):
+        return Ask(topic="due", on=message.today)
+    if _I_TO_DO.fullmatch(text):
+        return Ask(topic="due", member=message.context.sender, first=first, on=on)
+    if on is not None and (_TO_DO.fullmatch(text) or (named and _HAPPENING.fullmatch(text))):
+        return Ask(topic="due", first=first, on=on)
+    match = _OF_DEED.fullmatch(text) or (_ONLY_DEED.fullmatch(text) if to_bot else None)
+    if match is None:
+        return None
+    deed = next(said for said in match.groupdict().values() if said)
+    asks = match.group() != deed and (to_bot or not text.startswith(deed))
+    return Ask(topic="due", what=_ACTS[deed], first=first, on=on) if asks else None
 
 
 def _narrowed(message: Message, start: int, end: int, text: str) -> Ask | None:
@@ -188,59 +249,15 @@ def _may_be_buried(message: Message, start: int, end: int, text: str) -> re.Matc
     return match if any(_text(message, start, ref.start) == lead for ref in refs) else None
 
 
-def days_asked(
-    message: Message, start: int, end: int, text: str
-) -> tuple[date | None, date | None]:
-    """The first and the last day that are asked about; no first one where all up to a day is."""
-    today = message.today
-    sunday = today + timedelta(days=6 - today.weekday())
-    month_end = _after_month(today) - _DAY
-    for words, first, last in (
-        ("week after next", sunday + timedelta(days=8), sunday + timedelta(days=14)),
-        ("next week", sunday + _DAY, sunday + timedelta(days=7)),
-        ("this week", None, sunday),
-        ("next weekend", sunday + timedelta(days=6), sunday + timedelta(days=7)),
-        ("this weekend", max(sunday - _DAY, today), sunday),
-        ("the weekend", max(sunday - _DAY, today), sunday),
-        ("this month", None, month_end),
-        ("next month", month_end + _DAY, _after_month(month_end + _DAY) - _DAY),
-    ):
-        if text.endswith(f" {words}") or f" {words} " in text:
-            is_until = _UNTIL.search(text) is not None
-            return None if is_until else first, last
-    if month := _IN_MONTH.search(text):
-        number = MONTHS[month["month"]]
-        begin = date(today.year + (number < today.month), number, 1)
-        return max(begin, today), _after_month(begin) - _DAY
-    days = [day for day in message.days if start <= day.start < end]
-    if not days:
-        return None, None
-    on = coming(days[0].past, days[0].future, today)
-    is_until = message.norms[days[0].start - 1] in _BY if days[0].start > start else False
-    return None if is_until or on <= today else on, on
-
-
-def _after_month(day: date) -> date:
-    """The first day of the month after that of a day."""
-    return (day.replace(day=28) + timedelta(days=4)).replace(day=1)
-
-
-_BY = words_in("by until till til before to up")
-_UNTIL = Late(r"\b(?:by|until|till|before)\b")
-_IN_MONTH = Late(
-    rf"\b(?:in|during|for) (?P<month>{'|'.join(sorted(MONTHS, key=len, reverse=True))})\b(?! \d)"
-)
-_DAY = timedelta(days=1)
-
-
-def _text(message: Message, start: int, end: int) -> str:
-    """The words of a sentence, members as one word."""
+def _text(message: Message, start: int, end: int, *, days: bool = False) -> str:
+    """The words of a sentence, members as one word; so are days, if that is wished."""
     members = {m.start: m for m in message.members if not m.owner}
+    dated = {day.start: day for day in message.days} if days else {}
     norms: list[str] = []
     i = start
     while i < end:
-        member = members.get(i)
+        member, day = members.get(i), dated.get(i)
         if i not in message.bot and not (message.norms[i] == "," and not norms):
-            norms.append("qmember" if member else message.norms[i])
-        i = member.end if member else i + 1
+            norms.append("qmember" if member else "qday" if day else message.norms[i])
+        i = member.end if member else day.end if day else i + 1
     return " ".join(norms)

@@ -10,6 +10,7 @@ from handlers.reading.acts import Act, Ask, Drain, Layer
 from handlers.reading.amending import plain_text
 from handlers.reading.askedanew import LEADS, OPENING, SMALL, is_bare, is_only, with_named
 from handlers.reading.fewwords import TIMES
+from handlers.reading.inunits import in_other_units
 from handlers.reading.late import Late
 from handlers.reading.leaning import number_meant
 from handlers.reading.message import Message, read_message
@@ -37,7 +38,14 @@ _REFUSING = words_in("no nope nah sorry oops wait mean meant actually make")
 _RIGHTING = _REFUSING | words_in("oh i it its is 's that , . ! -")
 _FURTHER = words_in("and plus also with + &")
 _WAS = words_in("was were")
-_FIRST = LEADS | OPENING | TIMES.keys() | _REFUSING | _FURTHER | {"for", "three", "i"}
+_FIRST = (
+    LEADS
+    | OPENING
+    | TIMES.keys()
+    | _REFUSING
+    | _FURTHER
+    | words_in("for three i in what's what’s whats")
+)
 _RULE = ("the question asked last, changed by a few words",)
 
 
@@ -54,16 +62,12 @@ def asked_again(message: Message) -> tuple[Act, ...]:
     context = message.context
     if len(message.norms) > LONGEST + len(message.bot):
         return ()
+    if in_units := in_other_units(message):
+        return tuple(replace(asked, rules=_RULE) for asked in in_units)
     if not context.asked:
         return _so_much(message)
     if is_why(message):
         return (Ask(topic="why", rules=_RULE),)
-    if measure := _IN_MEASURE.search(plain_text(message)):
-        return tuple(
-            replace(asked, what="cups" if measure["in"] == "cups" else None, rules=_RULE)
-            for asked in context.asked
-            if asked.topic == "dose" and asked.what in (None, "cups")
-        )
     if right := _told_of_question(message):
         return (replace(right, rules=_RULE),)
     return _changed_by(message) if _asks(message) else ()
@@ -135,14 +139,6 @@ def _and_more(asked: Ask, message: Message) -> Ask | None:
     whole = replace(asked, materials=asked.materials or {"mixed": 1.0})
     with_it = read_message(f"with {message.text(at, len(norms))}", message.context)
     return with_named(whole, with_it)
-
-
-_IN_MEASURE = Late(
-    r"^(?:(?:and|so|ok|okay|but|what|what's|whats|how much|how|is|'s|that|it|many|would) )*"
-    r"(?:in|many) (?P<in>cups|(?:table)?spoons|grams)"
-    r"(?: (?:is|are|would|that|it|be|please|then))*$"
-)
-"""The dose asked before, in another measure."""
 
 
 def _changed(asked: Ask, message: Message) -> Ask | None:

@@ -7,6 +7,7 @@ from handlers.reading.acts import Act, Ask, Context, Drain, Layer, Open
 from handlers.reading.arranged import WhichMeasure
 from handlers.reading.late import Late
 
+_CUES = ("gallon", "quart", "pint")
 _MEASURE = Late(
     r"(?<!us )(?<!imperial )(?<!uk )(?<!american )\b(?P<unit>gallon|quart|pint)s?\b", re.IGNORECASE
 )
@@ -14,7 +15,10 @@ _MEASURE = Late(
 
 def which_measure(text: str, context: Context, acts: Sequence[Act]) -> WhichMeasure | None:
     """The measure that a volume was said in, if a metric group may mean another by it."""
-    match = _MEASURE.search(text) if context.units == "metric" and context.in_room else None
+    lower = text.casefold()
+    if context.units != "metric" or not context.in_room or not any(cue in lower for cue in _CUES):
+        return None
+    match = _MEASURE.search(text)
     if match is None:
         return None
     unit = match["unit"].casefold()

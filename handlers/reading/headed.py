@@ -1,11 +1,12 @@
 """Questions that are no more than a heading: "C:N of 2 kg coffee grounds", "1:500 in 5 litres"."""
 
 from handlers.reading.acts import Ask
+from handlers.reading.askedfigures import filled
 from handlers.reading.grouping import groups_of
 from handlers.reading.items import one_food
 from handlers.reading.late import Late
 from handlers.reading.message import Message
-from handlers.reading.questions import filled, question_of
+from handlers.reading.questions import question_of
 from handlers.reading.scraps import layer_from
 from handlers.reading.vocabulary import words_in
 

@@ -72,12 +72,8 @@ def lessons(message: Message) -> Iterator[Found]:
 def _lesson(phrase: Phrase) -> Lesson | None:
     if _is_full(phrase):
         return "when it is full"
-    if _ANY.fullmatch(phrase.text) is None:
-        return None
     asked = _is_question(phrase)
-    if not asked and not any(
-        words.fullmatch(phrase.text) for name, words in _EACH if name in _TOLD_OF
-    ):
+    if (_ANY if asked else _ANY_TOLD).fullmatch(phrase.text) is None:
         return None
     lesson = next((name for name, words in _EACH if words.fullmatch(phrase.text)), None)
     if lesson is None or not (lesson in _TOLD_OF or asked):
@@ -142,5 +138,6 @@ def _turns() -> dict[str, list[str]]:
 
 
 _ANY = Late(partial(_source, tuple(LESSONS)))
-"""All lessons: few sentences are any of them."""
+_ANY_TOLD = Late(partial(_source, tuple(name for name in LESSONS if name in _TOLD_OF)))
+"""All lessons, and those that need not be asked for: few sentences are any of them."""
 _EACH = [(name, Late(partial(_source, (name,)))) for name in LESSONS]

@@ -6,6 +6,7 @@ from handlers.reading.acts import Drain
 from handlers.reading.amounts import Amount
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
+from handlers.reading.message import Message
 from handlers.reading.ofwhat import is_drawn, of_what
 from handlers.reading.once import once
 from handlers.reading.quantities import scrap_amounts
@@ -294,3 +295,15 @@ def _without_verb(groups: Sequence[Group], k: int) -> str | None:
     if liquid and group.bins and not _goes_in(group) and not group.solids():
         return "liquid and a bin"
     return None
+
+
+def is_of_fat(message: Message) -> bool:
+    """ "8 oz of bacon grease in the shed, drained off": said of the fat, and not of the bin."""
+    if not message.has(DRAINED) or not message.items or message.liquid():
+        return False
+    behind = [c for c in message.clauses if message.norms[c.start] in DRAINED]
+    bare = all(c.end - c.start == 1 or message.norms[c.start + 1] == "off" for c in behind)
+    return bool(behind) and bare and all(i.food.shares[0][0] == "oil" for i in message.items)
+
+
+DRAINED = words_in("drained")

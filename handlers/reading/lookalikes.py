@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.binwords import PLAIN_FOLLOWERS
+from handlers.reading.binwords import PLAIN_FOLLOWERS, BinRef
 from handlers.reading.groups import Group
 from handlers.reading.quantities import scrap_amounts
 from handlers.reading.spans import indexes
@@ -215,10 +215,28 @@ _COPULA = words_in("is are was were has had will would can")
 def is_between_bins(group: Group) -> bool:
     """ "Moved 1 kg from the shed to the kitchen": nothing new went in."""
     norms = group.message.norms
-    if "from" not in group.norms or len(group.bins) < 2:
+    if _OUT_OF.isdisjoint(group.norms) or len(group.bins) < 2:
         return False
-    leads = {_lead(norms, b.start) for b in group.bins if b.known}
-    return "from" in leads and not leads.isdisjoint({"to", "into"})
+    leads = {_lead(norms, b.start) for b in group.bins if b.known and not _is_source(group, b)}
+    return not leads.isdisjoint(_OUT_OF) and not leads.isdisjoint({"to", "into"})
+
+
+_OUT_OF = words_in("from off")
+
+
+def _is_source(group: Group, ref: BinRef) -> bool:
+    """ "Bread from the church into orange": a place where food named by its kind comes from, where
+    no verb says that anything was moved, and no bin word that it is the bin."""
+    norms = group.message.norms
+    if _lead(norms, ref.start) not in _OUT_OF or ref.plain:
+        return False
+    place = ref.place or norms[ref.end - 1] in _STEPS
+    named = [item for item in group.solids() if not item.generic]
+    return place and group.verb is None and bool(named) and bool(scrap_amounts(group))
+
+
+_STEPS = words_in("step steps doorstep gate drive path lane roadside ramp")
+"""Places a bin may be called by, beside rooms and gardens."""
 
 
 def _lead(norms: Sequence[str], start: int) -> str:

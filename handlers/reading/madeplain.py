@@ -1,8 +1,10 @@
 """Text made plain before it is cut into words: hours, dates, what dictation and phones write."""
 
 import re
+from collections.abc import Callable, Sequence
 
 from handlers.reading.binwords import COLOURS, PLACE_NAMES
+from handlers.reading.cues import Cues
 
 _BY_THE_H = re.compile(
     r"(?<!for )\b(?P<lead>(?:at|by|from|until|till) |@ ?)?"
@@ -31,18 +33,13 @@ def made_plain(text: str) -> str:
         text = _DOTTED.sub(r"\1m", text)
     if "-20" in text:
         text = _HYPHENED_DATE.sub(r"\1/\2/\3", text)
-    if _HEARD.search(text):
-        text = _BEEN.sub(r"\1bin", text)
-    if _BIN_BEFORE.search(text):
-        text = _BIN_BEFORE.sub(lambda found: f"the {found[1] or found[2]} bin", text)
-    if _SLIPS.search(text):
-        for slip, meant in _MEANT:
-            text = slip.sub(meant, text)
+    for k in sorted(_CUES.heard(text.casefold())):
+        slip, meant, _ = _MEANT[k]
+        text = slip.sub(meant, text)
     return _BY_THE_H.sub(_by_the_clock, text) if _HOUR_LETTER.search(text) else text
 
 
 _HOUR_LETTER = re.compile(r"\d ?[hH]")
-_HEARD = re.compile(r" (?:been|ben|bun)\b", re.IGNORECASE)
 _COLOUR, _PLACE = "|".join(sorted(COLOURS)), "|".join(sorted(PLACE_NAMES))
 _BEEN = re.compile(
     rf"(?<!has )(?<!have )(?<!had )\b((?:the|our) (?:(?:{_COLOUR}) |(?:{_PLACE}) "
@@ -57,29 +54,39 @@ _BIN_BEFORE = re.compile(
     re.IGNORECASE,
 )
 """ "Bin of the balcony", "bin blue": the vessel before its name, as in other languages."""
-_SLIPS = re.compile(
-    r"\b2[dnm]|\b(?:do|weak|barn|wa?h?t|remnid|nah|paav)\b|sorry,? sorry|\bnot \d|([lsekpt])\1\1",
-    re.IGNORECASE,
+_HEARD = (" been", " ben", " bun")
+_MEANT: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str], Sequence[str]], ...] = (
+    (_BEEN, r"\1bin", _HEARD),
+    (
+        _BIN_BEFORE,
+        lambda found: f"the {found[1] or found[2]} bin",
+        (*_HEARD, "bin of ", *(f"bin {colour}" for colour in COLOURS)),
+    ),
+    *(
+        (re.compile(slip, re.IGNORECASE), meant, cues)
+        for slip, meant, *cues in (
+            (r"\b2(day|nite|night|moro|morro|morrow)\b(?![ -]old)", r"to\1", "2d", "2n", "2m"),
+            (r"\b(this|next|last) weak\b", r"\1 week", " weak"),
+            (
+                r"\b(what ?'?s|what is) do"
+                r"(?= (?:this|next) (?:week|month)| (?:today|tomorrow|now)\b| ?[?.!]? ?$)",
+                *(r"\1 due", "s do"),
+            ),
+            (
+                r"\b(?:waht|wat|wht)(?=(?:'?s)? (?:is|was|did|do|due|i|we|have|can|goes|are)\b)",
+                *("what", "waht", "wat", "wht"),
+            ),
+            (r"\bremnid(?= (?:me|us|every|all)\b)", "remind", "remnid"),
+            (r"\b(how much) barn\b", r"\1 bran", " barn"),
+            (r"^\s*(?:yeah,? ?nah|nah,? (?:mate|bro|pal|hun))\b,?", "no,", "nah"),
+            (r"\bsorry,? sorry\b", "sorry", "sorry sorry", "sorry, sorry"),
+            (r"\b(?:one|1|a|ek) paav\b(?! (?:kilo|kg|bhaji))", "quarter kilo", " paav"),
+            (r"\b([1-9]) not ([1-9]) (hundred|thousand)\b", r"\1 \3 not \2 \3", " not "),
+            (r"(?<=[a-z])([lsekpt])\1\1+", r"\1\1", *(3 * letter for letter in "lsekpt")),
+        )
+    ),
 )
-_MEANT = tuple(
-    (re.compile(slip, re.IGNORECASE), meant)
-    for slip, meant in (
-        (r"\b2(day|nite|night|moro|morro|morrow)\b(?![ -]old)", r"to\1"),
-        (r"\b(this|next|last) weak\b", r"\1 week"),
-        (
-            r"\b(what ?'?s|what is) do(?= (?:this|next) (?:week|month)| (?:today|tomorrow|now)\b|"
-            r" ?[?.!]? ?$)",
-            r"\1 due",
-        ),
-        (r"\b(?:waht|wat|wht)(?=(?:'?s)? (?:is|was|did|do|due|i|we|have|can|goes|are)\b)", "what"),
-        (r"\bremnid(?= (?:me|us|every|all)\b)", "remind"),
-        (r"\b(how much) barn\b", r"\1 bran"),
-        (r"^\s*(?:yeah,? ?nah|nah,? (?:mate|bro|pal|hun))\b,?", "no,"),
-        (r"\bsorry,? sorry\b", "sorry"),
-        (r"\b(?:one|1|a|ek) paav\b(?! (?:kilo|kg|bhaji))", "quarter kilo"),
-        (r"\b([1-9]) not ([1-9]) (hundred|thousand)\b", r"\1 \3 not \2 \3"),
-        (r"(?<=[a-z])([lsekpt])\1\1+", r"\1\1"),
-    )
-)
-"""What is written for words that sound alike, with a letter too many, or said twice; what two
-numbers share is said of both."""
+"""Bins as they are heard, or named as in other languages; what is written for words that sound
+alike, with a letter too many, or said twice; what two numbers share is said of both. Each with what
+is meant, and the letters without one of which it does not stand there."""
+_CUES = Cues({k: cues for k, (_, _, cues) in enumerate(_MEANT)})

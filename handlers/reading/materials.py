@@ -15,7 +15,13 @@ from handlers.reading.marks import Mark
 from handlers.reading.notfood import as_pod, is_vessel, names_no_food
 from handlers.reading.proportions import PERCENT
 from handlers.reading.saidof import as_described, in_parts, with_denied_lists, with_joint_shares
-from handlers.reading.whence import is_where_from, without_dishes, without_vessel
+from handlers.reading.whence import (
+    is_where_from,
+    with_bones_whole,
+    without_dishes,
+    without_occasions,
+    without_vessel,
+)
 
 
 def find_items(
@@ -59,7 +65,9 @@ def find_items(
     out = by_what_follows(norms, in_parts(norms, out))
     out = [as_pod(norms, item, out) for item in out]
     out = without_dishes(norms, [without_vessel(norms, item) for item in out])
-    return tuple(with_joint_shares(norms, with_denied_lists(norms, out)))
+    out = without_occasions(norms, out)
+    out = with_joint_shares(norms, with_denied_lists(norms, out))
+    return tuple(with_bones_whole(norms, out))
 
 
 def _unmeasured(words: Sequence[str], marks: list[Mark], measures: frozenset[int]) -> list[Mark]:

@@ -204,16 +204,15 @@ def read_message(text: str, context: Context) -> Message:
         held |= _list_joints(norms, items, amounts) | _ratio_of_carbon(norms)
     sentences = sentences_of(words, written, held)
     verbs = verbs_of(words, marks, taken)
-    hedged = indexes(_hedges(norms, marks, verbs))
+    hedged = indexes(_hedges(norms, marks, verbs, amounts))
     if hedged:
         verbs = [v for v in verbs if v.start not in hedged]
         held |= hedged
-    over = indexes([d for d in days if d.past == d.future and d.past < at.date()])
-    unknown = doers_unknown(words, [v.start for v in verbs] if context.in_room else ())
-    names = unknown.union([norms[i] for i in by_name])
-    clauses = clauses_of(written, sentences, verbs, held, names, over, hedged)[:MOST_CLAUSES]
-    if '"' in norms:
-        _set_quoted_aside(norms, clauses)
+    over, coming = _over_and_coming(days, at.date())
+    doers = doers_unknown(words, [v.start for v in verbs] if context.in_room else ())
+    names = doers | {norms[i] for i in by_name}
+    clauses = clauses_of(written, sentences, verbs, held, names, over, coming, hedged)
+    clauses = _quoted_aside(norms, clauses[:MOST_CLAUSES])
     return Message(
         context, at.date(), words, norms, marks, bins, elsewhere, members,
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
@@ -221,13 +220,27 @@ def read_message(text: str, context: Context) -> Message:
     )  # fmt: skip
 
 
-def _hedges(norms: list[str], marks: list[Mark], verbs: list[VerbUse]) -> list[Mark]:
-    """The turns of phrase that change no sense; "should be" before a verb is none of them."""
+def _over_and_coming(days: tuple[Day, ...], today: date) -> tuple[frozenset[int], frozenset[int]]:
+    """The words of days that are over, and of those that may be to come."""
+    over = [d for d in days if d.past == d.future and d.past < today]
+    return indexes(over), indexes([d for d in days if d.future > today])
+
+
+def _hedges(
+    norms: list[str], marks: list[Mark], verbs: list[VerbUse], amounts: Iterable[Amount]
+) -> list[Mark]:
+    """The turns of phrase that change no sense; "should be" before a verb is none of them, nor
+    is "I'd put it at" before a place.
+    """
     hedges = [m for m in marks if m.tag == "hedge"]
     if not hedges:
         return hedges
     before = {v.start for v in verbs}
-    return [m for m in hedges if not (m.end in before and norms[m.end - 1] in ("be", "been"))]
+    hedges = [m for m in hedges if not (m.end in before and norms[m.end - 1] in ("be", "been"))]
+    weighed = {
+        at for a in amounts if a.quantity in ("mass", "volume") for at in (a.start, a.start - 1)
+    }
+    return [m for m in hedges if norms[m.end - 2 : m.end] != ["it", "at"] or m.end in weighed]
 
 
 def _further_bins(
@@ -288,8 +301,10 @@ def _ratio_of_carbon(norms: list[str]) -> frozenset[int]:
     return frozenset([k for i in at if norms[i + 1] in (":", "/") for k in (i + 1, i + 2)])
 
 
-def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
-    """A clause between quotation marks is somebody's words, not the sender's report."""
+def _quoted_aside(norms: list[str], clauses: list[Clause]) -> list[Clause]:
+    """The clauses; one between quotation marks is somebody's words, not the sender's report."""
+    if '"' not in norms:
+        return clauses
     marks = [i for i, norm in enumerate(norms) if norm == '"']
     for start, end in zip(marks[::2], marks[1::2], strict=False):
         if end - start < 4:
@@ -301,6 +316,7 @@ def _set_quoted_aside(norms: list[str], clauses: list[Clause]) -> None:
                 and clause.sense in ("did", "none")
             ):
                 clause.sense = "said"
+    return clauses
 
 
 def _figures_of_speech(marks: list[Mark]) -> list[Mark]:

@@ -13,6 +13,8 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     behind = norms[mark.end : mark.end + 1]
     if behind and (behind[0] in _NOT_FOOD or _is_who_or_shape(norms, mark)):
         return True
+    if norms[mark.end - 1] == "scale" and mark.end - mark.start > 1:
+        return True  # "2 lb on the fish scale"
     if mark.value.name.endswith(" of tea") and behind != ["into"]:
         return True  # what was drunk, or what came out of a bin
     if mark.end - mark.start > 1:
@@ -27,6 +29,7 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     if norms[mark.start] in _LIVING and behind and behind[0] in _LOOKING_ON:
         return True
     coloured = norms[mark.start] in _COLOURS and bool(behind) and behind[0] in _COLOURED
+    coloured = coloured or (norms[mark.start] == "orange" and before in _IS)
     whose = before in _WHOSE or (bool(behind) and behind[0] in _BROKE)
     return coloured or (norms[mark.start] in _BODY and whose)
 
@@ -98,7 +101,8 @@ _NOT_FOOD = words_in(
     "dung manure poo wire coop run thermometer knife van truck shop tank hutch pen can tin board "
     "grinder cup mug jar pecked nibbled gnawed ate eats masher peeler ricer crusher press slicer "
     "scoop coloured colored colour color scale scales balance timer probe float frother warmer "
-    "cooler crate crates urn hands fingers allergy apron hangover coma"
+    "cooler crate crates urn hands fingers allergy apron hangover coma "
+    "packet packets wrapper wrappers club clubs fair festival"
 )
 """Behind a food: "chicken wire", "a coffee can", "a potato masher" are other things."""
 _BODY = words_in(
@@ -113,6 +117,7 @@ _COLOURS = words_in(
     "orange lime peach plum olive aubergine salmon chestnut lemon coffee mint cream"
 )
 _COLOURED = words_in("one ones bin bins bucket barrel lid tub drum pail container")
+_IS = words_in("is are was were all turned went bright")
 _WHOSE = words_in("my your his her our their me ur light heavy brave")
 
 

@@ -304,12 +304,13 @@ _MEASURED = Late(rf"\b{_AMOUNT}\b")
 
 def is_no_scraps(message: Message) -> bool:
     """Whether the amount is of what went into no bin, and nothing besides is told."""
-    if not message.has(CUES):
+    words = CUES.intersection(message.norms)
+    if not words:
         return False
     text = with_people(message, plain_text(message))
     in_bin = any(ref.plain for ref in message.bins)
     for cues, turns in _PATTERNS:
-        found = turns.search(text) if message.has(cues) else None
+        found = None if words.isdisjoint(cues) else turns.search(text)
         if found is None:
             continue
         rest = f"{text[: found.start()]} ; {text[found.end() :]}".strip()

@@ -25,17 +25,40 @@ _WRONG = Late(
     r"(?: amount| number| figure)?|(?:that|it|this) (?:'s |is |was )?(?:not|isnt|wasnt)(?: right)?)"
     + _END
 )
+_ENTRY = (
+    r"(?:(?:my|the|that|this|our) (?:(?:very )?(?:last|previous|latest|recent) "
+    r"(?:entry|record|layer|log|one|message)|(?:last|previous|entry|record)))"
+)
+_TO_CORRECT = Late(
+    _LEAD + r"(?:(?:please|pls|kindly|bot|just|can|could|would|will|you|we|i|let|me|have|need|want|"
+    r"like|'d|id|got|gotta|to) )*"
+    r"(?:correct|fix|amend|change|edit|update|adjust|alter|rectify) "
+    rf"{_ENTRY}(?: (?:for me|please|pls|thanks|bot))*{_END}|{_LEAD}{_ENTRY} (?:needs?|wants?) "
+    rf"(?:correcting|fixing|amending|changing|editing|to be (?:corrected|fixed|changed)){_END}"
+)
+"""A correction is announced, and not said: "please correct my last entry"."""
+_CAN_I = Late(r"\b(?:can|could|would|will) (?:i|we)\b")
+"""How that is done is asked: "can I change my last entry"."""
+_CORRECTING = words_in(
+    "correct fix amend change edit update adjust alter rectify correcting fixing amending changing "
+    "editing corrected fixed changed"
+)
 _DENYING = words_in("wrong not incorrect isnt wasnt")
+_CUES = _DENYING | _CORRECTING | words_in("other different")
 
 
 def only_wrong(message: Message) -> Retract | None:
     """The striking out that may be meant; None if more is said, or nothing is called wrong."""
-    if "?" in message.norms or any(b.known for b in message.bins) or message.measured():
+    if not message.has(_CUES) or (not message.bot and spoken_of(message) is None):
         return None
-    if not message.bot and spoken_of(message) is None:
+    if any(b.known for b in message.bins) or message.measured():
         return None
     said = [norm for i, norm in enumerate(message.norms) if i not in message.bot]
-    text = " ".join(said).strip(" ,.!")
+    text = " ".join(said).strip(" ,.!?")
+    if message.has(_CORRECTING) and _TO_CORRECT.search(text) and not _CAN_I.search(text):
+        return Retract(rules=(ONLY_WRONG,))
+    if "?" in message.norms:
+        return None
     if _BIN.search(text):
         return Retract(rules=(WRONG_BIN,))
     wrong = _WRONG.search(text) and not _DENYING.isdisjoint(message.norms)

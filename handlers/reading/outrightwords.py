@@ -177,6 +177,9 @@ _TOTALS = Late(
     r"qday|qbin|bot|then|[,.:?]|\d{4}|jan|feb|mar|apr|may|jun|june|jul|july|aug|sept?|oct|nov|dec|"
     r"january|february|march|april|august|september|october|november|december|spring|summer|autumn|"
     r"winter|fall|season|ytd|up|now|till|until|everyone|all|bins))*$|"
+    r"\bhow (?:much|many (?:kgs?|kilos?|kilograms?|lbs?|pounds?))(?: (?:is|are|was|were|have|has|"
+    r"did|we|i|the|our|my|all|put|added|given|gave|in|of|scraps|waste|total|so far|from|"
+    r"till|until|up to|to|date|now|bot))* (?:from (?:my|our) side|(?:till|up to) (?:date|now))\b|"
     r"\bclass totals\b|\bkilos yet in the bin\b|\bwinning on (?:kilos|kgs|pounds)\b"
 )
 _ALLOWED = Late(
@@ -291,7 +294,10 @@ OUTRIGHTS = (
     ),
     _Outright(
         "totals",
-        words_in("most least leaderboard stats compare first total totals tally kilos winning"),
+        words_in(
+            "most least leaderboard stats compare first total totals tally kilos winning side date "
+            "till"
+        ),
         _TOTALS,
     ),
     _Outright(

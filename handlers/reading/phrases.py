@@ -171,10 +171,11 @@ def _tokens(
     tokens, spans, at = [], [], start
     while at < end:
         token, stop = names.get(at, (message.norms[at], at + 1))
+        stop = max(stop, at + 1)
         if at not in message.bot and token not in _SIGNS:
             tokens.append(token)
-            spans.append((at, max(stop, at + 1)))
-        at = max(stop, at + 1)
+            spans.append((at, stop))
+        at = stop
     return tokens, spans
 
 

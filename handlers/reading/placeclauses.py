@@ -45,6 +45,8 @@ def _said_before(message: Message, clause: Clause, bins: Mapping[int, int]) -> i
         at += norms[at : at + 1] != [] and norms[at] in _BEING
         while norms[at : at + 1] and norms[at] in _ABOUT:
             at += 1
+    elif norms[2:3] and norms[0] in _ADVERBS and norms[1] in _ALONG:
+        return 1 if norms[1] != "next" or norms[2] == "to" else 0
     elif "down" in norms[1:LONGEST]:
         at = norms.index("down", 1) + 1
     else:
@@ -57,6 +59,9 @@ def _said_before(message: Message, clause: Clause, bins: Mapping[int, int]) -> i
 _IT_IS = words_in("he she it they hes shes its theyre")
 _BEING = words_in("'s is 're are lies lie sits rests sleeps")
 BY = words_in("by next against between among along alang")
+_ADVERBS = words_in("down right just up over out way back round straight there")
+_ALONG = UNDER | BY | words_in("alongside opposite")
+"""Behind an adverb, a place: "right along the fence", but not "right in time"."""
 _ABOUT = WAYS | THE | ENDS_OF | words_in("there right just")
 """Between "it's" and the place: "it's down the bottom by the rhubarb"."""
 

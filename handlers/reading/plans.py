@@ -10,7 +10,7 @@ from functools import cached_property
 from handlers.reading import read as contract
 from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
-from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Observe, Open
+from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Layer, Observe, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.betweenbins import CUES as BETWEEN_CUES
 from handlers.reading.betweenbins import between_bins
@@ -38,6 +38,10 @@ from handlers.reading.lessons import CUES as LESSON_CUES
 from handlers.reading.lessons import lessons
 from handlers.reading.madeplain import made_plain
 from handlers.reading.message import Message, read_message
+from handlers.reading.mostof import CUES as MOST_CUES
+from handlers.reading.mostof import most_of
+from handlers.reading.outlets import CUES as OUTLET_CUES
+from handlers.reading.outlets import outlets
 from handlers.reading.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.owndates import own_dates
 from handlers.reading.pausing import CUES as PAUSING_CUES
@@ -84,6 +88,8 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (restored, RESTORING_CUES),
     (recipe, RECIPE_CUES),
     (conditions, CONDITION_CUES),
+    (outlets, OUTLET_CUES),
+    (most_of, MOST_CUES),
     (unfit, UNFIT_CUES),
     (lessons, LESSON_CUES),
     (settled, SETTLED_CUES),
@@ -116,7 +122,7 @@ class Reading:
 
 def _acts(said: Reading) -> tuple[Act | Plan, ...]:
     text, context = said.text, said.context
-    leans = context.asked or isinstance(context.last, Drain)
+    leans = context.asked or isinstance(context.last, Drain | Layer)
     if leans and may_follow(text) and (again := asked_again(said.message)):
         return again
     arranged, rest = _arranged(said)

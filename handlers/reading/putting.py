@@ -248,7 +248,7 @@ _FURNITURE = words_in("floor table door wall worktop counter steps")
 
 def _strong_without_bin(groups: Sequence[Group], k: int, plain: str) -> str | None:
     group = groups[k]
-    if plain not in _STRONG and group.message.bins == ():
+    if (plain not in _STRONG and group.message.bins == ()) or _is_as_it_was(group):
         return None
     context = group.message.bins or group.message.bot
     if is_other_talk(group) and not (context and has_scrap(group)):
@@ -265,6 +265,13 @@ def _strong_without_bin(groups: Sequence[Group], k: int, plain: str) -> str | No
     if scrap_amounts(group) and ((group.items and context) or _in_particle(group) or again):
         return "an amount was put in"
     return None
+
+
+def _is_as_it_was(group: Group) -> bool:
+    """ "About 2 litres, mixed cooked stuff": the word tells what they were, and no deed."""
+    verb = group.verb
+    mixed = verb is not None and group.message.norms[verb.start] == "mixed"
+    return mixed and verb is not None and any(i.start == verb.end for i in group.items)
 
 
 def _goes_on(before: Sequence[Group]) -> bool:

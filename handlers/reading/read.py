@@ -20,6 +20,7 @@ from handlers.reading.amending import is_asking
 from handlers.reading.anew import CUES as STRIKING
 from handlers.reading.anew import behind_striking, is_only_one_thing
 from handlers.reading.asides import is_aside
+from handlers.reading.askedfigures import filled
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
 from handlers.reading.binroll import bins_told
@@ -54,7 +55,7 @@ from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import BY_FORM, dated_report, led_by, plain_report, with_siblings
 from handlers.reading.privacy import about_oneself
-from handlers.reading.questions import ASKED_KINDS, asking, asks, filled, question_of
+from handlers.reading.questions import ASKED_KINDS, asking, asks, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
@@ -226,7 +227,8 @@ def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
     if sure:
         known = {kind_of(act) for act in found}
         unfound = [kind for kind in sure if kind not in known]
-        found += _supplied(unfound, found, message, scores) if unfound else []
+        more = _supplied(unfound, found, message, scores) if unfound else []
+        found += [act for act in more if kind_of(act) not in known]
     found += _asked_beside(found, message)
     if outright is not None:
         found = _asked(outright, found, message, scores)
@@ -305,11 +307,16 @@ def _asked_beside(found: Sequence[Act], message: Message) -> list[Act]:
     """The questions of a few words that lean on the records found, each topic once."""
     if not found or not message.has(BESIDE):
         return []
-    kinds = frozenset(kind_of(act) for act in found)
+    kinds = frozenset(kind_of(act) for act in found if not _names_no_sign(act))
     topics = dict.fromkeys(asked_beside(message, kinds))
     asked = [filled(asking(message, t), t) for t in topics if f"ask {t}" not in kinds]
     seen = next((act.signs for act in found if isinstance(act, Observe)), ())
     return [replace(a, signs=a.signs or seen) if a.topic == "trouble" else a for a in asked]
+
+
+def _names_no_sign(act: Act) -> bool:
+    """ "Is that normal?", of whatever was told beside it."""
+    return isinstance(act, Ask) and act.topic == "trouble" and not act.signs
 
 
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:

@@ -20,7 +20,16 @@ CUES = (
     *("who", "share", "story", "history", "keepers", "happened", "been through", "how much"),
     *("last", "how many layers", " bins", "what did", "what ha", "i recorded", "my records"),
     *("where", "plant", "what's", "what is", "whats", "how long", "when did", "when was"),
-    *("miss", "'s new", "anything new", "happen"),
+    *(
+        "miss",
+        "'s new",
+        "anything new",
+        "happen",
+        "catch me",
+        "me up to",
+        "change",
+        "i should know",
+    ),
     *("what all", "what i did", "what i have", "what we have", "did i put", "did we put"),
     *("did i add",),
     *("i logged", "my entries", "what went", "what i put", "what we put", *SUMMING_CUES),
@@ -170,7 +179,8 @@ def _written(phrase: Phrase) -> Written | None:
     to_bot = phrase.to_bot or context.to_bot or context.after_bot
     if _MISSED.match(phrase.text) or (to_bot and _NEWS.match(phrase.text)):
         today = phrase.message.today
-        return Written(first=today - _A_WEEK, last=today, of_all=True)
+        since = [day.past for day in phrase.days] if "since qday" in phrase.text else []
+        return Written(first=since[0] if since else today - _A_WEEK, last=today, of_all=True)
     happened = _HAPPENED.match(phrase.text)
     if _WRITTEN.match(phrase.text) is None and not (happened and (to_bot or happened["long"])):
         return None
@@ -187,10 +197,18 @@ def _written(phrase: Phrase) -> Written | None:
 _OF_ALL = Late(r"\b(?:we|everybody|everyone|happen\w+|new)\b")
 _A_WEEK = timedelta(days=6)
 """How far is looked back for whoever asks what they missed."""
+_I_WAS = (
+    r"i (?:am|'m|have|'ve|was|have been|'ve been) (?:away|off|out|back|gone)"
+    r"(?: (?:since|for|all|the|last|this|qday|week|weeks|fortnight|a|few|days|two|three))*(?: so)?"
+)
 _MISSED = Late(
-    r"^(?:and |so )?(?:what (?:have|did|'ve) i miss(?:ed)?|did i miss anything|"
-    r"(?:what 's|anything) new (?:here|with the bins))"
-    r"(?: (?:here|with the bins|in here|while i was (?:away|out|gone)))?$"
+    rf"^(?:and |so )?(?:{_I_WAS} )?(?:what (?:have|did|'ve) i miss(?:ed)?|"
+    r"(?:did i miss|have i missed) anything|what happened|catch me up|(?:bring|get) me up to (?:"
+    r"speed|date)|(?:what 's|anything) (?:new|changed)|what has changed)"
+    r"(?: (?:here|with the bins|in here|since qday|since last week|while (?:i was |i 've been )?"
+    r"(?:away|out|gone|off)))+$|"
+    rf"^(?:and |so )?(?:{_I_WAS} )?(?:what (?:have|did|'ve) i miss(?:ed)?|"
+    rf"(?:did i miss|have i missed) anything)$|^{_I_WAS} anything i should know$"
 )
 _NEWS = Late(r"^(?:and |so )?(?:what 's|anything) new$")
 _HAPPENED = Late(

@@ -8,7 +8,16 @@ from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import phrases
 
-CUES = ("unseal", "un-seal", "open", "not sealed", "isn't sealed", "isnt sealed")
+CUES = (
+    "unseal",
+    "un-seal",
+    "open",
+    "in use",
+    "in service",
+    "not sealed",
+    "isn't sealed",
+    "isnt sealed",
+)
 
 _IT = r"(?:it|that|that one|them|(?:the |our )?qbin)"
 _BEFORE = (
@@ -16,12 +25,16 @@ _BEFORE = (
 )
 _WHY = r"(?: (?:cos|because|since|as|we|i|forgot|to|for) .*)?"
 """Why it was opened again: "we forgot the peelings"."""
-_AFTER = rf"(?: (?:again|now|qday|already|though|actually|today|sorry|after all))*{_WHY}"
+_AFTER = (
+    r"(?: (?:again|now|(?:from |as of |since )?qday|already|though|actually|today|sorry|after all|"
+    rf"for (?:scraps|business|more|use)))*{_WHY}"
+)
 _REOPENED = Late(
     rf"^{_BEFORE}(?:unsealed|un sealed|unseal|reopened|re opened|reopen|broke the seal(?: of| on)?)"
     rf"(?: {_IT})?{_AFTER}$|"
     rf"^{_BEFORE}(?:opened|open)(?: {_IT})?(?: up)? (?:again|back up)(?: again)?{_AFTER}$|"
-    rf"^{_IT} (?:is|'s|was|has been) (?:unsealed|open again|opened again|reopened){_AFTER}$|"
+    rf"^{_IT} (?:is|'s|was|has been) (?:unsealed|open again|opened again|reopened|"
+    rf"open for scraps again|back in (?:use|service)|in use again){_AFTER}$|"
     rf"^{_IT} (?:is not|'s not|isnt|was not|wasnt) sealed"
     r"(?: (?:after all|any ?more|actually))+$|"
     rf"^{_BEFORE}(?:sorry |wait |(?:{_IT} (?:is |'s )?))?not sealed"

@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Open
+from handlers.reading.amending import plain_text
 from handlers.reading.binwords import PLACE_NAMES
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
@@ -15,10 +16,14 @@ RESTARTED = "an emptied bin was begun again"
 
 _ANEW = words_in("again anew afresh over restarted back")
 _AGAIN = Late(
-    r"\b(?:start(?:s|ed)?|begun|began|running|going|off|taking scraps)"
+    r"\b(?:start(?:s|ed)?|begun|began|running|going|off|taking scraps|open)"
     r"(?: (?:it|her|him|them|off|\S+))? (?:again|anew|afresh|over)\b|"
     r"\brestarted\b|"
     r"\bback (?:in|on|to|at) (?:service|use|duty|work|business|action)\b"
+)
+_OPEN_AGAIN = Late(
+    r"^(?:the )?qbin (?:is|'s) (?:(?:now|back|open|for scraps|in use|in service) )+"
+    r"(?:again|from|for|since|now)\b|^(?:the )?qbin (?:is|'s) (?:now )?(?:open again|back in use)$"
 )
 _EMPTIED = words_in(
     "wash washed washing rinsed scrubbed cleaned clean hosed swilled dried empty emptied zero "
@@ -30,7 +35,9 @@ _NOT_YET = frozenset({"will", "if", "ask", "not", "said", "order"})
 def restart_of(groups: Sequence[Group]) -> tuple[int, Open] | None:
     """Where a message tells that its one bin was begun again after it was emptied, and the act."""
     message = groups[0].message if groups else None
-    if message is None or not message.has(_ANEW) or not message.has(_EMPTIED):
+    if message is None or not message.has(_ANEW):
+        return None
+    if not message.has(_EMPTIED) and _OPEN_AGAIN.search(plain_text(message)) is None:
         return None
     names = {ref.name for ref in (*message.bins, *message.named) if ref.known}
     k = _told_in(groups) if len(names) == 1 and not _is_of_contents(message) else None

@@ -23,6 +23,7 @@ from handlers.reading.acts import (
     Unsure,
 )
 from handlers.reading.amending import plain_text
+from handlers.reading.anew import CUES as STRIKING
 from handlers.reading.flatly import FLATLY
 from handlers.reading.late import Late
 from handlers.reading.message import Message
@@ -67,7 +68,11 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         and not _DONE.search(plain_text(message))
     ):
         out = [act for act in out if not _is_weak(act, Done)]
-    return [act for act in out if not _is_said_by_another(act, out, message)]
+    return [
+        act
+        for act in out
+        if not (_is_said_by_another(act, out, message) or _is_put_right(act, out, message))
+    ]
 
 
 def _is_of_trench(act: Act, acts: Sequence[Act], message: Message) -> bool:
@@ -113,12 +118,44 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
             return of_bran and act.mass_kg is None and not message.has(_ON)
         case Ask(topic="totals"):
             return _is_no_sum(others, message)
-        case Ask(topic="trouble", signs=signs) if signs and _CREATURES.issuperset(signs):
-            return any(_asks_of(other, "allowed") and not other.materials for other in others)
+        case Ask(topic="trouble"):
+            return _is_no_trouble(act, others)
         case Layer() | Drain():
             struck = any(isinstance(other, Retract) for other in others)
-            return struck and message.has(_SAID) and _I_SAID.search(plain_text(message)) is not None
+            said = struck and message.has(_SAID) and _I_SAID.search(plain_text(message)) is not None
+            return said or _is_what_was_drained(act, others, message)
     return False
+
+
+def _is_what_was_drained(act: Act, others: Sequence[Act], message: Message) -> bool:
+    """ "The shed had a litre of juice in it, I drained it": no layer of juice besides."""
+    if not isinstance(act, Layer) or act.mass_kg or act.volume_l or not message.items:
+        return False
+    of_liquid = all(item.food.shares[0][0] == "liquid" for item in message.items)
+    return of_liquid and any(isinstance(other, Drain) and other.bin == act.bin for other in others)
+
+
+def _is_no_trouble(act: Ask, others: Sequence[Act]) -> bool:
+    """ "pH 3.8, is that good?": what is told of it is answered; a creature may itself be food."""
+    if act.signs:
+        creatures = _CREATURES.issuperset(act.signs)
+        return creatures and any(_asks_of(o, "allowed") and not o.materials for o in others)
+    measured = any(isinstance(other, Observe) and other.ph is not None for other in others)
+    return measured or any(_asks_of(other, "liquid") for other in others)
+
+
+def _is_put_right(act: Act, acts: Sequence[Act], message: Message) -> bool:
+    """ "The last entry is wrong, it was 2 kg": what is put right is not struck out besides."""
+    if not isinstance(act, Retract) or not any(isinstance(other, Amend) for other in acts):
+        return False
+    return not message.has(STRIKING) and _CALLED_WRONG.search(plain_text(message)) is not None
+
+
+_CALLED_WRONG = Late(
+    r"^(?:(?:sorry|oops|no|bot|oh|ah|wait|,) )*(?:that|the|my|this) (?:last|previous|latest) "
+    r"(?:one|entry|message|record|log|layer)?(?: is| 's| was)? "
+    r"(?:wrong|a mistake|not right|rubbish|an error|incorrect)\b"
+)
 
 
 def _is_no_sum(others: Sequence[Act], message: Message) -> bool:

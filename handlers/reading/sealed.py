@@ -260,3 +260,15 @@ def is_hush(message: Message) -> bool:
 
 
 HUSHED = words_in("shut")
+
+
+def is_sealed_before(message: Message) -> bool:
+    """ "Added 500 g after it was sealed": it only says when something else was done."""
+    return message.has(BEFORE) and _SEALED_BEFORE.search(plain_text(message)) is not None
+
+
+BEFORE = words_in("after since")
+_SEALED_BEFORE = Late(
+    r"\b(?:after|since) (?:the )?(?:it|qbin|he|she|that|this) (?:(?:was|is|'s|has|had|been|got|"
+    r"already) )+(?:sealed|shut|closed)\b(?!.*\b(?:sealed|shut|closed))"
+)

@@ -21,7 +21,10 @@ NOT = words_in(
 _IF = words_in(
     "if unless whether suppose supposing imagine pretend wish wished once until till lest assuming"
 )
-_MODAL = words_in(
+_MODAL_IN_TONGUES = words_in(
+    "voy vas vamos quiero queremos puedo podemos debo werde werden muss möchte chcę będę vou"
+)
+_MODAL = _MODAL_IN_TONGUES | words_in(
     "will would shall should can could may might must 'd let lets gotta ought wont need needs "
     "want wants wanna plan plans planning planned going hope hopes hoping intend intends "
     "thinking gon ill theyll aiming aim tempted ready supposed meant mean means due expecting "
@@ -68,13 +71,16 @@ def sense_of(
     names: frozenset[str],
     *,
     behind: bool = False,
+    coming: bool = False,
     guessed: bool = False,
 ) -> Sense:
     """Sense of a verb from the words of its clause that stand before it.
 
-    `behind` says that the clause names a day that is over, `guessed` that another's deed is only
-    guessed at.
+    `behind` says that the clause names a day that is over, `coming` one that may be to come,
+    `guessed` that another's deed is only guessed at.
     """
+    if coming and verb.plain in ("go", "come") and verb.form in ("ing", "third"):
+        return "will"  # "it's going in the ground on Saturday"
     if behind and verb.form == "either" and left and left[-1] == "'d":
         left = left[:-1]  # "I'd put": had, not would
     left = [word for word in left if word != "·"]
@@ -180,11 +186,14 @@ def verbless_sense(norms: Sequence[str]) -> Sense:
     return "none"
 
 
-_INSTRUMENTS = words_in("thermometer probe scale scales strip meter gauge display label")
+_INSTRUMENTS = words_in("thermometer probe scale scales strip meter gauge display label paper")
 _NEVER = words_in("didnt never havent hasnt wouldnt couldnt wont cant shouldnt hadnt")
-_WILL = words_in(
-    "will would should could might must shall gotta need needs want wants if unless hope "
-    "hoping planning plan wish tomorrow lets 'd meant promised imagine suppose supposing"
+_WILL = (
+    words_in(
+        "will would should could might must shall gotta need needs want wants if unless hope "
+        "hoping planning plan wish tomorrow lets 'd meant promised imagine suppose supposing"
+    )
+    | _MODAL_IN_TONGUES
 )
 VERBLESS = SAID | _NEVER | _WILL
 """Words without one of which a clause that has no verb has no sense either."""

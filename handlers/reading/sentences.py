@@ -125,9 +125,11 @@ class _Cutter:
         held: frozenset[int],
         names: frozenset[str],
         behind: frozenset[int],
+        coming: frozenset[int],
         hedged: frozenset[int],
     ) -> None:
         self.behind = behind
+        self.coming = coming
         self.norms = list(norms)
         self.said = norms
         for i in hedged:
@@ -246,8 +248,9 @@ class _Cutter:
         if joint in ("if", "unless", "once"):
             left = [joint, *left]
         behind = bool(self.behind) and not self.behind.isdisjoint(range(start, end))
+        coming = bool(self.coming) and not self.coming.isdisjoint(range(start, end))
         guessed = is_guessed(self.said[start : verb.start], self.names)
-        own = sense_of(left, verb.verb, self.names, behind=behind, guessed=guessed)
+        own = sense_of(left, verb.verb, self.names, behind=behind, coming=coming, guessed=guessed)
         if joint in ("before", "until", "than", "when") and verb.verb.form in ("plain", "ing"):
             return "will"
         if previous is None:
@@ -332,11 +335,13 @@ def clauses_of(
     held: frozenset[int],
     names: frozenset[str],
     behind: frozenset[int],
+    coming: frozenset[int],
     hedged: frozenset[int],
 ) -> list[Clause]:
     """All clauses in order; a joint inside a word of `held` (amounts, dates, names) cuts nothing.
 
-    `behind` are the words of days that are over, `hedged` those that leave the sense as it is.
+    `behind` are the words of days that are over, `coming` of those that may be to come, `hedged`
+    those that leave the sense as it is.
     """
-    cutter = _Cutter(norms, verbs, held, names, behind, hedged)
+    cutter = _Cutter(norms, verbs, held, names, behind, coming, hedged)
     return [c for k, s in enumerate(sentences) for c in cutter.cut(s, k)]

@@ -106,14 +106,17 @@ def told_of_bin(
     words: Sequence[Word], place: Place, known: Sequence[Amount], taken: Collection[int]
 ) -> Amount | None:
     """ "7 lb, shared by the shed (five) and the hall (two)", "shed 1.5 lb. hall 3"."""
+    apart = place.before == "(" and place.after == ")" and place.i - 2 in taken
+    if not apart and place.i - 1 not in taken:
+        return None
     before = [a for a in known if a.end <= place.i and a.factor >= LARGE]
     if not before:
         return None
     last = before[-1]
-    if place.before == "(" and place.after == ")" and place.i - 2 in taken:
+    if apart:
         part = place.amount(last.quantity, last.factor)
         return part if part.value <= before[0].value else None
-    row = place.i - 1 in taken and last.start - 1 in taken and place.i - last.end <= NEAR
+    row = last.start - 1 in taken and place.i - last.end <= NEAR
     ends = place.after in STOPS and words[place.i].kind == "number"
     alike = 0.1 <= place.value * last.factor / (last.value or 1.0) <= 10
     return place.amount(last.quantity, last.factor) if row and ends and alike else None
@@ -162,9 +165,9 @@ def _for_bin(
         return None
     last, at = before[-1], place.end + 1
     lot = before[0]
-    split = any(w.norm in _SPLIT for w in words[lot.end : place.i])
     led = place.before in _PARTED or place.i - 1 in taken  # "2 shed 3 hall"
-    if split and led and place.value * lot.factor < lot.value:
+    part = led and place.value * lot.factor < lot.value
+    if part and any(w.norm in _SPLIT for w in words[lot.end : place.i]):
         straight = place.end in taken  # "6 kg split: 4 shed, 2 hall"
         behind = at + (norm_at(words, at) in ("the", "our", "my"))
         if straight or (place.after in _TO_BIN and behind in taken):

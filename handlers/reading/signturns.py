@@ -197,6 +197,13 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
     ),
     (
         "much_liquid",
+        "much",
+        rf"\b(?P<s>{_LIQUID} (?:(?:that|which|is|'s|are|was|keeps|still|always) )*"
+        r"(?:coming|dripping|running|draining|leaking|flowing|collecting)(?: out| off)?"
+        r"(?: (?:is|'s|was))? (?:too|so|very|way too|far too) much)\b",
+    ),
+    (
+        "much_liquid",
         "bottom base",
         rf"\bthere (?:is|'s|are)(?! (?:no|not|hardly|barely|only|just|a little|a bit|a drop)\b)"
         rf"(?: [^ .!?\n]+){{0,3}}? (?P<s>{_LIQUID})(?: [^ .!?\n]+)? (?:in|at|on) (?:the|its) "

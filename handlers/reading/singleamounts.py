@@ -267,12 +267,20 @@ class _Reader(Measuring):
         if other is None:
             return None
         second = self.length_after(other, self.unit(other))
-        factor = (second or side or (None,))[0]
-        if factor is None:
+        shared = second or self._depth_after(other) or side
+        if shared is None:
             return None
+        factor = shared[0]
         first = number.value * (side[0] if side else factor)
         end = second[1] if second else other.end
         return Amount(number.start, end, "area", first * other.value * factor)
+
+    def _depth_after(self, number: Number) -> tuple[float, int] | None:
+        """ "1.5 m x 30 x 40 cm": the unit of a third side, which the one before it shares."""
+        if number.end >= len(self.norms) or self.norms[number.end] not in _BY:
+            return None
+        third = read_number(self.words, number.end + 1)
+        return None if third is None else self.length_after(third, self.unit(third))
 
     def length_after(
         self, number: Number, found: tuple[Unit, int] | None

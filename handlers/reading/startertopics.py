@@ -95,7 +95,8 @@ def asks_starter(q: Question) -> bool:
 
 _NO_DOSE = Late(
     r"\b(?:costs?|price|pricey|expensive)\b|"
-    r"\bhow much (?:bran|starter) (?:is there|is left|is in the|have we|do we have|we have)\b"
+    r"\bhow much (?:bran|starter) (?:is|are|have|do)(?: (?:we|you|still|got))* "
+    r"(?:there|left|in the|have|got)\b|\bhow much (?:bran|starter) (?:have we|we have)\b"
 )
 
 

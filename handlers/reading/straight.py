@@ -277,12 +277,15 @@ def _days(shares: Sequence[_Share], message: Message) -> list[date]:
 def _layers(share: _Share, amount: Amount, on: date) -> list[Layer]:
     made = makeup(share.items) if share.items else None
     mass = amount.value if amount.quantity == "mass" else None
-    layer = Layer(
-        mass_kg=mass,
-        volume_l=None if mass is not None else amount.value,
-        materials={"mixed": 1.0} if made is None else made.shares,
-        rich=None if made is None else made.rich,
-        on=on,
-        rules=(RULE,),
-    )
-    return [replace(layer, bin=ref.name) for ref in share.bins]
+    return [
+        Layer(
+            mass_kg=mass,
+            volume_l=None if mass is not None else amount.value,
+            materials={"mixed": 1.0} if made is None else made.shares,
+            rich=None if made is None else made.rich,
+            bin=ref.name,
+            on=on,
+            rules=(RULE,),
+        )
+        for ref in share.bins
+    ]

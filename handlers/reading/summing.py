@@ -84,7 +84,7 @@ def _of_days(phrase: Phrase) -> Period:
     norms = phrase.message.norms
     days = [day for day in phrase.days if norms[day.end - 1] not in ("now", "date")]
     if not days:
-        return None, None
+        return _since_number(phrase), None
     lead = norms[days[0].start - 1] if days[0].start > phrase.start else ""
     if len(days) > 1 and days[0].past <= days[-1].past:
         return days[0].past, days[-1].past
@@ -95,6 +95,22 @@ def _of_days(phrase: Phrase) -> Period:
     if lead in _UNTIL:
         return None, days[0].past
     return days[0].past, None if lead in _SINCE else days[0].past
+
+
+def _since_number(phrase: Phrase) -> date | None:
+    """ "From 1st till date": the latest day of that number, up to today."""
+    match, today = _TO_DATE.search(phrase.message_text), phrase.message.today
+    if match is None:
+        return None
+    number = int(match["day"])
+    month = today if number <= today.day else today.replace(day=1) - timedelta(days=1)
+    return None if number > month.day and month != today else month.replace(day=number)
+
+
+_TO_DATE = Late(
+    r"\bfrom (?:the )?(?P<day>[1-9]|[12]\d|3[01]) ?(?:st|nd|rd|th) "
+    r"(?:to|until|till|up to) (?:date|now|today)\b"
+)
 
 
 def _month(name: str, year: str | None, today: date) -> tuple[date, date]:
@@ -148,6 +164,7 @@ def _is_own(phrase: Phrase) -> bool:
 _OWN = Late(
     r"\b(?:have|did|has|ive) i\b|\bi (?:have |'ve |have got )?(?:personally |already )?(?:put|"
     r"added|add|given|gave|contributed|got|done|did|fed|chucked|tipped|saved)\b|\bfor me\b|"
+    r"\bfrom my side\b|"
     r"\bmy (?:\w+ ){0,2}(?:totals?|tally|share|sum|score|best)\b"
 )
 _ALL = words_in("we us our everyone everybody")
@@ -160,11 +177,12 @@ def asks_more(phrase: Phrase) -> Ask | None:
     They are of the scraps where totals or layers are named, or behind the bot's words.
     """
     text = _BESIDE.sub("", phrase.text)
+    if not _WORDS.issuperset(text.split()) or not _ASKS.search(text):
+        return None
     first, last = period_of(phrase)
     by = grouped_by(phrase)
     what = _what(phrase)
-    is_told = first or last or by or (what and "so far" in text)
-    if not is_told or not set(text.split()) <= _WORDS or not _ASKS.search(text):
+    if not (first or last or by or (what and "so far" in text)):
         return None
     words = _OF_SCRAPS | _ADDED if by else _OF_SCRAPS
     if not (words & set(phrase.tokens) or phrase.to_bot or phrase.message.context.after_bot):

@@ -27,6 +27,7 @@ from handlers.reading.amending import is_quoted
 from handlers.reading.amounts import Amount
 from handlers.reading.anew import CUES as STRIKING
 from handlers.reading.asides import is_aside
+from handlers.reading.askedfigures import filled
 from handlers.reading.bran import batch_from, is_strewn, stock_from
 from handlers.reading.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
 from handlers.reading.finished import finished
@@ -45,12 +46,12 @@ from handlers.reading.opened import is_several, open_from
 from handlers.reading.passing import coming, taker
 from handlers.reading.peeks import is_shut_again
 from handlers.reading.quantities import is_of_naught, scrap_amounts
-from handlers.reading.questions import asking, filled
+from handlers.reading.questions import asking
 from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scraps
 from handlers.reading.scores import Scores
 from handlers.reading.scraps import layer_from
 from handlers.reading.sealed import is_lid_open, is_of_tap, seal_from
-from handlers.reading.told import is_intended
+from handlers.reading.told import is_ahead, is_intended
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wishes import wish_of
 
@@ -136,7 +137,8 @@ def _is_other(kind: str, group: Group) -> bool:
         message = group.message
         return is_shut_again(message) or is_of_tap(message) or is_lid_open(message)
     if kind == "bury":
-        return is_inside(group) or is_dug_up(group) or is_only_a_hole(group)
+        ahead = is_ahead(group) or group.sense == "will"
+        return ahead or is_inside(group) or is_dug_up(group) or is_only_a_hole(group)
     return kind == "open" and is_several(group)
 
 
@@ -252,8 +254,10 @@ def _strikes_nothing(message: Message) -> bool:
     norms = message.norms
     if is_quoted(message.clauses):
         return True
-    if _EATEN.search(" ".join(norms)) and not message.has(STRIKING):
-        return True
+    if not message.has(STRIKING):
+        text = " ".join(norms)
+        if _EATEN.search(text) or _CORRECTED.search(text):
+            return True
     if norms[0] in _ASKING:
         return any(clause.sense == "ask" for clause in message.clauses)
     return any(pair in _MULTIPLIED for pair in pairwise(norms))
@@ -262,6 +266,11 @@ def _strikes_nothing(message: Message) -> bool:
 _MULTIPLIED = {("double", "that"), ("double", "it"), ("double", "the"), ("twice", "that")}
 _ASKING = words_in("what whats which when who whose how where why did do does is was have has")
 _EATEN = Late(r"\b(?:i|we|he|she|they) (?:\w+ )?(?:ate|eat) (?:it|them|that)\b")
+_CORRECTED = Late(
+    r"\b(?:correct|fix|amend|change|edit|update|adjust|alter|rectify)(?:ed|d|ing)? "
+    r"(?:(?:my|the|that|this|our|his|her|their) )?(?:very )?(?:last|previous|latest|entry|record)\b"
+)
+"""What is to be put right, or was, is not to be struck out."""
 _ONESELF = Late(
     r"\b(?:remove|delete|take|strike|cross|scratch|drop|erase|forget|cancel|unsubscribe|wipe|cut) "
     r"(?:me|us|my name|myself)\b"

@@ -2,7 +2,7 @@
 
 from collections.abc import Collection, Iterator, Sequence
 
-from handlers.reading.binwords import GENERIC, PLACE_NAMES, PLAIN_FOLLOWERS, TOLD_BY, BinRef
+from handlers.reading.binwords import GENERIC, PLACE_NAMES, TOLD_BY, BinRef
 from handlers.reading.longnames import before_owner, end_of_titled
 from handlers.reading.names import is_part
 from handlers.reading.newbins import DIGITS
@@ -27,9 +27,8 @@ def target_bins(
     """
     out = list(_of_somebody(words, norms, taken))
     taken |= indexes(out)
-    drawn = not _DRAWN_OFF.isdisjoint(norms) or _WEIGHED.isdisjoint(norms)
     for i in [i for i, norm in enumerate(norms[:-1]) if norm in _TO]:
-        if i in taken or (norms[i] in _OFF and not drawn):
+        if i in taken or _leads_elsewhere(norms, i, taken):
             continue
         at = i + 2 if norms[i + 1] in ("the", "our") else i + 1
         end = at
@@ -58,7 +57,8 @@ def _of_somebody(
     """ "To Tina's", "into the Hendersons'": a bin that is called so, or the house."""
     if _APOSTROPHES.isdisjoint(norms) or not _BROUGHT.isdisjoint(norms):
         return
-    for i in [i for i, norm in enumerate(norms[:-1]) if norm in _PUT]:
+    first = min(taken, default=len(norms))  # not "I'm in the dentist's, and 2 kg went in"
+    for i in [i for i, norm in enumerate(norms[:-1]) if norm in _PUT and i > first]:
         at = i + 1 + (norms[i + 1] in _ARTICLES)
         if end := _end_of_whose(words, norms, at, taken):
             yield BinRef(at, end, written(words, at, end), place=True)
@@ -77,7 +77,7 @@ def _end_of_whose(
     end += end == at < len(words) and _is_new(words[at])  # "to tina's"
     if end == at or end in taken or _APOSTROPHES.isdisjoint(norms[end : end + 1]):
         return 0
-    if not _ends(words, norms, end + 1) and norms[end + 1] not in PLAIN_FOLLOWERS:
+    if not _ends(words, norms, end + 1) and norms[end + 1] not in _BEHIND_OWNER:
         return 0
     several = norms[end] == "'" and before_owner(words, norms, end + 1)
     return end + 1 if several or norms[end] == "'s" else 0
@@ -85,8 +85,26 @@ def _end_of_whose(
 
 _BROUGHT = words_in("brought took dropped delivered gave carried lent sent left went going off")
 """With "to Tina's": to the house."""
+_BEHIND_OWNER = words_in(
+    "before after tonight again please for from but so then too earlier like as because cos when "
+    "while"
+)
 _NAMES = 3
 """Words of what a person is called at most, without a title that has its stop."""
+
+
+def _leads_elsewhere(norms: Sequence[str], i: int, taken: frozenset[int]) -> bool:
+    """Whether scraps come "from" there, or somebody only went "to" it."""
+    if norms[i] in _OFF and _DRAWN_OFF.isdisjoint(norms):
+        return not _WEIGHED.isdisjoint(norms)
+    return norms[max(0, i - 1)] in _ON_THE_WAY and all(k > i for k in taken)
+
+
+_ON_THE_WAY = words_in(
+    "drove drive driving went go going flew flying came travelled traveled cycled walked trip way "
+    "back off commute bus train welcome"
+)
+"""Words before "to" of somebody who goes to a place: "drove to Dallas with 2 kg of pecans"."""
 _OFF = frozenset({"off", "from"})
 _TO = frozenset({"in", "into", "to"}) | _OFF
 _DRAWN_OFF = words_in(
@@ -242,7 +260,7 @@ def _ends(words: Sequence[Word], norms: Sequence[str], end: int) -> bool:
 
 _NO_NAMES = words_in(
     "mine ours yours theirs hers him them everything everyone somebody someone anything something "
-    "soak rot begin ferment top bottom bed make share eat waste work school town church myself"
+    "soak rot begin ferment top bottom bed make share eat waste work school town church myself law"
 )
 _BEHIND_NAME = words_in("today yesterday just now this last at and with mostly")
 

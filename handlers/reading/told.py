@@ -76,7 +76,7 @@ def _lead(norms: Sequence[str], ref: BinRef) -> str:
 
 
 _INSIDE = frozenset({"in", "into", "inside", "to"})
-_NOT_INTO = frozenset({"for", "from", "by", "beside"})
+_NOT_INTO = frozenset({"for", "from", "off", "by", "beside"})
 
 
 def _names_none(group: Group) -> bool:
@@ -164,8 +164,8 @@ def _is_coming(message: Message, start: int, end: int, day: Day) -> bool:
     """Whether the words round a day say that it comes round; the "back" of "3 days back" is its."""
     if message.norms[max(0, day.start - 2) : day.start] == ["as", "of"]:
         return False  # "bin 3 is open as of last night"
-    apiece = {a.end for a in message.amounts}  # "500 g each yesterday"
-    around = {n for i, n in enumerate(message.norms[start:end], start) if i not in apiece}
+    passed = {a.end for a in message.amounts} | indexes(message.bins)  # "500 g each", "back step"
+    around = {n for i, n in enumerate(message.norms[start:end], start) if i not in passed}
     return not _COMING.isdisjoint(around.difference(message.norms[day.start : day.end]))
 
 

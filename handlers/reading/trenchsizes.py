@@ -1,13 +1,15 @@
 """The sides of a trench in a question, its cover, who digs there, and the bins that go in.
 
 "30 cm wide and 25 deep", "a hole 50 cm across", "1 m by 30 cm", "2 ft square", "with 30 cm of
-cover", "for the shed and the yard together", "for half the shed bin", "we have foxes".
+cover", "for the shed and the yard together", "for 3 bins", "for half the shed bin", "we have
+foxes".
 """
 
 from dataclasses import replace
 
 from handlers.reading.acts import Ask
 from handlers.reading.amounts import Amount
+from handlers.reading.bincounts import bins_counted
 from handlers.reading.digits import digits_value
 from handlers.reading.late import Late
 from handlers.reading.message import Message
@@ -114,9 +116,13 @@ def bins_in(q: Question) -> tuple[str, ...]:
 def with_bins(act: Ask, q: Question) -> Ask:
     """The question about a trench with all the bins that go in, or how much of one."""
     names = bins_in(q)
-    if len(names) > 1 and not act.volume_l and not act.mass_kg:
+    measured = act.volume_l or act.mass_kg
+    counted = None if names or measured else bins_counted(q.message, q.start, q.end)
+    if counted:
+        act = replace(act, count=counted.value)
+    elif len(names) > 1 and not measured:
         act = replace(act, bins=names)
-    elif not names and q.has(_EACH) and not act.volume_l and not act.mass_kg:
+    elif not names and q.has(_EACH) and not measured:
         act = replace(act, each="both" if "both" in q.words else "all")
     if q.has(_HALVES) and act.bin:
         full = HALF_FULL if _FULL_BY_HALF.search(q.text) else None

@@ -80,6 +80,12 @@ _GOT_IN = Late(
     rf"(?: \S+){{1,3}})))?{_WHERE}{_MORE}$"
 )
 """What got in by itself, or so it is told."""
+_LIES_IN = Late(
+    r"^(?:\S+ ){0,3}?(?:there (?:is|was|are|were|'s)|found|spotted|saw)"
+    r"(?: (?:an?|some|the|two|three|bits?|pieces?|half|of|out))* (?P<what>\S.{0,40}?) "
+    r"(?P<ours>(?:in|inside) (?:the |our |my )?qbin)(?: (?:again|qday))*$"
+)
+"""What was seen there."""
 _AMONG = Late(
     r"\bwith (?P<what>(?:an?|some|the|two|three|my|our|a few|bits of) \S.{0,40}?) "
     r"(?:in|inside|among|amongst|mixed in|mixed into|stuck to)(?: (?:it|them|there|that|with it))?$"
@@ -250,8 +256,8 @@ def _among(phrase: Phrase) -> Found | None:
 
 
 def _got_in(phrase: Phrase) -> Found | None:
-    """ "A plastic bag went in with it": nothing that was put in on purpose, and no layer."""
-    match = _GOT_IN.search(phrase.text)
+    """ "A plastic bag went in with it", "there's foil in the shed": no layer, put in by nobody."""
+    match = _GOT_IN.search(phrase.text) or _LIES_IN.search(phrase.text)
     if match is None or _is_food(phrase) or not _is_never_food(match["what"]):
         return None
     if not (match["ours"] or _is_of_bin(phrase)):

@@ -23,11 +23,13 @@ from handlers.reading.askedof import without_asked_of
 from handlers.reading.awaited import is_awaited
 from handlers.reading.bran import MIXED_WITH, is_to_be_mixed
 from handlers.reading.brews import is_brew
+from handlers.reading.buried import PLANTED, is_planting
 from handlers.reading.examples import is_example, is_for_sale
 from handlers.reading.guessed import without_guessed
 from handlers.reading.jests import is_jest
 from handlers.reading.kept import is_kept
 from handlers.reading.lessened import is_only_a_difference
+from handlers.reading.liquid import DRAINED, is_of_fat
 from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen, is_recalled
 from handlers.reading.message import Message
 from handlers.reading.mouths import is_eaten
@@ -52,7 +54,7 @@ from handlers.reading.otherwise import is_of_else
 from handlers.reading.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.peeks import CLOSED_WELL, LIDS, is_closed_well
 from handlers.reading.records import RECORD_KINDS
-from handlers.reading.sealed import HUSHED, is_hush
+from handlers.reading.sealed import BEFORE, HUSHED, is_hush, is_sealed_before
 from handlers.reading.spoilt import without_spoilage
 from handlers.reading.spoons import is_of_spoons
 from handlers.reading.underway import is_under_way
@@ -85,6 +87,9 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
     (is_hush, frozenset({"seal"})),
+    (is_sealed_before, frozenset({"seal"})),
+    (is_of_fat, frozenset({"drain"})),
+    (is_planting, frozenset({"bury"})),
     (is_closed_well, frozenset({"seal"})),
     (is_of_person, RECORD_KINDS | {"offer", "accept", "ask"}),
     (is_of_room, RECORD_KINDS | {"ask"}),
@@ -97,7 +102,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
     mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES,
-    underway.CUES, CLOSED_WELL, HUSHED, LIDS, MIXED_WITH, POURED, TAKEN,
+    underway.CUES, BEFORE, CLOSED_WELL, DRAINED, HUSHED, LIDS, MIXED_WITH, PLANTED, POURED,
+    TAKEN,
     frozenset({"weighed", "weighs"}),
 )  # fmt: skip
 """Words without one of which it is none of that."""

@@ -141,7 +141,15 @@ def _signs() -> Iterator[Entry]:
         sign, where, phrases = (part.strip() for part in line.split("|"))
         for phrase in phrases.split(","):
             word = SignWord(cast(Sign, sign), cast(Literal["plain"], where))
-            yield phrase.strip(), f"sign-{where}", word
+            yield from ((form, f"sign-{where}", word) for form in _likened(phrase.strip()))
+
+
+def _likened(phrase: str) -> Iterator[str]:
+    """ "Like a balloon", and without its article, as many write whose own language has none."""
+    yield phrase
+    for likening in (" like a ", " as a "):
+        if likening in f" {phrase} ":
+            yield f" {phrase} ".replace(likening, likening.replace(" a ", " ")).strip()
 
 
 @cache

@@ -1,8 +1,10 @@
 """Where the scraps are from: a meal, a dish whose parts are named, what they were kept in."""
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from handlers.reading.items import ANIMALS, Item, is_dish, is_rice
+from handlers.reading.numberwords import NUMBER_WORDS
 from handlers.reading.saidof import JOINING
 from handlers.reading.vocabulary import Food, words_in
 
@@ -11,10 +13,34 @@ def is_where_from(norms: Sequence[str], last: Item, item: Item) -> bool:
     """Whether a thing says no more than where what was named last comes from."""
     between = norms[last.end : item.start]
     bones = last.food.shares == (("bone", 1.0),)
-    if bones and list(between) == ["of"] and item.food.shares[0][0] in ANIMALS:
-        return True  # "bones of duck"
+    if _are_bones_of(norms, last, item):
+        return True
     whence = _is_whence(item, between, norms[item.end : item.end + 1], bones=bones)
     return whence or _is_from_elsewhere(last, between) or _is_meal(norms, last, item, between)
+
+
+def _are_bones_of(norms: Sequence[str], last: Item, item: Item) -> bool:
+    """ "Bones of duck", "the shells of nine eggs": one thing, and what had it."""
+    between = norms[last.end : item.start]
+    bones = last.food.shares == (("bone", 1.0),) and item.food.shares[0][0] in ANIMALS | {"egg"}
+    return bones and between[:1] == ["of"] and _is_count(between[1:])
+
+
+def with_bones_whole(norms: Sequence[str], items: list[Item]) -> list[Item]:
+    """ "The shells of nine eggs, 60 g": an amount behind it is of the shells."""
+    out = list(items)
+    for k, (bones, whose) in enumerate(pairwise(items)):
+        if "#" in norms[whose.end : whose.end + 2] and _are_bones_of(norms, bones, whose):
+            out[k] = bones._replace(end=whose.end)
+    return out
+
+
+def _is_count(words: Sequence[str]) -> bool:
+    return all(word in _COUNTED or word.isdecimal() for word in words)
+
+
+_COUNTED = NUMBER_WORDS | words_in("an my the our those these some all about # several few odd")
+"""Between bones or shells and what had them: however many those were."""
 
 
 def _is_meal(norms: Sequence[str], last: Item, item: Item, between: Sequence[str]) -> bool:
@@ -78,6 +104,8 @@ def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
         far = _FAR if _ASHES.isdisjoint(between) else 2 * _FAR
         if not is_dish(item.food) or len(between) > far:
             continue
+        if _is_heading(between):
+            return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
         joined = not JOINING.isdisjoint(between)
         if between == ["'s"]:  # "Sunday dinner's rolls"
             return [*items[:k], item._replace(absent=True), *items[k + 1 :]]
@@ -92,6 +120,40 @@ def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
     return items
 
 
+def _is_heading(between: Sequence[str]) -> bool:
+    """ "Roast leftovers yesterday: 2 kg of carrots": what was left of it stands with its amount."""
+    if ":" not in between:
+        return False
+    at = between.index(":")
+    measured = between[at + 1 : at + 2] == ["#"] and {*between[at + 1 :]} <= {"#", "of"}
+    return measured and "#" not in between[:at]
+
+
+def without_occasions(norms: Sequence[str], items: list[Item]) -> list[Item]:
+    """ "We had the fish fry, and 2 kg of coleslaw went in": a feast that was held and that no
+    amount is of, before what else was weighed."""
+    out = list(items)
+    for k, item in enumerate(items[:-1]):
+        if item.absent or item.share is not None or not _is_held(norms, item):
+            continue
+        ahead = next((x for x in items[k + 1 :] if not x.absent), None)
+        between = norms[item.end : ahead.start] if ahead else []
+        if "#" in between and not JOINING.isdisjoint(between[: between.index("#")]):
+            out[k] = item._replace(absent=True)
+    return out
+
+
+def _is_held(norms: Sequence[str], item: Item) -> bool:
+    """ "Had the fish fry", "hosted our big Sunday roast"."""
+    if norms[item.end - 1] not in _OCCASIONS:
+        return False
+    before = [norm for norm in norms[max(0, item.start - 4) : item.start] if norm not in _BIG]
+    return before[-1:] != [] and before[-1] in _HELD
+
+
+_OCCASIONS = _MEALS | words_in("fry boil bake cookout potluck feast party social picnic clambake")
+_HELD = words_in("had have held hosted threw holding hosting having")
+_BIG = words_in("a an the our my big annual parish church club street family monthly weekly")
 _ASHES = words_in("aftermath leavings remains leftovers debris carnage fallout : lol")
 """Behind a feast, before what was left of it."""
 

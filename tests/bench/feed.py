@@ -30,7 +30,7 @@ from storage import changes, rooms
 from storage.book import Book
 from storage.database import Database
 from storage.rows import Due
-from tests.bot.test_feed import change
+from tests.bot.test_feed import change, days_of
 from tests.group import BEGIN, Group
 
 Shown = tuple[str, str]
@@ -78,14 +78,15 @@ def _iso(value: object) -> str:
     return value.isoformat()
 
 
-def windows(dues: list[Due], group: Group) -> list[Shown]:
+def windows(dues: list[Due], group: Group, today: date) -> list[Shown]:
     """What the book says: computed from its dues, not from the feed."""
-    return sorted(_window(due, group) for due in dues)
+    return sorted(_window(due, group, today) for due in dues)
 
 
-def _window(due: Due, group: Group) -> Shown:
-    if due.hour is None:
-        return due.from_day.isoformat(), (due.to_day + timedelta(days=1)).isoformat()
+def _window(due: Due, group: Group, today: date) -> Shown:
+    first, last = days_of(due, today)
+    if due.hour is None or first != due.from_day:
+        return first.isoformat(), (last + timedelta(days=1)).isoformat()
     start = moment_of(due.from_day, due.hour, ZoneInfo(group.book.room.zone))
     return _iso(start), _iso(start + timedelta(minutes=30))
 
@@ -174,7 +175,7 @@ async def main(count: int, seed: int) -> int:
                 own = [due for due in dues if care.concerns(due, "ines")]
                 for client, asked in ((whole, dues), (mine, own)):
                     feed = await client.reread()
-                    wanted = windows(asked, group)
+                    wanted = windows(asked, group, moment[0].date())
                     wrong += by_ical(feed) != wanted
                     wrong += by_vobject(feed) != wanted
                     events += len(wanted)

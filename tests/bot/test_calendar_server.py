@@ -21,7 +21,7 @@ from bot.settings import Settings
 from handlers.dues import is_shown_on
 from handlers.reading.acts import Bury, Layer, Seal
 from storage.database import Database
-from tests.bot.test_feed import change
+from tests.bot.test_feed import change, days_of
 from tests.group import BEGIN, Group
 
 USER, PASSWORD = "pailkeeper", "bran & molasses"
@@ -103,7 +103,7 @@ async def test_it_shows_the_books_dues_through_a_season(
             now = BEGIN + timedelta(days=days, hours=4)
             await server.update(now)
             dues = [due for due in await group.book.dues() if is_shown_on(due, now.date())]
-            asked = sorted((due.from_day, due.to_day) for due in dues)
+            asked = sorted(days_of(due, now.date()) for due in dues)
             assert await asyncio.to_thread(shown, radicale) == asked
     assert asked
 

@@ -9,7 +9,7 @@ from ical.calendar_stream import IcsCalendarStream
 from icalendar import Calendar
 
 from bot.feed import as_calendar
-from handlers.dues import is_shown_on
+from handlers.dues import EVENTS, is_shown_on
 from handlers.reading.acts import (
     Accept,
     Act,
@@ -26,6 +26,7 @@ from handlers.reading.acts import (
 )
 from storage import rooms
 from storage.book import Book
+from storage.rows import Due
 from tests.group import BEGIN, Group
 
 Shown = tuple[str, date, date]
@@ -76,6 +77,12 @@ def windows(shown: set[Shown]) -> list[tuple[date, date]]:
     return sorted((first, after - timedelta(days=1)) for _, first, after in shown)
 
 
+def days_of(due: Due, today: date) -> tuple[date, date]:
+    """The days on which a due stands in the feed: what is late is shown today."""
+    late = due.to_day < today and due.what not in EVENTS
+    return (today, today) if late else (due.from_day, due.to_day)
+
+
 def change(rng: random.Random) -> Act:
     """Something said about one of four bins."""
     bin = rng.choice(["shed", "yard", "blue", "porch"])
@@ -105,7 +112,7 @@ async def test_a_client_that_rereads_the_feed_shows_the_books_dues(group: Group)
         now = BEGIN + timedelta(days=days, hours=4)
         feed = await as_calendar(group.book, now, with_cancelled=True)
         dues = [due for due in await group.book.dues() if is_shown_on(due, now.date())]
-        asked = sorted((due.from_day, due.to_day) for due in dues)
+        asked = sorted(days_of(due, now.date()) for due in dues)
         present = {event["shown"] for event in events(feed) if not event["cancelled"]}
         assert windows(present) == asked
         if n % 5 == 0:  # it reads slowly
@@ -146,7 +153,28 @@ async def test_a_moved_due_keeps_its_uid_and_counts_up(group: Group) -> None:
     bury = "Bury the shed bin (ines)"
     assert before[bury]["uid"] == after[bury]["uid"]
     assert before[bury]["shown"] != after[bury]["shown"]
-    assert (before[bury]["sequence"], after[bury]["sequence"]) == (0, 1)
+    assert (before[bury]["sequence"], after[bury]["sequence"]) == (0, 1000)
+
+
+async def test_what_is_late_stands_on_today_until_it_is_done(group: Group) -> None:
+    # RFC 5545, 3.8.7.4: SEQUENCE goes up with each change that moves an event.
+    await group.says(Layer(mass_kg=2.0, bin="shed"), days=-9)
+    client, days = Client(), [BEGIN + timedelta(days=n) for n in (0, 1, 9)]
+    feeds = [await as_calendar(group.book, now, with_cancelled=True) for now in days]
+    for now, feed in zip(days, feeds, strict=True):
+        today = now.date()
+        late = [shown for shown in client.reread(feed) if "late since" in shown[0]]
+        assert [shown[1:] for shown in late if shown[0].startswith("Drain")] == [
+            (today, today + timedelta(days=1))
+        ]
+        assert by_the_second_reader(feed)
+    assert len({event["uid"] for feed in feeds for event in events(feed)}) == len(client.known)
+    late_drain = next(e for e in events(feeds[-1]) if e["shown"][0].startswith("Drain"))
+    await group.says(Drain(bin="shed"), days=9)
+    done = events(await as_calendar(group.book, days[-1], with_cancelled=True))
+    (gone,) = [event for event in done if event["uid"] == late_drain["uid"]]
+    assert gone["cancelled"]
+    assert gone["sequence"] > late_drain["sequence"]
 
 
 async def test_the_alarm_rings_at_the_groups_hour(group: Group) -> None:

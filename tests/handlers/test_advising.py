@@ -31,6 +31,7 @@ from tests.room import TalkingRoom
         ),
         ("when can we plant if we bury it on Friday?", "plant there Friday 20 to Friday 27 March"),
         ("when can I plant if the soil is 8 degrees?", "42 to 56 days after burying"),
+        ("how long in soil of 3 degrees?", "hardly anything happens: wait"),
         ("when can I plant in soil of 9 degrees?", "42 to 56 days after burying"),
         ("how long does it take in winter?", "Below 15 °C"),
     ],

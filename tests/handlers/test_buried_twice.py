@@ -44,6 +44,26 @@ async def test_told_otherwise_it_is_asked_about(
     assert await burials(room) == [corrected]
 
 
+@pytest.mark.parametrize("who", ["ines", "bram"])
+@pytest.mark.parametrize("said", ["green is in the ground", "the green bin went into the soil"])
+async def test_that_it_is_in_the_ground_is_told_again(
+    room: TalkingRoom, said: str, who: str
+) -> None:
+    [answer] = await room.says(said, who=who)
+    assert "is in the book as buried" in answer.body
+    assert "?" not in answer.body
+    assert await burials(room) == [(14, "fence")]
+
+
+async def test_where_it_lies_is_put_to_ones_own_burial(room: TalkingRoom) -> None:
+    await room.says("sealed gym")
+    room.now += timedelta(days=12)
+    await room.says("buried gym")
+    await room.says("buried gym under the plum")
+    await room.says("yes")
+    assert await burials(room) == [(14, "fence"), (28, "plum")]
+
+
 async def test_reopened_it_begins_a_new_run(room: TalkingRoom) -> None:
     [answer] = await room.says("reopened the green bin", who="bram")
     assert answer.body.startswith("Opened the green bin")

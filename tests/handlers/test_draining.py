@@ -28,3 +28,12 @@ async def test_what_was_drained_is_thinned(db: Database, asked: str) -> None:
     await room.says("drained 200 ml")
     words = " ".join(message.body for message in await room.says(asked))
     assert "200 mL of liquid in 20 L of water" in words
+
+
+async def test_what_is_drained_and_asked_about_is_written_down_and_judged(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the shed bin, 20 L")
+    await room.says("3 kg peel in shed")
+    (answer,) = await room.says("drained a litre from the shed, is that too much?")
+    assert "1 L came off so far: that is much" in answer.body
+    assert [e.facts.volume_l for e in await room.standing() if e.act == "drain"] == [1.0]

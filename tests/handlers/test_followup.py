@@ -47,6 +47,15 @@ async def room_with(db: Database, *said: str) -> TalkingRoom:
         ("how many bins for 4 people?", "and for 8 kg a week?", "for 8 kg a week"),
         ("how long a trench for 20 L?", "and for 40 L?", "1.6 m long"),
         ("how long a trench for the shed bin?", "and the yard?", "in the yard bin"),
+        ("how long a trench for 20 L?", "and for 3 bins?", "for 60 L, 3 bins of 20 L"),
+        ("how long a trench for 20 L?", "and for two full bins?", "for 40 L, 2 bins of 20 L"),
+        ("how long a trench for the shed bin?", "what about 3 bins?", "60 L, 3 bins of 20 L"),
+        ("how long a trench for 3 bins?", "and for two?", "for 40 L, 2 bins of 20 L"),
+        ("how long a trench for 3 bins?", "and for the yard?", "in the yard bin"),
+        ("how much bran for 3 bins?", "and for 2 bins?", "on 2 bins of 20 L as they fill"),
+        ("how much bran for 2 kg of meat?", "and for 3 bins?", "on 3 bins, 2 kg in each: rich in"),
+        ("how long will 3 kg of bran last?", "and 5 kg?", "5 kg lasts"),
+        ("how much do 3 cups of bran weigh?", "and 6 cups?", "6 cups"),
         ("how much on a bed of 2 m by 3 m?", "and on 2 m2?", "on 2 m²"),
         ("how full is the shed bin?", "and the yard?", "The yard bin: filling"),
         ("when is the shed bin due?", "and the yard?", "due with the yard bin"),
@@ -134,6 +143,63 @@ def test_a_dose_is_asked_for_in_another_measure(said: str, measure: str | None) 
     asked = Ask(topic="dose", mass_kg=2.0, materials={"meat": 1.0})
     (again,) = read(said, group(in_room=True, after_bot=True, asked=(asked,)))
     assert again == replace(asked, what=measure)
+
+
+@pytest.mark.parametrize(
+    ("asked", "behind", "answered"),
+    [
+        # 1 lb is 0.45359237 kg, 1 in 2.54 cm, 1 ft2 0.09290304 m2 (NIST SP 811)
+        ("how much bran for 2 kg of fish?", "in pounds?", "on 4 lb 7 oz: rich in fish"),
+        ("how long a trench for 20 L?", "in feet?", "8 in wide and 10 in deep"),
+        ("how long a trench for 20 L?", "what's that in inches", "8 in wide and 10 in deep"),
+        ("how long a trench for 20 L?", "and in feet and inches, please?", "10 in deep"),
+        ("how long a trench for 3 gallons?", "in metric please", "25 cm deep"),
+        ("how do I dilute 200 ml of liquid?", "in US gallons?", "of liquid in 5¼ gallons"),
+        ("how do I dilute 200 ml of liquid?", "how many pints is that?", "in 4⅜ gallons"),
+        ("how do I make starter from 2 kg of bran?", "in lbs?", "For 4 lb 7 oz of bran"),
+        ("how much on a bed of 2 m by 3 m?", "what is that in square feet?", "on 64.6 square feet"),
+        ("how full is the shed bin?", "in imperial units?", "holds 4⅜ gallons"),
+        ("how heavy is the shed bin when it's full?", "in lb?", " lb of scraps"),
+        ("3 kg of peel in the shed", "in pounds?", "on 6 lb 10 oz"),
+        ("3 kg of peel in the shed", "what's that in cups?", "¼ cup"),
+    ],
+)
+async def test_an_answer_is_asked_for_in_other_units(
+    db: Database, asked: str, behind: str, answered: str
+) -> None:
+    room = await room_with(db, asked)
+    before = await room.standing()
+    (answer,) = await room.says(behind)
+    assert answered in answer.body
+    assert await room.standing() == before
+
+
+async def test_what_is_asked_further_keeps_the_units(db: Database) -> None:
+    room = await room_with(db, "how much bran for 2 kg of peel?", "in pounds?")
+    (answer,) = await room.says("and for 3 kg?")
+    assert "on 6 lb 10 oz" in answer.body
+
+
+@pytest.mark.parametrize(
+    ("asked", "behind"),
+    [
+        ("how much bran for 2 kg of fish?", "in the morning?"),
+        ("how much bran for 2 kg of fish?", "in Fahrenheit?"),
+        ("how long a trench for 20 L?", "in pounds?"),
+        ("how long a trench for 20 L?", "in two days?"),
+        ("who has the shed bin?", "in pounds?"),
+        ("what's due?", "in metric please"),
+        ("3 kg of peel in the shed", "in pounds"),
+        ("3 kg of peel in the shed", "how many pounds of butter for the cake?"),
+    ],
+)
+async def test_units_that_an_answer_is_not_measured_in_are_not_taken_up(
+    db: Database, asked: str, behind: str
+) -> None:
+    room = await room_with(db, asked)
+    before = await room.standing()
+    assert await room.says(behind) == []
+    assert await room.standing() == before
 
 
 async def test_what_was_drained_is_asked_about_in_few_words(db: Database) -> None:

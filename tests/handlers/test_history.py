@@ -187,6 +187,14 @@ async def spring(db: Database) -> TalkingRoom:
         ("how much this month?", "4 kg in 1 layer since Wednesday 1 April."),
         ("totals for March?", "3 kg in 2 layers, Sunday 1 to Tuesday 31 March."),
         ("how much have we done since 1 April?", "4 kg in 1 layer since Wednesday 1 April."),
+        (
+            "From 1st till date how many kgs from my side?",
+            "4 kg in 1 layer by ines since Wednesday 1 April.",
+        ),
+        (
+            "How many kgs from my side from the 3rd to date?",
+            "4 kg in 1 layer by ines since Friday 3 April.",
+        ),
         ("how much did I put in this month?", "4 kg in 1 layer by ines since Wednesday 1 April."),
         (
             "how much did Bram put in between 1 and 20 March?",
@@ -243,7 +251,17 @@ async def test_how_much_comes_in_a_week_or_a_month(
     assert answer.body.startswith(told)
 
 
-@pytest.mark.parametrize("asked", ["what did I miss?", "what's happened here this week?"])
+@pytest.mark.parametrize(
+    "asked",
+    [
+        "what did I miss?",
+        "what's happened here this week?",
+        "I've been away for a week, what did I miss?",
+        "what happened while I was off?",
+        "anything new since last week?",
+        "bot, catch me up with the bins",
+    ],
+)
 async def test_what_was_missed_is_told_with_who_did_it(room: TalkingRoom, asked: str) -> None:
     [answer] = await room.says(asked, who="mei")
     assert answer.body.endswith("2 kg in the yard bin, by ines")

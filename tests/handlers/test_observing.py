@@ -168,3 +168,21 @@ async def test_a_good_sign_owes_nothing(db: Database) -> None:
     await room.says("opened the blue bin, 20 L, and the green bin, 20 L")
     [answer] = await room.says("white mould on top", who="bram")
     assert "?" not in answer.body
+
+
+@pytest.mark.parametrize(
+    ("ph", "answer"),
+    # maize silage: 3.7 to 4.2 (Kung and Shaver); acid foods: 4.6 (21 CFR 114.3)
+    [
+        (3.8, "is sour enough"),
+        (4.4, "is nearly sour enough"),
+        (5.0, "not sour yet"),
+        (40.0, "0 and"),
+    ],
+)
+async def test_a_ph_that_is_asked_about_is_judged_and_not_written_down(
+    group: Group, ph: float, answer: str
+) -> None:
+    said = await group.says(Ask(topic="trouble", ph=ph))
+    assert answer in said.say
+    assert not said.entries

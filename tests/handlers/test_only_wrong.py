@@ -39,6 +39,8 @@ OF_WHAT = (
         ("bot you put it in the wrong bin", OF_BIN, "it was the barn", ("barn", 2, "ines")),
         ("wrong bin", OF_BIN, "barn", ("barn", 2, "ines")),
         ("that's wrong", OF_WHAT, "no it was 5", ("hut", 5, "ines")),
+        ("please correct my last entry", OF_WHAT, "it was 5 kg", ("hut", 5, "ines")),
+        ("can you fix the last record?", OF_WHAT, "it was 5 kg", ("hut", 5, "ines")),
         ("bot, that is not right", OF_WHAT, "it was 5 kg", ("hut", 5, "ines")),
     ],
 )

@@ -4,7 +4,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handlers.practice.blending import HEAP_CN, MOISTURE, blend, kg_for_cn, kg_for_moisture
+from handlers.practice.blending import (
+    HEAP_CN,
+    MOISTURE,
+    Purpose,
+    blend,
+    kg_for_cn,
+    kg_for_moisture,
+)
 from handlers.practice.composition import (
     CARBON_OF_FAT,
     CARBON_OF_PROTEIN,
@@ -17,7 +24,7 @@ from handlers.practice.composition import (
     content_named,
     ratio,
 )
-from handlers.practice.figure import Refused
+from handlers.practice.figure import Refused, number
 from handlers.practice.kinds import Shares
 
 # Cornell Composting: percent of the wet mass from moisture and percent of the dry mass.
@@ -198,3 +205,25 @@ def test_water_nitrogen_and_carbon_balance(one: str, other: str, share: float) -
     for own, name in ((found.moisture, "water"), (found.nitrogen_share, "nitrogen")):
         by_hand = share * getattr(FOODS[one], name) + (1 - share) * getattr(FOODS[other], name)
         assert own == pytest.approx(by_hand / 100, rel=1e-9)
+
+
+@pytest.mark.parametrize(
+    ("parts", "purpose", "line"),
+    [
+        ({"fish": 1.0}, "carbon", "torn paper or cardboard: "),
+        ({"vegetable": 1.0}, "moisture", "torn paper, "),
+        ({"grain": 1.0}, "moisture", "water, 100 % water: "),
+    ],
+)
+def test_what_is_to_be_added_stands_in_the_working(
+    parts: dict[str, float], purpose: Purpose, line: str
+) -> None:
+    found = blend(parts, mass_kg=3.0, purpose=purpose)
+    (added,) = found.add
+    steps = [step for step in found.steps if step.startswith(line)]
+    assert steps
+    assert any(step.endswith(f"= {number(added.kg)} kg") for step in found.steps)
+
+
+def test_what_is_right_has_no_working_of_more() -> None:
+    assert not any(" kg x " in step for step in blend({"mixed": 1.0}).steps)

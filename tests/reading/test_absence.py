@@ -146,6 +146,11 @@ def march(first: int, last: int | None, member: str | None = None) -> Away:
         ("not going away after all", Staying()),
         ("Who's away next week?", WhoIsAway(first=date(2026, 3, 9), last=date(2026, 3, 15))),
         ("who's away in April?", WhoIsAway(first=date(2026, 4, 1), last=date(2026, 4, 30))),
+        ("who's away this month?", WhoIsAway(first=date(2026, 3, 5), last=date(2026, 3, 31))),
+        (
+            "who's away at the end of the month?",
+            WhoIsAway(first=date(2026, 3, 25), last=date(2026, 3, 31)),
+        ),
         ("I'm away in March", march(5, 31)),
         ("is anyone away on Friday?", WhoIsAway(first=date(2026, 3, 6), last=date(2026, 3, 6))),
     ],

@@ -129,6 +129,8 @@ def test_an_answer_to_us_is_no_aside(text: str, kind: str) -> None:
         "what goes with lamb?",
         "looks green to me lol",
         "whose turn is it to host book club?",
+        "which one?",
+        "so which bin?",
     ],
 )
 @pytest.mark.parametrize("after_bot", [False, True])

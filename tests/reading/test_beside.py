@@ -52,3 +52,20 @@ def test_how_much_water_is_of_its_own_sentence(lead: str) -> None:
     )
     assert isinstance(asked, Ask)
     assert (asked.liquid_l, asked.use, asked.bin) == (0.09, None, None)
+
+
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        ("drained a litre from bin 3, is that too much?", True),
+        ("drained 200 ml from bin 3, is that normal?", True),
+        ("drained half a litre from bin 3. Isn't that a lot?", True),
+        ("got 2 litres of liquid out of bin 3, too much?", True),
+        ("drained a litre from bin 3, that is a lot", False),
+        ("drained a litre from bin 3, is it raining too?", False),
+    ],
+)
+def test_whether_so_much_liquid_is_usual(text: str, asked: bool) -> None:
+    told = acts(text, in_room=True)
+    assert [type(act) for act in told] == [Drain, *([Ask] if asked else [])]
+    assert all(act.topic == "liquid" for act in told if isinstance(act, Ask))

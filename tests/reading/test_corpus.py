@@ -10,6 +10,7 @@ FLOORS = {
     "messages.jsonl": 0.98,
     "hand_d.jsonl": 0.97,
     "hand_e.jsonl": 0.96,
+    "hand_wa.jsonl": 0.98,
     "own_records.jsonl": 0.97,
     "own_small_talk.jsonl": 0.98,
     "own_questions.jsonl": 0.97,

@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 
 from handlers.reading.acts import Drain, Layer
-from tests.reading.context import acts
+from tests.reading.context import WEDNESDAY, acts
 
 # The message is of Wednesday 17 June 2026.
 
@@ -55,12 +55,19 @@ from tests.reading.context import acts
         ("put 2 pound of peel in bin 3 las night", "2026-06-16"),
         ("oh! forgot — Monday — 2 kg of peelings into bin 3", "2026-06-15"),
         ("From last evening: 0.2 L drained from bin 3", "2026-06-16"),
+        ("450 g of crusts, which went in bin 3 on Monday", "2026-06-15"),
         ("batch: 4 kg bran, started fermenting 9 June", "2026-06-09"),
         ("pressed bin 3 down and sealed it at the weekend, Saturday I think it was", "2026-06-13"),
     ],
 )
 def test_the_one_day_told_is_the_day(text: str, on: str) -> None:
     assert {act.on for act in acts(text)} == {date.fromisoformat(on)}  # type: ignore[union-attr]
+
+
+def test_a_word_of_a_bins_name_says_nothing_of_its_day() -> None:
+    [act] = acts("450 g of crusts, which went in the back step on Monday", bins=("back step",))
+    assert isinstance(act, Layer)
+    assert (act.bin, act.on) == ("back step", date(2026, 6, 15))
 
 
 @pytest.mark.parametrize(
@@ -136,3 +143,22 @@ def test_a_share_of_the_whole_has_its_day(text: str, told: list[tuple[float, int
     amounts = [act.mass_kg if isinstance(act, Layer) else act.volume_l for act in found]
     days = [act.on.day for act in found if act.on is not None]
     assert list(zip(amounts, days, strict=True)) == told
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the shed is going in the ground on Saturday",
+        "the shed one is ready and it's going under the beans next Saturday",
+        "shed's going in the trench on Sunday",
+        "shed goes in the ground next week",
+    ],
+)
+def test_what_is_going_into_the_ground_on_a_day_to_come_is_not_buried(text: str) -> None:
+    assert [act.act for act in acts(text) if act.act != "ask"] == []
+
+
+def test_what_went_into_the_ground_is_and_liquid_is_of_the_day_it_was_drawn() -> None:
+    assert [act.act for act in acts("the shed went in the ground on Saturday")] == ["bury"]
+    [drain] = acts("drained 2 cups off the shed, it goes on the roses tomorrow")
+    assert getattr(drain, "on", None) == WEDNESDAY.date()

@@ -71,3 +71,24 @@ def test_the_depth_of_a_layer(text: str, depth_m: float | None, width_m: float |
 def test_the_ends_of_a_bin(text: str, what: str | None, capacity_l: float | None) -> None:
     (ask,) = asked(text)
     assert (ask.topic, ask.what, ask.capacity_l) == ("dose", what, capacity_l)
+
+
+@pytest.mark.parametrize(
+    ("text", "count"),
+    [
+        ("how much bran for 3 bins?", 3),
+        ("how much starter do we need for two full bins?", 2),
+        ("how many cups of bran does it take for four of our bins?", 4),
+        ("how much bran for 2 kg in 3 bins?", None),
+        ("how much bran for bin 3?", None),
+        ("how much bran for the bins?", None),
+    ],
+)
+def test_bins_that_are_only_counted(text: str, count: float | None) -> None:
+    (ask,) = asked(text)
+    assert (ask.topic, ask.count) == ("dose", count)
+
+
+def test_whether_there_is_enough_for_some_bins_is_asked_of_what_is_left() -> None:
+    (ask,) = asked("do we have enough bran for 3 bins?")
+    assert (ask.topic, ask.count) == ("starter", None)

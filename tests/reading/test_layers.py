@@ -25,6 +25,11 @@ def layers(text: str, **changes: object) -> list[Layer]:
         ("bot note down: 3 kg kitchen waste bin 3", 3, "bin 3"),
         ("carried 2 kg of peelings up to the shed", 2, "shed"),
         ("put 1.2 kg into bin 9", 1.2, "bin 9"),
+        ("1.5 kg of coffee grounds from the shed social into bin 3", 1.5, "bin 3"),
+        ("2 kg of bread from the shed into bin 3", 2, "bin 3"),
+        ("5 kg of corn husks off the shed into bin 3", 5, "bin 3"),
+        ("I emptied the fridge into the shed bin and would put it at 2 kg", 2, "shed"),
+        ("scraped the plates into bin 3, I should put it at about 2.5 kg", 2.5, "bin 3"),
     ],
 )
 def test_scraps_that_went_into_a_bin(text: str, kg: float, name: str) -> None:
@@ -82,6 +87,9 @@ def test_a_huge_amount_is_read_as_said() -> None:
                                                                         "shed",
      '"added 2 kg to the shed" is what I like to read', "left two bags of apples in the shed, "
                                                         "help yourselves",
+     "moved 2 kg of bread from the shed into bin 3", "2 kg of scraps from the shed into bin 3",
+     "2 kg of bread from the shed bin into bin 3", "2 kg of bread off the shed bin into bin 3",
+     "I'd put it at the back of the shed",
      "bought 3 kg of spuds", "200 g flour, 2 eggs, bake for an hour"],
 )  # fmt: skip
 def test_what_is_no_layer(text: str) -> None:

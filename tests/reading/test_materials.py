@@ -217,6 +217,8 @@ def test_words_of_many_kitchens(kind: str, phrases: str) -> None:
         ("lentil curry", "pulse", 0),
         ("meat and veg", "meat", 0.5),
         ("milk chocolate", "cooked", 0.2),
+        ("ham sambos", "grain", 0.4),
+        ("cheese sammiches", "grain", 0.4),
     ],
 )
 def test_dishes_by_what_they_usually_are(text: str, main: str, rich: float) -> None:
@@ -306,9 +308,40 @@ def test_what_no_kind_is_told_of_is_mixed(text: str, kg: float, rich: float) -> 
         ("1 kg of peelings from the soup in bin 3", {"vegetable": 1.0}),
         ("800 g of carrot tops from yesterday's stew in bin 3", {"vegetable": 1.0}),
         ("500 g of skins from the chicken in bin 3", {"meat": 1.0}),
+        ("the shells of nine eggs in bin 3", {"bone": 1.0}),
+        ("bones of two ducks in bin 3", {"bone": 1.0}),
+        ("nine eggs and their shells in bin 3", {"egg": 0.5, "bone": 0.5}),
+        (
+            "in bin 3: the shells of nine eggs, 100 g, and 900 g of lettuce",
+            {"bone": 0.1, "vegetable": 0.9},
+        ),
+        ("we had the fish fry, and 2 kg of coleslaw went in bin 3", {"vegetable": 1.0}),
+        ("hosted our big Sunday roast and 1 kg of bones went in bin 3", {"bone": 1.0}),
+        (
+            "1 kg of fish fry and 1 kg of coleslaw went in bin 3",
+            {"fish": 0.3, "cooked": 0.2, "vegetable": 0.5},
+        ),
     ],
 )
 def test_the_dish_that_peelings_are_left_of(text: str, shares: dict[str, float]) -> None:
     [layer] = acts(text)
     assert isinstance(layer, Layer)
     assert layer.materials == shares
+
+
+@pytest.mark.parametrize(
+    ("text", "kinds"),
+    [
+        ("Roast dinner leftovers: 2 kg of potatoes and carrots in the shed", {"vegetable"}),
+        ("BBQ leftovers: 1 kg of bread rolls in the shed", {"grain"}),
+        ("1 kg of carrots in the shed, off to the cheese club", {"vegetable"}),
+        ("1 kg of potato peel in the shed, my hands are orange now", {"vegetable"}),
+        ("lasagne: 1 kg in the shed", {"cooked"}),
+        ("coffee and carrot tops for the shed, 2 lb on the fish scale", {"coffee", "vegetable"}),
+        ("rice: 2 kg, peel: 1 kg, in the shed", {"grain", "vegetable"}),
+    ],
+)
+def test_a_feast_a_club_and_a_colour_are_no_scraps(text: str, kinds: set[str]) -> None:
+    [layer] = acts(text)
+    assert isinstance(layer, Layer)
+    assert set(layer.materials or ()) == kinds

@@ -391,3 +391,94 @@ def test_what_another_may_have_done_is_not_told(text: str) -> None:
 )
 def test_what_is_told_beside_a_guess_is(text: str, told: list[str]) -> None:
     assert [act.act for act in acts(text, in_room=True)] == told
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("I added another 500 g to the shed after it was sealed, sorry", ["layer"]),
+        ("drained the shed after it was sealed, 200 ml", ["drain"]),
+        ("the shed was sealed after I added 500 g", ["seal", "layer"]),
+        ("the shed got 225 g of bacon grease from me, drained off", ["layer"]),
+        ("2 kg in the shed, drained", ["layer", "drain"]),
+        ("someone put a crisp packet in the shed", []),
+    ],
+)
+def test_what_only_says_when_or_of_what_is_no_deed(text: str, told: list[str]) -> None:
+    found = [act.act for act in acts(text, in_room=True)]
+    assert found == told
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "voy a poner 1 kg in the shed",
+        "vamos a echar 2 kg in the shed",
+        "ich werde 1 kg in the shed tun",
+        "quiero poner 1 kg in the shed",
+    ],
+)
+def test_what_is_to_be_done_in_another_tongue_is_not_done(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+
+
+def test_what_was_done_in_another_tongue_is() -> None:
+    [layer] = acts("puse 1 kg in the shed", in_room=True)
+    assert layer.act == "layer"
+
+
+@pytest.mark.parametrize(
+    "text", ["wir haben 2 kg Mehl", "mam 1 kg chleba", "tenemos 2 kg de arroz"]
+)
+def test_what_is_at_home_puts_no_layer_right(text: str) -> None:
+    last = Layer(bin="shed", mass_kg=0.4)
+    assert acts(text, in_room=True, last=last, after_bot=True) == ()
+
+
+def test_who_drives_to_a_town_begins_no_bin() -> None:
+    text = "drove to Dallas with 2 kg of pecans in the trunk"
+    assert acts(text, in_room=True, bins=()) == ()
+    [layer] = acts("2 kg went to Dolly", in_room=True, bins=())
+    assert getattr(layer, "bin", None) == "Dolly"
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "having 6 kg of snags here from 3, bring a chair",
+        "planted out the leeks in the bed behind the shed",
+        "popped the tomatoes in the bed behind the shed",
+        "sowed the carrots in the bed behind the shed",
+    ],
+)
+def test_an_hour_and_a_bed_beside_a_bins_name_tell_of_no_bin(text: str) -> None:
+    assert acts(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "kg", "rich"),
+    [
+        ("2.4 kg of scraps, about half of that bones, in the shed", 2.4, 0.5),
+        ("4 lb total, half of that meat, in the shed", 1.814, 0.5),
+        ("2 kg of prunings, half of that leaves, in the shed", 2.0, 0.0),
+    ],
+)
+def test_half_of_that_is_a_share_and_no_more_of_it(text: str, kg: float, rich: float) -> None:
+    [layer] = acts(text)
+    assert isinstance(layer, Layer)
+    assert (layer.mass_kg, layer.rich) == pytest.approx((kg, rich), abs=0.01)
+
+
+def test_half_of_that_may_go_into_another_bin() -> None:
+    first, second = acts("2 kg in the shed, and half of that in big blue")
+    assert [getattr(act, "mass_kg", None) for act in (first, second)] == [2.0, 1.0]
+
+
+def test_what_the_paper_says_is_measured() -> None:
+    [seen] = acts("pH paper says 3.8 for the shed")
+    assert seen.act == "observe"
+
+
+def test_a_bin_that_is_open_again_was_begun() -> None:
+    assert [act.act for act in acts("big blue is open again from today")] == ["open"]
+    assert acts("the kitchen is open again", bins=("kitchen",)) == ()

@@ -127,6 +127,10 @@ from tests.reading.context import acts
         ("bin 3 smells like hospital, a sharp one that gets in the eyes", ["ammonia"]),
         ("bin 3 has a skin on top, soft and white", ["white_mould"]),
         ("bin 3 has white cotton on top", ["white_mould"]),
+        ("lid of bin 3 is up like balloon", ["gas"]),
+        ("lid of bin 3 is like football", ["gas"]),
+        ("water is coming too much in bin 3", ["much_liquid"]),
+        ("the liquid coming is too much in bin 3", ["much_liquid"]),
     ],
 )
 def test_what_was_seen_or_smelt(text: str, signs: list[Sign]) -> None:

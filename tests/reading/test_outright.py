@@ -50,6 +50,10 @@ from tests.reading.context import acts
         ("is bin 3 supposed to smell of vinegar", "trouble"),
         ("after Ruth, who is it?", "custody"),
         ("what do I type once I've drained one?", "help"),
+        ("How many kgs till date?", "totals"),
+        ("From 1st till date how many kgs from my side?", "totals"),
+        ("how much have we put in up to now", "totals"),
+        ("what to do when the lid goes up like balloon", "trouble"),
     ],
 )
 def test_a_question_in_the_crafts_own_words_is_asked(text: str, topic: Topic) -> None:
@@ -77,6 +81,10 @@ def test_a_question_in_the_crafts_own_words_is_asked(text: str, topic: Topic) ->
         "how do you make bran muffins",
         "after Ruth who gets the shower",
         "what do I type in the crossword, seven letters",
+        "how many kgs did you lose till date?",
+        "how much is the rent till now",
+        "rate of onion is 45 per kg here, what is it there",
+        "the rate of tomato has gone up, 30 per kg",
     ],
 )
 def test_talk_that_sounds_like_one_asks_nothing(text: str) -> None:

@@ -257,9 +257,48 @@ def test_an_hour_of_tomorrow_morning_is_one_before_noon() -> None:
         ("what's due next month?", date(2026, 4, 1), date(2026, 4, 30)),
         ("what's due this month?", None, date(2026, 3, 31)),
         ("what's due on the 25th?", date(2026, 3, 25), date(2026, 3, 25)),
+        ("what's due between the 14th and the 20th?", date(2026, 3, 14), date(2026, 3, 20)),
+        ("what's due on the weekend of the 14th?", date(2026, 3, 14), date(2026, 3, 15)),
+        ("what's due in the first week of April?", date(2026, 4, 1), date(2026, 4, 7)),
+        ("what's due in the last week of April?", date(2026, 4, 24), date(2026, 4, 30)),
+        ("what's due at the end of the month?", date(2026, 3, 25), date(2026, 3, 31)),
+        ("anything on Easter Monday?", date(2026, 4, 6), date(2026, 4, 6)),
+        ("what do we need to do this weekend?", date(2026, 3, 7), date(2026, 3, 8)),
+        ("what's left to do today?", None, date(2026, 3, 5)),
+        ("what's happening with the bins next week?", date(2026, 3, 9), date(2026, 3, 15)),
     ],
 )
 def test_the_days_that_a_question_of_dues_is_about(
     said: str, first: date | None, last: date
 ) -> None:
     assert plans(said, THURSDAY)[0] == (Ask(topic="due", first=first, on=last),)
+
+
+@pytest.mark.parametrize(
+    ("said", "what"),
+    [
+        ("what needs draining?", "drain"),
+        ("who still has to drain?", "drain"),
+        ("has everybody drained?", "drain"),
+        ("what needs sealing?", "seal"),
+        ("next burial?", "bury"),
+        ("when are we burying?", "bury"),
+    ],
+)
+def test_what_is_due_by_the_deed_alone(said: str, what: str) -> None:
+    assert plans(said, THURSDAY)[0] == (Ask(topic="due", what=what),)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "what's the plan for tonight then?",
+        "what's happening?",
+        "who needs feeding?",
+        "burying the hatchet?",
+        "sealing?",
+        "anything urgent?",
+    ],
+)
+def test_what_neighbours_ask_each_other_is_not_asked_of_the_calendar(said: str) -> None:
+    assert plans(said, THURSDAY)[0] == ()

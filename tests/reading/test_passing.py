@@ -99,10 +99,36 @@ def test_the_day_it_is_taken_from_is_read() -> None:
         "when do I get my ladder back",
         "is anyone meant to be collecting the kids",
         "Ruth is custodian of the museum",
+        "Ruth are you around Thursday for a hand with the shed bin? I'll bring the spade",
+        "Ruth are you free Saturday to help me with bin 3?",
+        "Ines, could you lend me a hand burying bin 3 on Thursday?",
+        "Ruth will you be home Saturday? I'd love to see bin 3",
+        "Ines would you have a minute tomorrow for the lid of bin 3",
+        "Ruth can you look at bin 3 on Saturday?",
+        "Ruth would you mind emptying the tap on bin 3 Saturday",
+        "Ines can you drain bin 3 on Friday?",
+        "Ruth could you take a look at bin 3 on Saturday",
     ],
 )
 def test_other_things_taken_and_offered_are_no_bins(text: str) -> None:
     assert told(text) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Ruth can you help me out by taking bin 3 on Saturday?",
+        "Ruth would you mind bin 3 from Saturday",
+        "Ruth are you free to have bin 3 from Saturday?",
+        "Ruth could you look after bin 3 next week",
+        "Ruth would you check on bin 3 from Saturday while we're away",
+        "Ruth will you be around to have bin 3 from Saturday?",
+    ],
+)
+def test_help_that_takes_a_bin_over_is_an_offer(text: str) -> None:
+    assert [(type(act), act.to) for act in told(text) if isinstance(act, Offer)] == [
+        (Offer, "ruth")
+    ]
 
 
 @pytest.mark.parametrize(

@@ -51,10 +51,16 @@ from tests.reading.context import acts
         ("bin 3 was emptied into the trench & covered", "trench"),
         ("bin 3 has been under the plum since Saturday", "plum"),
         ("buried bin 3 in bed four", "bed four"),
+        ("bin 3 is in the ground at last, down beside the old rhubarb", "beside the old rhubarb"),
+        ("bin 3 in the ground, down by the gooseberries", "by the gooseberries"),
+        ("buried bin 3! Right along the back fence", "along the back fence"),
+        ("buried bin 3. Just behind the shed wall", "behind the shed wall"),
+        ("buried bin 3. Right next to the shed wall", "next to the shed wall"),
+        ("buried bin 3. Down at the pub now", None),
         ("buried bin 3 in the bean patch on 14/6", "bean patch"),
     ],
 )
-def test_the_place_of_a_burial(text: str, place: str) -> None:
+def test_the_place_of_a_burial(text: str, place: str | None) -> None:
     places = [act.place for act in acts(text) if isinstance(act, Bury)]
     assert places == [place]
 

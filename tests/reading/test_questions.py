@@ -95,7 +95,17 @@ def _ask(text: str) -> Ask:
     return asked
 
 
-@pytest.mark.parametrize("text", ["why?", "how come?", "says who?", "where's that from?"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "why?",
+        "how come?",
+        "says who?",
+        "where's that from?",
+        "show me the working",
+        "how was that worked out?",
+    ],
+)
 def test_a_bare_why_is_read_only_behind_the_bot(text: str) -> None:
     assert acts(text) == ()
     (asked,) = acts(text, after_bot=True)
@@ -144,3 +154,17 @@ def test_what_is_thinned_and_with_what(
 @pytest.mark.parametrize("text", ["how much does starter cost?", "how much is the price of bran"])
 def test_a_price_is_no_dose(text: str) -> None:
     assert not [act for act in acts(text) if isinstance(act, Ask) and act.topic == "dose"]
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("bottle of leachate here, 500 ml, how much water for my roses?", 0.5),
+        ("a jug of tea here, 2 litres, how much water?", 2.0),
+        ("how much water for a bottle of leachate?", 0.75),
+    ],
+)
+def test_what_a_vessel_of_liquid_holds_is_what_was_measured(text: str, litres: float) -> None:
+    [asked] = acts(text)
+    assert isinstance(asked, Ask)
+    assert asked.liquid_l == pytest.approx(litres)

@@ -131,6 +131,20 @@ def test_food_to_be_forgotten_strikes_what_holds_it_and_no_other_record(
     assert any(isinstance(act, Retract) for act in read) == struck
 
 
+@pytest.mark.parametrize(
+    "text",
+    [
+        "please correct my last entry",
+        "I need to correct my last entry",
+        "edit last entry",
+        "I've corrected my last entry already",
+        "can somebody fix the last record",
+    ],
+)
+def test_a_record_to_be_put_right_is_not_struck_out(text: str) -> None:
+    assert acts(text) == ()
+
+
 @pytest.mark.parametrize("text", ["no liquid at all", "no idea", "no smell", "no 2"])
 def test_what_is_not_there_is_no_refusal(text: str) -> None:
     assert not any(isinstance(act, Decline) for act in acts(text, after_bot=True))

@@ -63,6 +63,10 @@ DRAIN = Drain(volume_l=0.003, bin="shed")
         ("take 150 g off for the lid", None, Amend()),
         ("oops 1.8, not 2.8", None, Amend(mass_kg=1.8)),
         ("that should read millilitres", None, Amend()),
+        ("please correct my last entry; the weight was 2.2 kg", None, Amend(mass_kg=2.2)),
+        ("correct my last entry. It was 2.2 kg.", None, Amend(mass_kg=2.2)),
+        ("please amend the last record, it was 300 ml", None, Amend(volume_l=0.3)),
+        ("the last entry is wrong, it was 2.2 kg", None, Amend(mass_kg=2.2)),
     ],
 )
 def test_a_figure_or_a_unit_is_put_right(text: str, last: Act | None, amend: Amend) -> None:
@@ -142,6 +146,8 @@ def test_what_is_weighed_or_ordered_elsewhere(text: str) -> None:
         ("nope, wrong bin. blue not shed", "big blue"),
         ("wrong bucket: shed not Paul", "shed"),
         ("what I wrote as the shed should be bin 3", "bin 3"),
+        ("oop ment bin 3", "bin 3"),
+        ("fix my last entry please, it was bin 3", "bin 3"),
     ],
 )
 def test_a_bin_is_put_right(text: str, bin: str | None) -> None:

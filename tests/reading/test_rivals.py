@@ -134,3 +134,16 @@ def test_what_another_act_says_is_told_once(text: str, found: list[Act], left: l
 def test_neither_puts_the_last_record_right_nor_strikes_it(said: str) -> None:
     last = Layer(bin="shed", mass_kg=1.0)
     assert not [a for a in acts(said, last=last) if isinstance(a, Amend | Retract)]
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("Back from the coast. The shed had a litre of juice in it, I drained it all", ["drain"]),
+        ("lunch plates scraped into the shed, about 2 litres, mixed cooked stuff", ["layer"]),
+        ("How do I make the bran? I have 3 kilo rice bran here", ["ask"]),
+        ("restarted big blue today", ["open"]),
+    ],
+)
+def test_one_deed_is_told_once(text: str, told: list[str]) -> None:
+    assert [act.act for act in acts(text)] == told

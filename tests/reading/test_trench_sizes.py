@@ -23,6 +23,9 @@ from tests.reading.context import acts
         ("how much fits in a trench of 5 x 2 ft?", (1.524, 0.6096, None)),
         ("is a hole 50 cm x 50 cm x 40 cm enough for 15 L?", (0.5, 0.5, 0.4)),
         ("how much fits in a hole 2 ft square?", (0.6096, 0.6096, None)),
+        ("how much fits in a trench of 2 m x 30 x 40 cm?", (2, 0.3, 0.4)),
+        ("dug the trench, 1.5 m x 30 x 40 cm", (1.5, 0.3, 0.4)),
+        ("the trench is 2 m x 30 cm", (2, 0.3, None)),
     ],
 )
 def test_sides_said(text: str, sides: tuple[float | None, ...]) -> None:

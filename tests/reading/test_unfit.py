@@ -111,6 +111,9 @@ def test_the_rubbish_of_the_house_is_no_layer() -> None:
         ("the kids' dog poo went in the shed bin", "dog poo"),
         ("some glass fell into the shed bin, sorry", "glass"),
         ("put a fork in the shed bin by accident", "fork"),
+        ("someone put a crisp packet in the shed bin", "crisp packet"),
+        ("there's cling film in the shed", "cling film"),
+        ("found two elastic bands in the shed bin", "elastic bands"),
     ],
 )
 def test_what_got_in_by_itself_is_no_layer(text: str, what: str) -> None:
@@ -126,6 +129,9 @@ def test_what_got_in_by_itself_is_no_layer(text: str, what: str) -> None:
         "sand got into the house",
         "the battery came in the post",
         "the dog got in",
+        "saw a plastic bag in the woods",
+        "there's a spoon in the sink",
+        "there are flies in the shed bin",
     ],
 )
 def test_what_got_in_elsewhere_is_no_news(text: str) -> None:

@@ -1,4 +1,6 @@
 import pytest
+from hypothesis import given
+from hypothesis import strategies as st
 
 from handlers.reading.words import READ_AT_MOST, cleaned, words_of
 
@@ -39,3 +41,13 @@ def test_words_are_cut_and_made_plain(text: str, norms: list[str]) -> None:
 
 def test_only_the_beginning_of_a_long_text_is_read() -> None:
     assert len(cleaned("x" * (READ_AT_MOST + 1))) == READ_AT_MOST
+
+
+@given(
+    st.lists(st.sampled_from(["2kg", " ", "I'll", "t'shed", "½", "-", "\n", ".5", "än", "x" * 30]))
+)
+def test_a_word_stands_where_it_was_written(pieces: list[str]) -> None:
+    text = cleaned("".join(pieces))
+    words = words_of(text)
+    assert [text[word.start : word.end] for word in words] == [word.text for word in words]
+    assert sorted(word.start for word in words) == [word.start for word in words]
