@@ -21,7 +21,7 @@ async def renamed(plan: Rename, turn: Turn) -> Answer:
         return Answer(say=refused)
     if not plan.name:
         return Answer(say=f"What is its name to be? Say “rename {the(bin.name)} to …”.")
-    if " and " in plan.name and " to " in plan.name:
+    if " and " in plan.name and await _names_another(plan.name, bin, turn):
         return Answer(say="One bin at a time: say “rename … to …” for each by itself.")
     name = words.name(plan.name)
     if not name or len(plan.name) > LONGEST_NAME:
@@ -37,6 +37,13 @@ async def renamed(plan: Rename, turn: Turn) -> Answer:
         say=f"{capital(the(bin.name))} is {the(name)} now. Its record goes on, and the old name "
         "is still understood.",
     )
+
+
+async def _names_another(name: str, bin: Bin, turn: Turn) -> bool:
+    """ "Rosie and the green bin Ella", "Rosie and green to Ella": more bins than one."""
+    said = f" {name.casefold()} "
+    others = [other.name.casefold() for other in await turn.book.bins() if other != bin]
+    return " to " in said or any(f" {other} " in said for other in others)
 
 
 async def _why_taken(known: Bin, turn: Turn) -> str:

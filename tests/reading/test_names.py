@@ -231,3 +231,13 @@ def test_what_is_told_of_another_bin_corrects_nothing(text: str) -> None:
     last = Layer(mass_kg=1, materials={"grain": 1}, bin="larder")
     told = acts(text, bins=("larder", "gate"), in_room=True, last=last)
     assert not any(isinstance(act, Amend) for act in told)
+
+
+@pytest.mark.parametrize(
+    ("text", "bin"),
+    [("the little blue one", "small blue"), ("the large blue bin", "big blue"),
+     ("the big blue one", "big blue"), ("the wee blue bin", "small blue")],
+)  # fmt: skip
+def test_a_bin_told_by_its_size_has_other_words_for_it(text: str, bin: str) -> None:
+    told = acts(f"put 700 g of bread in {text}", bins=("big blue", "small blue"), in_room=True)
+    assert [act.bin for act in told if isinstance(act, Layer)] == [bin]

@@ -45,8 +45,9 @@ async def test_a_bin_taken_off_the_list_strikes_out_no_layer(room: TalkingRoom) 
 async def test_one_of_several_alike_is_asked_for(db: Database) -> None:
     room = TalkingRoom(db)
     await room.says("opened two white bins, 12 L each")
-    [asked] = await room.says("500 g of peel in the white bin")
-    assert "Which bin: white 1 or white 2?" in asked.body
+    for said in ("500 g of peel in the white bin", "500 g of peel in the white one"):
+        [asked] = await room.says(said)
+        assert "Which bin: white 1 or white 2?" in asked.body
     assert [bin.name for bin in await (await room.book()).bins()] == ["white 1", "white 2"]
 
 
@@ -94,3 +95,11 @@ async def test_the_first_scraps_need_no_bin_named(db: Database) -> None:
     await room.says("put 2 kg in")
     await room.says("I've put in 500 g already", who="bram")
     assert await room.kilos() == [2, 0.5]
+
+
+async def test_only_one_bin_is_renamed_at_a_time(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the blue bin, 20 L, and the red bin, 12 L")
+    [told] = await room.says("from today the red bin is called Ruby and the blue bin Sky")
+    assert "One bin at a time" in told.body
+    assert [bin.name for bin in await (await room.book()).bins()] == ["blue", "red"]
