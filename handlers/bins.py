@@ -54,8 +54,9 @@ async def opened(act: Open, turn: Turn) -> Answer:
         return Answer(entries=[entry], say=_known(state, act, turn))
     size = f", {volume(act.capacity_l, turn.units)}" if act.capacity_l else ""
     shared = ", for everybody" if act.shared else ""
+    kept = f", kept by {act.member}" if entry.member != turn.sender and act.member else ""
     lines = [
-        f"Opened {the(name)}{size}{shared}. First a thin bed of starter bran: "
+        f"Opened {the(name)}{size}{shared}{kept}. First a thin bed of starter bran: "
         f"{starter(bed.tablespoons, bed.starter_g, turn.units)}."
     ]
     if act.bin is None and NAME_LOST in act.rules:
@@ -199,6 +200,8 @@ async def choose(
     """
     if said and len(said) <= LONGEST_NAME:
         known = await turn.book.bin(said)
+        if known is None and await _are_several(said, turn):
+            return None
         return known.name if known else said
     replied = await turn.book.of_event(turn.refers_to) if turn.refers_to else []
     for entry in replied:
@@ -215,6 +218,12 @@ async def choose(
     if any(state.bin.name == spoken_of for state in fitting):
         return spoken_of
     return _likely(fitting, turn.sender, await turn.book.last_layer_by(turn.sender))
+
+
+async def _are_several(said: str, turn: Turn) -> bool:
+    """Whether several bins are told apart by more than that word: white 1 and white 2."""
+    names = [bin.name.casefold().split() for bin in await turn.book.bins()]
+    return sum(said.casefold() in words for words in names) > 1
 
 
 def _likely(fitting: Sequence[BinState], sender: str, last: Entry | None) -> str | None:

@@ -21,7 +21,7 @@ async def renamed(plan: Rename, turn: Turn) -> Answer:
         return Answer(say=refused)
     if not plan.name:
         return Answer(say=f"What is its name to be? Say “rename {the(bin.name)} to …”.")
-    if " and " in plan.name and " to " in plan.name:
+    if " and " in plan.name and await _names_another(plan.name, bin, turn):
         return Answer(say="One bin at a time: say “rename … to …” for each by itself.")
     name = words.name(plan.name)
     if not name or len(plan.name) > LONGEST_NAME:
@@ -39,6 +39,13 @@ async def renamed(plan: Rename, turn: Turn) -> Answer:
     )
 
 
+async def _names_another(name: str, bin: Bin, turn: Turn) -> bool:
+    """ "Rosie and the green bin Ella", "Rosie and green to Ella": more bins than one."""
+    said = f" {name.casefold()} "
+    others = [other.name.casefold() for other in await turn.book.bins() if other != bin]
+    return " to " in said or any(f" {other} " in said for other in others)
+
+
 async def _why_taken(known: Bin, turn: Turn) -> str:
     """Why a name is not free: the bin is there, or its record may yet be wanted under it."""
     if known in await turn.book.bins():
@@ -53,10 +60,10 @@ async def retired(plan: Retire, turn: Turn) -> Answer:
     bin, unfound = await _bin(plan.bin, turn)
     if bin is None:
         return unfound
-    if plan.maybe:
-        return Answer(say=f"Is {the(bin.name)} out of use? Then say “retire {the(bin.name)}”.")
     if plan.deleted and (opened := await _only_opened(bin, turn)):
         return Answer(strikes=[opened], say=struck_words([opened], turn))
+    if plan.maybe:
+        return Answer(say=f"Is {the(bin.name)} out of use? Then say “retire {the(bin.name)}”.")
     if refused := await refusal("retire", turn):
         return Answer(say=refused)
     state = await look_up(turn.book, bin, turn.today)

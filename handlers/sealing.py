@@ -22,6 +22,9 @@ async def sealed(act: Seal, turn: Turn) -> Answer:
     if name is None:
         return await ask_which(entry, turn, {"filling"})
     state = await named(turn.book, name, turn.today)
+    if state and state.retired:
+        say = f"{capital(the(name))} is out of use. Say “opened {the(name)} again” first."
+        return Answer(say=say)
     on = entry.on or turn.today
     if state and not state.run.buried and state.run.sealed and state.run.sealed <= on:
         since = day(state.run.sealed, turn.today)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from zoneinfo import ZoneInfo
 
-from handlers import nosuchbin
+from handlers import binscaught, nosuchbin
 from handlers.answer import Answer, Query, Turn
 from handlers.bins import how_much
 from handlers.layers import right_amount, said_amount
@@ -71,6 +71,8 @@ _WORD = re.compile(r"[\w'’]+|[👍👎👌✅❌]")
 
 def asked(act: Unsure, turn: Turn) -> Answer:
     """One short question, with the guess kept for its answer."""
+    if act.count:
+        return binscaught.some_of(act.count, act.guess, turn)
     if not act.guess:
         return Answer()
     if act.no_such_day:

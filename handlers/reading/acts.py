@@ -430,6 +430,8 @@ class Unsure(_Act):
     """It was said of a day that no calendar has; told in a room alone."""
     some_day: bool | None = None
     """It was said of "the other day"; told in a room alone."""
+    count: int | None = None
+    """So many bins were told, and these are those that were caught; told in a room alone."""
 
 
 OnBins = Layer | Drain | Seal | Bury

@@ -7,6 +7,7 @@ from handlers.reading.amounts import Amount
 from handlers.reading.binwords import BinRef
 from handlers.reading.digits import digits_value
 from handlers.reading.makeups import makeup
+from handlers.reading.meantbins import tells_of
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.numberwords import NUMBER_WORDS
@@ -68,7 +69,11 @@ def amend_from(message: Message, rule: str) -> Amend:
 
 def _bin_meant(message: Message, kept: Collection[int]) -> str | None:
     """ "I said shed and it was the hall": the bin that is said to be right, not the wrong one."""
-    refs = [b for b in message.bins if b.start in kept and b.name is not None]
+    refs = [
+        b
+        for b in message.bins
+        if b.start in kept and b.name is not None and not tells_of(message.norms, b.end)
+    ]
     meant = message.norms.index("meant") if "meant" in message.norms else 0
     refs = [b for b in refs if b.start > meant] or refs
     return _said_to_be_right(message, refs)

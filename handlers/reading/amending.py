@@ -9,6 +9,7 @@ from handlers.reading.amended import ANOTHER_AMOUNT, amend_from
 from handlers.reading.days import Day
 from handlers.reading.jests import is_only_a_jest
 from handlers.reading.late import Late
+from handlers.reading.meantbins import tells_of
 from handlers.reading.message import Message
 from handlers.reading.once import once
 from handlers.reading.sentences import Clause
@@ -181,6 +182,7 @@ def _correction(message: Message) -> str | None:
         and (message.amounts or message.bins)
         and word_count(message) <= 8
         and fragment
+        and not any(tells_of(norms, ref.end) for ref in message.bins)
     ):
         return "putting it right"
     return None

@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
-from handlers.reading.binwords import BIN_WORDS, PLACE_NAMES
+from handlers.reading.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY
 from handlers.reading.daywords import ORDINALS
 from handlers.reading.marks import Phrasebook
 from handlers.reading.vocabulary import vocabulary, words_in
@@ -18,6 +18,7 @@ def book_of(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     entries += [(norms_of(name), "bot", name) for name in bots]
     own = {entry[0] for entry in entries}
     others = [*_in_other_vessels(bins), *_joined_or_parted(bins), *_owning_vessels(bins)]
+    others += _by_their_looks(bins)
     entries += [(said, "bin", name) for said, name in others if said not in own]
     return Phrasebook(entry for entry in entries if entry[0])
 
@@ -57,6 +58,21 @@ def _in_other_vessels(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
         yield from ((f"{said} {vessel}", name) for said in place for vessel in BIN_WORDS)
 
 
+def _by_their_looks(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
+    """ "The little blue one", "the large blue bin": other words for small blue and big blue."""
+    for name in bins:
+        look, _, rest = norms_of(name).partition(" ")
+        if look in _SIZED and rest in TOLD_BY:
+            alike = (word for word, size in _SIZED.items() if size == _SIZED[look])
+            yield from ((f"{word} {rest}", name) for word in alike)
+
+
+_SIZED = {
+    **dict.fromkeys(("small", "little", "wee"), "small"),
+    **dict.fromkeys(("big", "large"), "big"),
+}
+
+
 def by_their_number(bins: tuple[str, ...]) -> dict[str, str]:
     """The bins that are told apart by a number ("bin 40"), by that number; none that two have."""
     named = [(norms_of(name).split(), name) for name in bins]
@@ -79,6 +95,8 @@ def _written_forms(name: str) -> Iterator[str]:
         yield rest
     yield from _with_ordinals(norms)
     yield from _without_signs(norms)
+    if is_floor(norms.removesuffix(" floor")) and norms.endswith(" floor"):
+        yield norms.removesuffix(" floor")
     for short in _abbreviated(norms):
         yield short
         yield from _with_ordinals(short)
@@ -88,8 +106,18 @@ def _written_forms(name: str) -> Iterator[str]:
     if lead in _NUMBERED:
         yield from (f"{sign} {number}" for sign in _NUMBERED if sign != lead)
         lead = "number"
-    if int(number) in SPELLED and lead not in BIN_WORDS:
+    if int(number) in SPELLED and lead not in BIN_WORDS | TOLD_BY:  # "the white one" is any
         yield f"{lead} {SPELLED[int(number)]}"
+    if lead in TOLD_BY:
+        yield from (f"{word} {lead}" for word, place in ORDINALS.items() if place == int(number))
+        yield from (f"{number} {end} {lead}" for end in [_ENDINGS.get(int(number), "th")])
+        yield from (f"{lead} {vessel} {number}" for vessel in ("bin", "bucket"))
+
+
+def is_floor(norms: str) -> bool:
+    """ "4 th": a floor that is called by its number alone, if it is no date."""
+    number, _, ending = norms.partition(" ")
+    return number.isdecimal() and ending in ("st", "nd", "rd", "th")
 
 
 def _without_signs(norms: str) -> Iterator[str]:

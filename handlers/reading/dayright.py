@@ -7,6 +7,7 @@ from handlers.reading.amending import SHORT, plain_text, word_count
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.rightwrong import BY_FORM
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 CUES = words_in("put log record enter book mark date 's correct fix not meant mean correction *")
@@ -60,6 +61,26 @@ def and_so(message: Message) -> Amend | None:
         return None
     told = _AND_SO.search(plain_text(message, days=True)) is not None
     return Amend(on=right, rules=(BY_FORM, AND_SO)) if told else None
+
+
+def opened_on(message: Message) -> Amend | None:
+    """ "I opened green yesterday, not today": the day of a bin that was just told to be begun."""
+    last = message.context.last
+    if not isinstance(last, Open) or not message.days or not message.has(_OPENED):
+        return None
+    held = indexes(message.days, message.bins)
+    rest = {norm for i, norm in enumerate(message.norms) if i not in held}
+    right = [day for day in message.days if message.norms[day.start - 1 : day.start] != ["not"]]
+    if not rest <= _OPENED | _OF_OPENING or len(right) != 1 or right[0].past > message.today:
+        return None
+    named = {ref.name for ref in message.bins if ref.name is not None}
+    if not named <= {last.bin} or right[0].past == last.on:
+        return None
+    return Amend(on=right[0].past, rules=(BY_FORM,))
+
+
+_OPENED = words_in("opened started begun")
+_OF_OPENING = words_in("i we it was the bin actually sorry no oh , . ! not on in fact already is")
 
 
 def _alone(message: Message) -> Amend | None:

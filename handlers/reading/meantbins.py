@@ -15,3 +15,13 @@ def is_either(between: Sequence[str]) -> bool:
 def is_denied(lead: Sequence[str]) -> bool:
     """Whether a bin is only named not to be the one: "not", "not to the"."""
     return "not" in lead and _TO_BIN.issuperset(lead[lead.index("not") + 1 :])
+
+
+def tells_of(norms: Sequence[str], at: int) -> bool:
+    """Whether something is told of a bin behind its name: "sorry, the hall is full"."""
+    said = norms[at : at + 1] != [] and norms[at] in _TELLING
+    return said and _MEANT.isdisjoint(norms[at + 1 : at + 3])
+
+
+_TELLING = words_in("is 's has smells stinks needs looks")
+_MEANT = words_in("right correct meant what where it the one")

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from handlers.reading.bincalls import by_initial, by_letter, by_number, pictured
-from handlers.reading.binforms import book_of, loose_book_of
+from handlers.reading.binforms import book_of, is_floor, loose_book_of
 from handlers.reading.binwords import (
     AFTER_NOT_OURS,
     BIN_WORDS,
@@ -87,8 +87,7 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     if after in BIN_WORDS or (after in _ONE and not _goes_on(norms, end + 1)):
         return None if beyond in AFTER_NOT_OURS else BinRef(start, end + 1, name, True, True)
     if end - start > 1:
-        room = _is_room(name, norms[start:end])
-        return BinRef(start, end, name, True, not room or after in _BIN_PARTS, room)
+        return _of_words(norms, start, end, name)
     before = norms[start - 1] if start else ""
     if before in _KIN and start > 1 and (norms[start - 2] in _WHOSE or norms[start - 2] == "'s"):
         return None  # "my grandson Hank" beside a bin called Hank
@@ -114,6 +113,27 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
         return None
     plain = after in _BIN_PARTS or (not place and into)
     return BinRef(start, end, name, True, plain, place)
+
+
+def _of_words(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | None:
+    """The bin whose name of several words stands there."""
+    if is_floor(" ".join(norms[start:end])):
+        return _floor(norms, start, end, name)
+    room = _is_room(name, norms[start:end])
+    part = norms[end : end + 1] != [] and norms[end] in _BIN_PARTS
+    return BinRef(start, end, name, True, not room or part, room)
+
+
+def _floor(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | None:
+    """ "In the 4th", "the 9th is full": a floor's bin; "on the 9th" is a day of the month."""
+    if norms[start - 1 : start] != ["the"]:
+        return None
+    into = norms[start - 2 : start - 1] in (["in"], ["into"], ["to"])
+    said = norms[end : end + 1] != [] and norms[end] in _OF_A_FLOOR
+    return BinRef(start - 1, end, name, True, into, not into) if into or said else None
+
+
+_OF_A_FLOOR = words_in("is 's has smells stinks reeks looks needs got one")
 
 
 def _goes_on(norms: Sequence[str], i: int) -> bool:

@@ -92,16 +92,20 @@ _DATED = dict.fromkeys(
     ("put", "added", "chucked", "tipped", "threw", "tossed", "dumped"), "layer"
 ) | dict.fromkeys(("drained", "tapped"), "drain")
 _DATED_CUES = frozenset(_DATED)
+_PUT = frozenset({"put"})
+_ABOUT_DEED = words_in("on already so far and also")
 _BY_ITSELF = words_in("added drained tapped")
 
 
 def dated_report(message: Message) -> str | None:
     """The kind of record of a message that tells a deed, an amount and its day, and nothing else:
-    "put in 2 kg on 2/3", "drained 200 ml on 1 March".
+    "put in 2 kg on 2/3", "drained 200 ml on 1 March"; without a day "I've put 2 kg in".
     """
-    if not message.days or len(message.sentences) != 1 or not message.has(_DATED_CUES):
+    if len(message.sentences) != 1 or not message.has(_DATED_CUES):
         return None
     measured = message.measured()
+    if not message.days and not (message.has(_PUT) and measured and measured[0].quantity == "mass"):
+        return None
     if message.members or len(measured) != 1 or measured[0].negative or message.norms[-1] == "?":
         return None
     if any(day.past > message.today or day.aside for day in message.days):
@@ -109,7 +113,7 @@ def dated_report(message: Message) -> str | None:
     held = indexes(message.days, message.amounts, message.items, message.bins)
     rest = [norm for i, norm in enumerate(message.norms) if i not in held]
     deeds = [norm for norm in rest if norm in _DATED]
-    if len(deeds) != 1 or not _OF_LED.union(deeds, ("on",)).issuperset(rest):
+    if len(deeds) != 1 or not _OF_LED.union(deeds, _ABOUT_DEED).issuperset(rest):
         return None
     if deeds[0] not in _BY_ITSELF and "in" not in rest:
         return None  # "put on 2 kg", "threw 2 kg on Sunday"

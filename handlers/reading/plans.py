@@ -14,6 +14,7 @@ from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Layer, Observ
 from handlers.reading.arranged import Plan
 from handlers.reading.betweenbins import CUES as BETWEEN_CUES
 from handlers.reading.betweenbins import between_bins
+from handlers.reading.binroll import bins_told
 from handlers.reading.calls import CUES as CALL_CUES
 from handlers.reading.calls import calls
 from handlers.reading.communal import Condition
@@ -63,6 +64,8 @@ from handlers.reading.unfit import CUES as UNFIT_CUES
 from handlers.reading.unfit import unfit
 from handlers.reading.upkeep import CUES as UPKEEP_CUES
 from handlers.reading.upkeep import upkeep
+from handlers.reading.whokeeps import CUES as KEEPING_CUES
+from handlers.reading.whokeeps import who_keeps
 from handlers.reading.words import READ_AT_MOST, cleaned
 
 # Each reader with the letters without one of which it finds nothing.
@@ -72,6 +75,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (calls, CALL_CUES),
     (own_dates, OWN_DATE_CUES),
     (absences, ABSENCE_CUES),
+    (who_keeps, KEEPING_CUES),
     (handing, HANDING_CUES),
     (turntaking, TURN_CUES),
     (upkeep, UPKEEP_CUES),
@@ -156,7 +160,7 @@ def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open, ...], Reading]:
         readers.append(handing)  # "me!" answers only what is on offer
     if own_dates not in readers and context.on_reminder:
         readers.append(own_dates)  # "make it Saturday" moves only what was just set
-    if not readers:
+    if not readers or bins_told(said.message):
         return (), said
     found = list(_apart(one for reader in readers for one in reader(said.message)))
     if context.took and any(isinstance(one.plan, Condition) for one in found):

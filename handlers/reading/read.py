@@ -23,6 +23,8 @@ from handlers.reading.asides import is_aside
 from handlers.reading.askedfigures import filled
 from handlers.reading.beside import CUES as BESIDE
 from handlers.reading.beside import asked_beside
+from handlers.reading.binroll import bins_told
+from handlers.reading.binscaught import all_caught
 from handlers.reading.bothapart import CUES as BOTH
 from handlers.reading.bothapart import parted_at_both
 from handlers.reading.branmoves import bran_moved
@@ -32,7 +34,7 @@ from handlers.reading.byscraps import CUES as CALLED
 from handlers.reading.byscraps import called
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
-from handlers.reading.dayright import and_so
+from handlers.reading.dayright import and_so, opened_on
 from handlers.reading.dictation import as_report
 from handlers.reading.doerright import was_by_me
 from handlers.reading.doubted import doubted
@@ -133,6 +135,7 @@ def _leaning(message: Message) -> tuple[Act, ...]:
     if context.earlier is None and context.last is None:
         return ()
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
+    leant = leant or opened_on(message)
     if context.in_room and leant is None:
         leant = done_too(message) or sealed_again(message)
     if context.in_room and leant is None and message.has(GOING_ON):
@@ -190,6 +193,8 @@ def told(message: Message, surely: str | None = None) -> tuple[Act, ...]:
     `surely` is a kind that is told whatever its score. A plain report needs no scores.
     """
     context = message.context
+    if listed := bins_told(message):
+        return listed
     if context.in_room and (layers := straight(message)):
         return asked_first(without_untold(layers, message), message)
     if context.in_room and (things := things_in(message)):
@@ -230,7 +235,8 @@ def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
     if outright is not None:
         found = _asked(outright, found, message, scores)
     found = without_rivals(without_untold(found, message), message)
-    return asked_first(doubted(completed(found, message), message), message) if found else ()
+    acts = asked_first(doubted(completed(found, message), message), message) if found else ()
+    return tuple(all_caught(acts, message))
 
 
 def _told_in_words(message: Message) -> tuple[str | None, frozenset[str]]:

@@ -179,6 +179,8 @@ def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:
     head = message.norms[: told.end]
     wrong = any(each.wrong for each in told.figures)
     reasoned = not REASONS.isdisjoint(message.norms[told.figures[-1].end :])
+    if not wrong and _is_put_in(message.norms, figure):
+        return False
     if not wrong and (told.bins or not (_has_cue(head) or (reasoned and not _IT.isdisjoint(head)))):
         return False  # it tells of something new
     if figure.amount is not None or any(each.amount for each in told.figures):
@@ -196,6 +198,12 @@ def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:
     alone = told.end >= len(message.norms) or reasoned or _is_slip(figure, told.figures)
     weighed = message.norms[:2] == ["make", "that"] and _is_weighed(message.norms)
     return (wrong and alone) or weighed or not _NAMED.isdisjoint(message.norms)
+
+
+def _is_put_in(norms: Sequence[str], figure: Thing) -> bool:
+    """ "Put 2 kg in", "put in 2 kg": a deed, and not what was written."""
+    inside = norms[figure.start - 1 : figure.start], norms[figure.end : figure.end + 1]
+    return "put" in norms[: figure.start] and ["in"] in inside
 
 
 def _is_weighed(norms: Sequence[str]) -> bool:

@@ -122,6 +122,8 @@ class Tails:
         if part is None or not part.fraction or part.value >= 1 or not self.bare(part):
             return None
         behind = [word.norm for word in words[part.end : part.end + 2]]
+        if behind[:1] == ["full"]:
+            return None  # "it holds 20 L and is half full"
         return None if behind in (["of", "a"], ["of", "an"]) else part
 
     def or_more(self, one: float, end: int) -> tuple[float, int]:

@@ -8,7 +8,7 @@ from handlers.reading.binwords import BinRef
 from handlers.reading.days import Day
 from handlers.reading.daywords import BEHIND_A_DAY, WEEKDAYS
 from handlers.reading.groups import Group
-from handlers.reading.meantbins import is_denied, is_either
+from handlers.reading.meantbins import is_denied, is_either, tells_of
 from handlers.reading.message import Message
 from handlers.reading.once import once
 from handlers.reading.otherdays import (
@@ -55,7 +55,9 @@ def _meant(group: Group) -> str | None:
     """
     refs = [b for b in group.bins if b.name is not None]
     norms = group.message.norms
-    if any(is_repair(norms[a.end : b.start]) for a, b in pairwise(refs)):
+    if any(
+        is_repair(norms[a.end : b.start]) and not tells_of(norms, b.end) for a, b in pairwise(refs)
+    ):
         return refs[-1].name
     if any(is_either(norms[a.end : b.start]) for a, b in pairwise(refs)):
         return None

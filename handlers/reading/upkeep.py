@@ -3,6 +3,7 @@
 import re
 from collections.abc import Iterator
 
+from handlers.reading.acts import Open
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import (
     POWERS,
@@ -18,11 +19,19 @@ from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, first_plan
+from handlers.reading.vocabulary import one_slip
 
 CUES = (
     *(
         "rename",
         "re-name",
+        "sorry",
+        "oops",
+        "meant",
+        "mean",
+        "should be",
+        "there",
+        "have",
         "call",
         "name",
         "retire",
@@ -30,7 +39,9 @@ CUES = (
         "out of use",
         "out of service",
         "delete",
-        "remove the",
+        "remove",
+        "take",
+        "off the",
         "get rid of",
         "threw",
         "thrown",
@@ -52,9 +63,15 @@ _CALL = Late(
     rf"^{_ASKING}(?:call|calling) (?:the )?(?P<bin>qbin) (?P<name>\S.{{0,60}}?) "
     r"(?:from now on|from now|now on|in future)$|"
     r"^(?:from now on )(?:we )?call (?:the )?(?P<bin2>qbin) (?P<name2>\S.{0,60})$|"
-    r"^(?:the )?(?P<bin3>qbin) is (?:now|from now on) (?:called|named) (?P<name3>\S.{0,60})$"
+    r"^(?:the )?(?P<bin3>qbin) is (?:now|from now on) (?:called|named) (?P<name3>\S.{0,60})$|"
+    rf"^(?:from|as of|since|starting) qday (?:the )?(?P<bin4>qbin) (?:is|shall be|will be) "
+    r"(?:now )?(?:called|named) (?P<name4>\S.{0,60})$|"
+    rf"^{_ASKING}(?:change|set) (?:the )?(?:name of (?:the )?(?P<bin5>qbin)|(?P<bin6>qbin) "
+    r"'s name) (?:to|into) (?P<name5>\S.{0,60})$"
 )
-_CALL_IT = Late(r"^call (?:the )?(?P<bin>qbin) (?P<name>\S+(?: \S+){0,3})$")
+_CALL_IT = Late(
+    rf"^(?:let 's |{_ASKING})(?:call|name) (?:the )?(?P<bin>qbin) (?P<name>\S+(?: \S+){{0,3}})$"
+)
 """Told to the bot, or with a name that is written as one."""
 _WORN = (
     r"(?:a |now |all |badly |very )*(?:cracked|broken|split|leaking|worn out|rusty|too old|gone)"
@@ -69,6 +86,25 @@ _RETIRE = Late(
     rf"^(?:the )?qbin (?:is|'s|has) {_WORN} (?:and |so )?(?:we |i )?(?:no longer use|dont use|"
     r"do not use|wont use) it(?: any ?more| again)*$|"
     r"^(?:i |we )?(?:have |had to )?(?:threw|thrown|throw) (?:the )?qbin away$"
+)
+_OFF_LIST = Late(
+    r"^(?:(?:can|could) (?:you|we) )?(?:please )?(?:take|strike|remove|drop|delete) (?:the )?qbin "
+    r"(?:off|from) (?:the|our|your) (?:list|book|books|calendar|board|record|records)"
+    r"(?: (?:please|now|of bins))*$"
+)
+_REMOVE = Late(
+    r"^(?:(?:can|could) you )?(?:please )?(?:remove|drop|take out|take away) (?:the )?qbin"
+    r"(?: (?:please|now))*(?: (?:qmember|we|i|they|he|she|it) .{0,80})?$"
+)
+_IS_NONE = Late(
+    r"^(?:there (?:is|'s|was)|we (?:have|have got|'ve got)) (?:actually )?(?:no|not any) qbin"
+    r"(?: (?:here|any ?more|at all|yet|actually))*$|"
+    r"^(?:there is not|there isnt|we (?:dont|do not) have) (?:a |any )?qbin"
+    r"(?: (?:here|any ?more|at all|yet|actually))*$"
+)
+_SPELLED = Late(
+    r"^(?:(?:sorry|no|oops|i mean|i meant|it is|it 's|should be|it should be|typo|the) )*"
+    r"(?P<name>\S{3,40}?)(?: bin)?(?: (?:sorry|i mean|i meant|oops|of course))*$"
 )
 _GONE = Late(r"^(?:the )?qbin (?:is|'s|has) gone(?: now| for good)?$")
 _DELETE = Late(r"^(?:(?:can|could) you )?(?P<deed>delete|remove|get rid of) (?:the )?qbin$")
@@ -136,6 +172,8 @@ def _plan(phrase: Phrase) -> Plan | None:
     if match := _LABEL.match(text):
         named = phrase.bin or phrase.strange_bin
         return LabelWanted(bin=named) if named or match["all"] or phrase.to_bot else None
+    if spelled := _spelled_right(phrase):
+        return spelled
     if not phrase.bins:
         return _rename_bare(phrase) or _rename_it(phrase) or _of_strange(phrase)
     if bar := _barred(phrase):
@@ -149,7 +187,11 @@ def _ended(phrase: Phrase) -> Retire | None:
         return Retire(bin=phrase.bin)
     if phrase.asked:
         return None
-    if _GONE.match(phrase.text):
+    if _OFF_LIST.match(phrase.text):
+        return Retire(bin=phrase.bin, deleted=True)
+    if _IS_NONE.match(phrase.text):
+        return Retire(bin=phrase.bin, deleted=True, maybe=True)
+    if _GONE.match(phrase.text) or (_REMOVE.match(phrase.text) and not phrase.to_bot):
         return Retire(bin=phrase.bin, maybe=True)
     match = _DELETE.match(phrase.text)
     to_us = match is not None and (phrase.to_bot or match["deed"] == "delete")
@@ -179,7 +221,9 @@ def _rename(phrase: Phrase) -> Rename | None:
     bin = phrase.bin or phrase.strange_bin
     if match is None or bin is None:
         return None
-    groups = [name for name in ("name", "name2", "name3") if match.groupdict().get(name)]
+    groups = [
+        name for name in ("name", "name2", "name3", "name4", "name5") if match.groupdict().get(name)
+    ]
     if not groups:
         return Rename(bin=bin, name="")  # "rename the red bin to"
     named = _BIN_WORD.match(phrase.said(match, groups[0]).strip(" .!\"'“”"))
@@ -203,9 +247,9 @@ def _of_strange(phrase: Phrase) -> Rename | Retire | None:
 
 
 def _rename_bare(phrase: Phrase) -> Rename | None:
-    """ "Rename C to Kitchen", where C may be a degree or a letter in other talk."""
+    """ "Rename C to Kitchen", where C may be a degree, a letter or a room in other talk."""
     match = _BARE.match(phrase.text)
-    bare = match["bare"] if match else ""
+    bare = phrase.said(match, "bare").casefold() if match else ""
     bins = phrase.message.context.bins
     bin = next((name for name in bins if name.casefold() in (bare, f"bin {bare}")), None)
     if match is None or bin is None:
@@ -217,18 +261,38 @@ def _rename_bare(phrase: Phrase) -> Rename | None:
 def _rename_it(phrase: Phrase) -> Rename | None:
     """ "Call it Greenie", behind the record of a bin."""
     bin: str | None = getattr(phrase.message.context.last, "bin", None)
-    match = None if bin is None or phrase.asked or phrase.days else _IT.match(phrase.text)
-    if bin is None or match is None:
+    match = None if bin is None or phrase.days else _IT.match(phrase.text)
+    if bin is None or match is None or (phrase.asked and match["other"] is None):
         return None
-    name = phrase.said(match, "name").strip(" .!\"'“”")
+    said = "name" if match["other"] is None else "other"
+    span = phrase.words(match, said)
+    behind = range(span[0] + 1, span[1]) if span else ()
+    if any(amount.start in behind for amount in phrase.message.amounts):
+        return None  # "it's called Oscar, 20 L" tells more than a name
+    name = phrase.said(match, said).strip(" .!?\"'“”")
     plainly = "rename" in phrase.tokens or name[:1].isupper()  # "call it a day" names nothing
     return Rename(bin=bin, name=name) if plainly and name.casefold() != bin.casefold() else None
+
+
+def _spelled_right(phrase: Phrase) -> Rename | None:
+    """ "Green sorry", behind "opened the grene bin": a slip in the name of a bin just begun."""
+    last = phrase.message.context.last
+    match = _SPELLED.match(phrase.text) if isinstance(last, Open) and last.bin else None
+    if match is None or phrase.asked or not isinstance(last, Open) or last.bin is None:
+        return None
+    span = phrase.words(match, "name")
+    name = phrase.message.words[span[0]].norm if span else ""
+    known = [bin.casefold() for bin in phrase.message.context.bins]
+    slipped = name not in known and one_slip(name, last.bin.casefold())
+    return Rename(bin=last.bin, name=name) if slipped else None
 
 
 _IT = Late(
     rf"^(?:no |actually |oh |and |let 's )*{_ASKING}(?:(?:call|name|rename|calling) "
     r"(?:it|him|her|this one|that one)|(?:it|he|she) (?:is |'s )?(?:called|named)|its name is)"
-    r"(?: (?:to|as))? (?P<name>\S+(?: \S+){0,2})$"
+    r"(?: (?:to|as))? (?P<name>\S+(?: \S+){0,2})$|"
+    rf"^(?:no |actually |oh |and |let 's )*{_ASKING}change (?:its|his|her|the) name (?:to|into) "
+    r"(?P<other>\S+(?: \S+){0,2})$"
 )
 
 

@@ -155,6 +155,16 @@ def test_a_rota_is_read(said: str, meant: tuple[str, int, str | None, date | Non
         ("rename 3 to Kitchen", Rename(bin="bin 3", name="Kitchen")),
         ("rename the shed bin to Rosemary", Rename(bin="shed", name="Rosemary")),
         ("call bin 3 the Green Man from now on", Rename(bin="bin 3", name="Green Man")),
+        ("from today bin 3 is called Rosemary", Rename(bin="bin 3", name="Rosemary")),
+        ("let's call the shed bin Rosemary", Rename(bin="shed", name="Rosemary")),
+        ("can we change the shed bin's name to Rosemary?", Rename(bin="shed", name="Rosemary")),
+        ("change the name of bin 3 to Rosemary", Rename(bin="bin 3", name="Rosemary")),
+        ("please take the shed bin off the list", Retire(bin="shed", deleted=True)),
+        ("remove bin 3 from the calendar", Retire(bin="bin 3", deleted=True)),
+        ("remove the shed bin please, Bram took it", Retire(bin="shed", maybe=True)),
+        ("Bram keeps the shed bin", Handing(bin="shed", to="Bram")),
+        ("the shed bin is Bram's", Handing(bin="shed", to="Bram")),
+        ("the keeper of bin 3 is Bram", Handing(bin="bin 3", to="Bram")),
         ("retire bin 3", Retire(bin="bin 3")),
         ("Gertie is out of use now", Retire(bin="Gertie")),
         ("can we have a label for the shed bin?", LabelWanted(bin="shed")),
@@ -333,3 +343,26 @@ def test_the_reading_contract_has_none_of_it(said: str) -> None:
 @pytest.mark.parametrize("said", ["put me on the rota", "ten days per keeper", "stop the rota"])
 def test_by_the_reading_contract_a_rota_is_a_setting(said: str) -> None:
     assert read(said, THURSDAY) == (Set(what="rota", value=said),)
+
+
+def test_who_keeps_each_is_told_in_one_breath() -> None:
+    told, _ = plans("the shed bin is mine and bin 3 is Bram's", THURSDAY)
+    assert told == (Taking(bin="shed"), Handing(bin="bin 3", to="Bram"))
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "does Bram keep the shed bin?",
+        "Bram keeps the shed bin clean",
+        "Bram keeps filling the shed bin",
+        "the shed bin is Bram's favourite",
+        "the shed bin is mine",
+        "take the shed bin off the shelf",
+        "please take the lid off the shed bin",
+        "let's call the shed bin men",
+    ],
+)
+def test_what_only_sounds_like_it_hands_on_no_bin(said: str) -> None:
+    told, _ = plans(said, THURSDAY)
+    assert not any(isinstance(plan, Handing | Rename | Retire) for plan in told)

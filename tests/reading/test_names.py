@@ -1,10 +1,10 @@
 import pytest
 
-from handlers.reading.acts import Drain, Layer, Seal
+from handlers.reading.acts import Amend, Drain, Layer, Seal
 from handlers.reading.mending import slipped
 from handlers.reading.message import read_message
 from handlers.reading.vocabulary import one_slip
-from tests.reading.context import acts, group
+from tests.reading.context import WEDNESDAY, acts, group
 
 BINS = ("shed", "kitchen", "green", "bin 3", "big blue", "Room 12", "number 1", "Gertie", "plot 4",
         "dustbin A", "dustbin B")  # fmt: skip
@@ -182,3 +182,62 @@ def test_a_name_without_its_stops_and_apostrophes(said: str, name: str | None) -
     bins = ("St. Mary's", "Hendersons'", "Tina's", "Pea's", "blue")
     (act,) = acts(f"added 1 kg to {said}", bins=bins, in_room=True)
     assert getattr(act, "bin", None) == name
+
+
+@pytest.mark.parametrize(
+    ("text", "bin"),
+    [
+        ("1 kg of bread in the 4th", "4th floor"),
+        ("1 kg of bread 4th floor, sorry the 9th is full", "4th floor"),
+        ("1 kg of bread in the 9th floor one", "9th floor"),
+        ("1 kg of bread in the ninth floor bin", "9th floor"),
+    ],
+)
+def test_a_floor_is_called_by_its_number(text: str, bin: str) -> None:
+    told = acts(text, bins=("4th floor", "9th floor"), in_room=True)
+    assert [act.bin for act in told if isinstance(act, Layer)] == [bin]
+    assert [act.on for act in told if isinstance(act, Layer)] == [WEDNESDAY.date()]
+
+
+def test_a_day_of_the_month_is_no_floor() -> None:
+    told = acts("drained the 4th floor bin on the 9th, 200 ml", bins=("4th floor", "9th floor"))
+    assert [(a.bin, a.on.day) for a in told if isinstance(a, Drain) and a.on] == [("4th floor", 9)]
+
+
+@pytest.mark.parametrize(
+    "text", ["the second white bin", "white bin 2", "white 2", "the 2nd white one"]
+)
+def test_one_of_several_alike_is_called_by_its_place(text: str) -> None:
+    told = acts(f"put 700 g of bread in {text}", bins=("white 1", "white 2"), in_room=True)
+    assert [act.bin for act in told if isinstance(act, Layer)] == ["white 2"]
+
+
+@pytest.mark.parametrize(
+    ("text", "bin"),
+    [
+        ("1 kg of bread in larder, sorry gate is full", "larder"),
+        ("1 kg of bread larder, sorry the gate one is full", "larder"),
+        ("1 kg of bread in larder, sorry in gate", "gate"),
+        ("1 kg of bread in larder, no wait, gate", "gate"),
+    ],
+)
+def test_what_is_told_of_another_bin_takes_no_layer(text: str, bin: str) -> None:
+    told = acts(text, bins=("larder", "gate"), in_room=True)
+    assert [act.bin for act in told if isinstance(act, Layer)] == [bin]
+
+
+@pytest.mark.parametrize("text", ["sorry the gate bin is full", "sorry, the gate bin stinks"])
+def test_what_is_told_of_another_bin_corrects_nothing(text: str) -> None:
+    last = Layer(mass_kg=1, materials={"grain": 1}, bin="larder")
+    told = acts(text, bins=("larder", "gate"), in_room=True, last=last)
+    assert not any(isinstance(act, Amend) for act in told)
+
+
+@pytest.mark.parametrize(
+    ("text", "bin"),
+    [("the little blue one", "small blue"), ("the large blue bin", "big blue"),
+     ("the big blue one", "big blue"), ("the wee blue bin", "small blue")],
+)  # fmt: skip
+def test_a_bin_told_by_its_size_has_other_words_for_it(text: str, bin: str) -> None:
+    told = acts(f"put 700 g of bread in {text}", bins=("big blue", "small blue"), in_room=True)
+    assert [act.bin for act in told if isinstance(act, Layer)] == [bin]

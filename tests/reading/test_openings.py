@@ -3,7 +3,7 @@
 import pytest
 
 from handlers.reading.acts import Drain, Layer, Open
-from handlers.reading.plans import plans, read
+from handlers.reading.plans import read
 from tests.reading.context import acts, group
 
 
@@ -168,7 +168,7 @@ def test_a_size_put_right_is_that_bins(text: str) -> None:
     ],
 )
 def test_whose_a_bin_is_stands_behind_its_size(text: str, shared: list[bool | None]) -> None:
-    found, _ = plans(text, group(in_room=True, bins=()))
+    found = read(text, group(in_room=True, bins=()))
     assert [act.shared for act in found if isinstance(act, Open)] == shared
 
 

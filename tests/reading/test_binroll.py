@@ -1,0 +1,210 @@
+"""The first list of bins: all of them opened, with size, keeper and for whom each is."""
+
+import pytest
+
+from handlers.reading.acts import Drain, Layer, Open, Seal, Unsure
+from tests.reading.context import acts
+
+
+def _opened(text: str, **changes: object) -> list[tuple[str | None, float | None]]:
+    changes = {"bins": (), "in_room": True, **changes}
+    return [(a.bin, a.capacity_l) for a in acts(text, **changes) if isinstance(a, Open)]
+
+
+@pytest.mark.parametrize(
+    ("text", "bins"),
+    [
+        (
+            "We have four bins: the big blue one is 25 litres, two small grey ones of 10 litres "
+            "each, and a red caddy that stands in the tea room.",
+            [("blue", 25), ("grey 1", 10), ("grey 2", 10), ("red", None)],
+        ),
+        (
+            "we've got 3 pails: Larch, Old Rowan and Shed. They're all 15 L except Old Rowan, "
+            "he's 30",
+            [("Larch", 15), ("Old Rowan", 30), ("Shed", 15)],
+        ),
+        (
+            "our bins are called Larch, Old Rowan and Miss Elm, 15 litres each",
+            [("Larch", 15), ("Old Rowan", 15), ("Miss Elm", 15)],
+        ),
+        ("set up Miss Elm (15 L) and The Baron (20 L)", [("Miss Elm", 15), ("The Baron", 20)]),
+        (
+            "there are two bins, the blue one holds 25 litres and the grey one 10",
+            [("blue", 25), ("grey", 10)],
+        ),
+        ("opened two grey bins, 10 L each", [("grey 1", 10), ("grey 2", 10)]),
+        ("we've got two bins, blue and grey", [("blue", None), ("grey", None)]),
+        ("two bins: blue (25) and grey (10)", [("blue", 25), ("grey", 10)]),
+        (
+            "we have two bins, one on the 3rd floor landing (20 litres) and one on the 7th floor, "
+            "also 20",
+            [("3rd floor", 20), ("7th floor", 20)],
+        ),
+        ("opened the 3rd floor bin, 20 L", [("3rd floor", 20)]),
+        ("opened flat 2's bin, 20 L", [("flat 2", 20)]),
+        ('add bin "grey" 12L', [("grey", 12)]),
+        ("our third bin is grey and takes 25 litres", [("grey", 25)]),
+        ("one more, purple, 8 litres", [("purple", 8)]),
+        ("drei Eimer: blue 15 L, grey 10 L, und balcony 20 L",
+         [("blue", 15), ("grey", 10), ("balcony", 20)]),
+        ("we have a big blue bin, 30 L, and a small blue bin, 12 L",
+         [("big blue", 30), ("small blue", 12)]),
+        ("we've a blue bin (25 L), a grey bin (10 L) and a red caddy, no idea how big",
+         [("blue", 25), ("grey", 10), ("red", None)]),
+        ("here is our gear: bin A 20 L, bin B 15 L", [("bin A", 20), ("bin B", 15)]),
+    ],
+)  # fmt: skip
+def test_every_bin_of_a_list_is_opened(text: str, bins: list[tuple[str, float | None]]) -> None:
+    assert _opened(text) == bins
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "added 5 L to blue and 6 L to grey",
+        "5 L in the blue bin, 6 L in the grey bin",
+        "blue bin 5 L in, grey bin 4 L in",
+        "got 4 L blue and 5 L grey",
+        "opened blue and grey",
+        "blue and grey are both full",
+        "we have two bins to drain",
+        "our bins are blue and grey",
+        "the blue bin and the grey bin are both mine",
+        "are there two bins, blue 20 L and grey 10 L?",
+        "we have grey, white and blue bins at school",
+    ],
+)
+def test_what_else_is_said_of_known_bins_opens_none(text: str) -> None:
+    assert _opened(text, bins=("blue", "grey")) == []
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "set up chairs in the hall and the yard",
+        "Cousin Ada in Kent opened a new bin, sixty litres, called it Larch",
+        "two buckets of rice, Larch and Rowan",
+    ],
+)
+def test_what_is_no_list_of_ours_opens_none(text: str) -> None:
+    assert _opened(text) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "keepers"),
+    [
+        ("opened the blue bin, 20 L, Ines looks after it", ["ines"]),
+        ("opened the blue bin, 20 L. Keeper: Ines", ["ines"]),
+        ("the yard bin is 15 L and belongs to Ines", ["ines"]),
+        ("opened the blue bin, 9 L, for Ines", ["ines"]),
+        ("the blue bin, 12 L (Ines's)", ["ines"]),
+        ("register the blue bin (15 L) under Ines's name", ["ines"]),
+        ("bins: blue 20 L Ines, grey 12 L Ruth", ["ines", "ruth"]),
+        ("our bins: blue (Ines, 12 L), grey (Ruth, 15 L)", ["ines", "ruth"]),
+        ("Ines has two bins, blue and grey, 12 L each", ["ines", "ines"]),
+        ("one more bin, purple, 8 litres, Zora has it", ["Zora"]),
+        ("We have a 20 litre bin each: flat 1 is me, flat 2 is Ines, flat 3 Ruth",
+         [None, "ines", "ruth"]),
+        ("opened the blue bin, 20 L, and the grey bin, 12 L", [None, None]),
+    ],
+)  # fmt: skip
+def test_who_keeps_each_is_told_with_it(text: str, keepers: list[str | None]) -> None:
+    told = acts(text, bins=(), in_room=True)
+    assert [act.member for act in told if isinstance(act, Open)] == keepers
+
+
+def test_what_is_for_all_is_told_of_both() -> None:
+    told = acts("opened the blue bin, 15 L, and the grey bin, 12 L, both shared", bins=())
+    assert [act.shared for act in told if isinstance(act, Open)] == [True, True]
+
+
+def test_one_more_of_a_colour_has_a_number() -> None:
+    assert _opened("opened another blue bin, 12 L", bins=("blue",)) == [("blue 2", 12)]
+
+
+def test_the_sizes_of_known_bins_share_a_unit() -> None:
+    bins = ("blue", "grey")
+    assert _opened("blue's 20 litres and grey's 12", bins=bins) == [("blue", 20), ("grey", 12)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "opened the blue bin, 16 L, on 1 June, 5 kg in it so far",
+        "my bin is blue, 16 litres, started on 1 June, 5 kg in it so far",
+    ],
+)
+def test_what_is_in_a_bin_by_now_is_its_first_layer(text: str) -> None:
+    opened, layer = acts(text, bins=("bin 1",), in_room=True)
+    assert isinstance(opened, Open)
+    assert isinstance(layer, Layer)
+    assert (opened.bin, layer.bin, layer.mass_kg) == ("blue", "blue", 5)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "opened the blue bin, 20 L, half full already",
+        "we've a blue bin, 20 L, three quarters full",
+        "joining in as of today! I've brought a bin, the blue one, 20 L, a third full, mostly veg",
+    ],
+)
+def test_how_much_is_in_a_part_full_bin_is_asked(text: str) -> None:
+    opened, asked = acts(text, bins=(), in_room=True)
+    assert isinstance(opened, Open)
+    assert isinstance(asked, Unsure)
+    assert opened.capacity_l == 20
+    assert [act.bin for act in asked.guess if isinstance(act, Layer)] == ["blue"]
+
+
+@pytest.mark.parametrize(
+    ("text", "bin", "keeper"),
+    [
+        ("my neighbour Zora is joining, she's got her own bucket, 15 L, named Otis", "Otis",
+         "Zora"),
+        ("Hi all, I've just moved in to flat 31. I've my own bin, it's blue, 16 litres", "blue 2",
+         None),
+        ("I've my own bin, it's grey, 16 litres", "grey", None),
+    ],
+)  # fmt: skip
+def test_a_newcomers_bin_is_their_own(text: str, bin: str, keeper: str | None) -> None:
+    told = acts(text, bins=("blue",), in_room=True)
+    assert [(a.bin, a.member) for a in told if isinstance(a, Open)] == [(bin, keeper)]
+
+
+def test_half_full_is_no_half_litre() -> None:
+    told = acts("our blue bin is 20 L and half full", bins=("blue",), in_room=True)
+    assert not any(isinstance(act, Drain) for act in told)
+
+
+def test_a_bin_may_be_sealed_before_it_is_told() -> None:
+    opened, sealed = acts(
+        "we already have a sealed bin, the blue one, 20 L, sealed on 8 June", bins=(), in_room=True
+    )
+    assert isinstance(opened, Open)
+    assert isinstance(sealed, Seal)
+    assert (sealed.bin, sealed.on) == ("blue", opened.on)
+
+
+@pytest.mark.parametrize(
+    ("text", "count", "caught"),
+    [
+        ("we've three bins, Larch, Rowan and Elm. Larch's 12 L, the other two 20", 3, []),
+        ("we have three pails, a 20 L blue bin under the stairs, and two odd things", 3, ["blue"]),
+    ],
+)
+def test_bins_that_were_counted_and_not_caught_are_asked_for(
+    text: str, count: int, caught: list[str]
+) -> None:
+    [asked] = acts(text, bins=(), in_room=True)
+    assert isinstance(asked, Unsure)
+    assert asked.count == count
+    assert [act.bin for act in asked.guess if isinstance(act, Open)] == caught
+
+
+@pytest.mark.parametrize(
+    "text", ["we have two bins to drain", "opened two buckets of paint, 5 L each"]
+)
+def test_other_bins_that_are_counted_are_not_asked_for(text: str) -> None:
+    assert not any(isinstance(act, Unsure) for act in acts(text, bins=(), in_room=True))
