@@ -39,6 +39,9 @@ class Turn:
     """The message whose record it replies to, through the bot's answer if need be."""
     told: Sequence[Act | Plan] = ()
     """All that the message tells, of which one thing is being answered."""
+    helps: Sequence[str] = ()
+    """The bins that the sender promised to see to, where it is asked whether one of them is meant.
+    """
 
     @property
     def units(self) -> Units:

@@ -182,10 +182,15 @@ async def _meant(bin: str | None, turn: Turn) -> list[Due]:
     if bin is not None:
         return dues
     care = await care_of(turn.book, dues, turn.today)
-    own = [due for due in dues if care.concerns(due, turn.sender)]
+    own = [due for due in dues if care.concerns(due, turn.sender) or _is_promised(due, turn)]
     free = own + [due for due in dues if care.keeper(due) is None]
     just_said = {due.id for due in await _just_said(turn)}
     return [due for due in free if due.id in just_said] or own or dues
+
+
+def _is_promised(due: Due, turn: Turn) -> bool:
+    """Whether it is of a bin that the sender promised to see to."""
+    return due.bin is not None and due.bin.name in turn.helps
 
 
 async def _answers_else(turn: Turn) -> bool:

@@ -9,7 +9,7 @@ from handlers.bins import AT_WORK, either
 from handlers.reading.acts import OnBins
 from handlers.state import Stage, states_of
 
-_STAGES: Mapping[str, frozenset[Stage]] = {
+STAGES: Mapping[str, frozenset[Stage]] = {
     "layer": frozenset({"filling"}),
     "seal": frozenset({"filling"}),
     "drain": AT_WORK,
@@ -23,7 +23,7 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
     of those named, is asked.
     """
     states = await states_of(turn.book, turn.today)
-    names = [s.bin.name for s in states if s.run.stage(turn.today) in _STAGES[act.act]]
+    names = [s.bin.name for s in states if s.run.stage(turn.today) in STAGES[act.act]]
     alone = replace(act, each=None)
     if act.each == "both" and len(names) > 2:
         return Answer(say=f"Which two: {either(names)}? Say it again with their names.")
