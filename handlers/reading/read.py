@@ -57,7 +57,7 @@ from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
 from handlers.reading.samebin import same_bin_again
-from handlers.reading.sametoo import done_too, sealed_again
+from handlers.reading.sametoo import as_just_told, done_too, sealed_again
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.soils import with_soil
@@ -127,6 +127,8 @@ def _leaning(message: Message) -> tuple[Act, ...]:
     context = message.context
     if context.in_room and (right := _put_right_by_name(message)):
         return right
+    if context.just_told and (too := as_just_told(message)):
+        return (too,)
     if context.earlier is None and context.last is None:
         return ()
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
