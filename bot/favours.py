@@ -61,7 +61,9 @@ async def asked_or_promised(
     rest = [act for act in acts if act is not promise]
     if promise is None:
         says_yes = all(isinstance(act, Accept | Later) and act.bin is None for act in acts)
-        himself = assents(reading.message) if says_yes and not talk.calls_us(said) else None
+        himself = (
+            assents(said.body, reading.message) if says_yes and not talk.calls_us(said) else None
+        )
         asked = None if himself is None else await _asked_lately(said, talk, turn, himself)
         if asked == OF_ELSE:
             return list(acts), PROMISES
@@ -125,6 +127,19 @@ async def _spoken_since(asked: Trace, talk: Talk) -> bool:
     """Whether we have said something since that was no answer to it: a yes may be to that."""
     latest = await outbox.latest(talk.book.db, talk.book.room.id)
     return latest is not None and latest[1] > asked.at and latest[0].to_event != asked.event
+
+
+async def taken_by_mark(asked: Trace, turn: Turn) -> Promise | None:
+    """What whoever puts a 👍 on a favour takes on, if it is theirs to take."""
+    if not (asked.mark or "").startswith(f"{ASKS}{{"):
+        return None
+    favour = Favour(**json.loads((asked.mark or "").removeprefix(ASKS)))
+    if favour.to is not None and not is_same(favour.to, turn.sender):
+        return None
+    promise = _to_do(favour, turn.sender)
+    mark = PROMISES + json.dumps(asdict(promise))
+    await inbox.mark_anew(turn.book.db, turn.book.room.address, asked.event, mark)
+    return promise
 
 
 async def fulfilled(

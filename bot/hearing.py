@@ -257,6 +257,10 @@ class Hearing:
             return
         event = await self.talk.record_behind(reacted.target) or reacted.target
         trace = await inbox.trace(self.book.db, self.room.address, event)
+        if trace and trace.sender != reacted.sender and key in marks.YES:
+            turn = await self._turn(reacted.event, reacted.at)
+            if promise := await favours.taken_by_mark(trace, turn):
+                await self._take_up(await arranging.answer(promise, turn), turn)
         if trace is None or trace.sender != reacted.sender:
             return
         question = await self.book.question_about(event)

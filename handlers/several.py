@@ -4,9 +4,12 @@ import json
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from handlers.answer import Answer, Handler, Query, Turn
+from handlers.answer import SILENCE, Answer, Handler, Query, Turn
 from handlers.bins import AT_WORK, either
+from handlers.phrasing import the
+from handlers.practice.figure import listed
 from handlers.reading.acts import OnBins
+from handlers.reading.buried import ALL_LIE
 from handlers.state import Stage, states_of
 
 STAGES: Mapping[str, frozenset[Stage]] = {
@@ -25,10 +28,17 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
     states = await states_of(turn.book, turn.today)
     names = [s.bin.name for s in states if s.run.stage(turn.today) in STAGES[act.act]]
     alone = replace(act, each=None)
+    if ALL_LIE in act.rules and not names:
+        return SILENCE  # plants, say
     if act.each == "both" and len(names) > 2:
         return Answer(say=f"Which two: {either(names)}? Say it again with their names.")
     if act.each == "either" and len(names) > 1:
         return Answer(say=f"Which bin: {either(names)}? Say it again with its name alone.")
+    if ALL_LIE in act.rules:
+        each = [replace(alone, bin=name) for name in names]
+        bins = listed([the(name) for name in names])
+        say = f"Shall I write down the burial of {bins}?"
+        return Answer(say=say, query=Query.about(*each, lacks="yes"))
     if len(names) < 2:
         return await carry_on(alone, turn)
     return together([await carry_on(replace(alone, bin=name), turn) for name in names])

@@ -77,19 +77,24 @@ _ANOTHERS = Late(
 )
 _YES = (
     r"(?:oh|ok|okay|yes|yep|yeah|yup|sure|aye|of course|no problem|no worries|np|certainly|gladly|"
-    r"absolutely|definitely|happy to|fine|will do|can do|course|sure thing|👍)"
+    r"absolutely|definitely|happy to|fine|(?:will|can) do(?: it| that)?|course|sure thing|"
+    r"no bother|no probs?|"
+    r"go on then|👍)"
 )
 _MYSELF = (
-    rf"(?:(?:i|we) (?:will|can|could|shall)|{_SHALL} (?:{_VERB}|drain|empty|seal|bury) {_BIN}|"
-    r"me|me then|let me|leave (?:it|that) (?:to|with) (?:me|us)|"
-    r"(?:i am |we are )?on it|consider it done|(?:i|we) have got (?:it|this)|my pleasure|"
-    r"with pleasure)"
+    rf"(?:{_SHALL} {_VERB} {_BIN}(?:(?: (?!if|but|not|unless|after you)[\w']+){{0,6}}$)?|"
+    rf"{_SHALL} (?:pop|come|nip|drop|be) (?:round|over|by|in)|"
+    r"(?:i|we) (?:will|can|could|shall)|me|me then|count me in|let me|"
+    r"leave (?:it|that) (?:to|with) (?:me|us)|(?:i am |we are )?on it|"
+    r"consider it done|(?:i|we) have got (?:it|this)|my pleasure|with pleasure)"
 )
 _SOON = (
     r"(?: (?:qday|tonight|later|after (?:work|lunch|dinner|tea|supper|school)|this "
     r"(?:evening|afternoon|morning)|in (?:a bit|an hour|the (?:morning|evening|afternoon))|"
     r"for (?:you|him|her|them|qmember)|then|qmember|no problem|no worries|gladly|first thing|"
-    r"when i (?:am|get) (?:home|back|in|there)|at lunch(?:time)?|before (?:dinner|lunch|work|tea)|"
+    r"when i (?:am|get) (?:home|back|in|there)|(?:but )?(?:only|not before|not until|from) qday|"
+    r"morning|evening|afternoon|night|lunchtime|(?:at|about|around|by|after) \d+|[ap]m|ish|"
+    r"at lunch(?:time)?|before (?:dinner|lunch|work|tea)|"
     r"on (?:my|the) way(?: home| back)?|if you like|instead|thanks))*"
 )
 _ASSENT = Late(rf"^(?=\S)(?P<yes>{_YES}(?: {_YES})*)?(?: ?\b(?P<self>{_MYSELF}))?{_SOON}$")
@@ -180,13 +185,21 @@ def _promised(phrase: Phrase) -> Promise | None:
 _ME = Late(r"\bfor (?:me|us)\b")
 
 
-def assents(message: Message) -> bool | None:
+_PLEASE = Late(r"\b(?i:please|pls|plz)\b")
+_THUMBS = ("👍", "👌", "✅", "🙋")
+
+
+def assents(body: str, message: Message) -> bool | None:
     """Whether it says yes to a favour: True if the speaker puts themselves forward, False if it is
     but a yes; None if it is neither.
     """
     said = phrases(message)
+    if body.strip() in _THUMBS:
+        return False
     if not said or len(message.words) > _LONGEST_ASSENT or any(phrase.asked for phrase in said):
         return None
+    if _PLEASE.search(body):
+        return None  # "yes please" is no yes of whoever is to do it
     match = _ASSENT.match(" ".join(phrase.text for phrase in said))
     if match is None or not (match["yes"] or match["self"]):
         return None

@@ -25,6 +25,7 @@ from handlers.reading.beside import asked_beside
 from handlers.reading.bothapart import CUES as BOTH
 from handlers.reading.bothapart import parted_at_both
 from handlers.reading.branmoves import bran_moved
+from handlers.reading.buried import IN_GROUND, all_in_the_ground
 from handlers.reading.bydeed import CUES as CALLED_BY_KIND
 from handlers.reading.bydeed import STRUCK, kind_right, struck_by_kind
 from handlers.reading.byscraps import CUES as CALLED
@@ -96,6 +97,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return leant
     if moved := bran_moved(message):
         return (moved,)
+    if context.in_room and message.has(IN_GROUND) and (lying := all_in_the_ground(message)):
+        return (lying,)
     if make_up := asked_by_heading(message):
         return (make_up,)
     if context.after_bot and (leaning := replies(message)):

@@ -59,6 +59,22 @@ async def test_it_is_so_hours_later_and_after_a_restart(room: TalkingRoom, db: D
     assert await done(room) == [("drain", "blue", "zoe")]
 
 
+@pytest.mark.parametrize(
+    ("asked", "bin"),
+    [
+        ("Zoe can you drain mine today?", "blue"),
+        ("can anyone drain the blue bin?", "blue"),
+        ("Dov can you drain mine today?", "green"),
+    ],
+)
+async def test_a_thumb_on_it_is_a_yes(room: TalkingRoom, asked: str, bin: str) -> None:
+    await room.says(asked, who="bram", event="$asked")
+    await room.marks("$asked", "👍", who="zoe")
+    await room.waits(hours=2)
+    await room.says("done", who="zoe")
+    assert await done(room) == [("drain", bin, "zoe")]
+
+
 async def test_behind_a_reminder_it_is_asked_which(room: TalkingRoom) -> None:
     await room.says("can anyone drain mine tomorrow?", who="bram")
     await room.says("happy to", who="zoe")

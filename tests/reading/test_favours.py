@@ -94,6 +94,13 @@ def test_what_is_told_beside_it_is_heard() -> None:
         ("no problem, I'll do it tonight", True),
         ("leave it with me", True),
         ("happy to", False),
+        ("👍", False),
+        ("yep, will do it tomorrow morning", True),
+        ("sure, about 6", False),
+        ("I'll do it, no worries. get well soon", True),
+        ("yes please", None),
+        ("I'll do it if I have time", None),
+        ("I'll come over for a beer", None),
         ("yes it was", None),
         ("sorry can't", None),
         ("sure you can?", None),
@@ -103,4 +110,4 @@ def test_what_is_told_beside_it_is_heard() -> None:
     ],
 )
 def test_who_says_yes(text: str, says: bool | None) -> None:
-    assert assents(read_message(text, room())) is says
+    assert assents(text, read_message(text, room())) is says
