@@ -48,6 +48,45 @@ async def test_both_are_meant(room: TalkingRoom, said: str, act: str) -> None:
     assert await told(room, act) == ["hall", "red"]
 
 
+@pytest.mark.parametrize("said", ["1 kg in each", "1 kg in each bin"])
+async def test_as_much_in_each(room: TalkingRoom, said: str) -> None:
+    await room.says(said)
+    assert await told(room, "layer") == ["hall", "hall", "red", "red"]
+
+
+@pytest.mark.parametrize(
+    "said", ["buried red and the hall bench", "we should have buried both", "who buried both?"]
+)
+async def test_no_second_bin_is_meant(room: TalkingRoom, said: str) -> None:
+    await room.says("sealed both bins")
+    await room.says(said)
+    assert "hall" not in await told(room, "bury")
+
+
+@pytest.mark.parametrize(
+    "said", ["scratch that, it was red", "scratch that, red", "no, it was red", "strike that, red"]
+)
+async def test_struck_out_of_one_bin_it_is_in_the_other(room: TalkingRoom, said: str) -> None:
+    await room.says("4 kg of peel in hall")
+    await room.says(said)
+    kg = [e.facts.mass_kg for e in await room.standing() if e.bin and e.bin.name == "red"]
+    assert kg == [None, 2, 4]
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "buried the hall bin and it's stinking a bit",
+        "buried the hall bin, and sealed the red bin, and its tap is leaking",
+    ],
+)
+async def test_a_burial_with_more_to_tell_is_a_burial(room: TalkingRoom, said: str) -> None:
+    await room.says("sealed the hall bin")
+    [answer] = await room.says(said)
+    assert await told(room, "bury") == ["hall"]
+    assert "press and seal" not in answer.body
+
+
 @pytest.mark.parametrize(
     ("said", "place"),
     [
@@ -91,42 +130,3 @@ async def test_the_day_of_what_waits_is_not_that_of_the_deed(room: TalkingRoom, 
     await room.says(said)
     [buried] = [e for e in await room.standing() if e.act == "bury"]
     assert (buried.bin and buried.bin.name, buried.on) == ("red", room.now.date())
-
-
-@pytest.mark.parametrize("said", ["1 kg in each", "1 kg in each bin"])
-async def test_as_much_in_each(room: TalkingRoom, said: str) -> None:
-    await room.says(said)
-    assert await told(room, "layer") == ["hall", "hall", "red", "red"]
-
-
-@pytest.mark.parametrize(
-    "said", ["buried red and the hall bench", "we should have buried both", "who buried both?"]
-)
-async def test_no_second_bin_is_meant(room: TalkingRoom, said: str) -> None:
-    await room.says("sealed both bins")
-    await room.says(said)
-    assert "hall" not in await told(room, "bury")
-
-
-@pytest.mark.parametrize(
-    "said", ["scratch that, it was red", "scratch that, red", "no, it was red", "strike that, red"]
-)
-async def test_struck_out_of_one_bin_it_is_in_the_other(room: TalkingRoom, said: str) -> None:
-    await room.says("4 kg of peel in hall")
-    await room.says(said)
-    kg = [e.facts.mass_kg for e in await room.standing() if e.bin and e.bin.name == "red"]
-    assert kg == [None, 2, 4]
-
-
-@pytest.mark.parametrize(
-    "said",
-    [
-        "buried the hall bin and it's stinking a bit",
-        "buried the hall bin, and sealed the red bin, and its tap is leaking",
-    ],
-)
-async def test_a_burial_with_more_to_tell_is_a_burial(room: TalkingRoom, said: str) -> None:
-    await room.says("sealed the hall bin")
-    [answer] = await room.says(said)
-    assert await told(room, "bury") == ["hall"]
-    assert "press and seal" not in answer.body
