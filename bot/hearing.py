@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
 
-from bot import asked, marks, neighbours, unasked
+from bot import asked, favours, marks, neighbours, unasked
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_account, by_present_name, with_offers
 from bot.replying import Replying
@@ -57,6 +57,10 @@ class Hearing:
     """Whether the sender asked to be forgotten, and was."""
     asks: bool = False
     """Whether it asks the others in the room."""
+    favour: str | None = None
+    """The mark of what it asks of a neighbour, or promises one."""
+    helps: Sequence[str] = ()
+    """The bins that its sender promised to see to, if one of them may be meant."""
     talked: SmallTalk | None = None
     """What it is of, where it is of other things than the bins."""
     asked: list[Ask] = field(default_factory=list)
@@ -114,6 +118,7 @@ class Hearing:
         if await self._settled(said, turn):
             return
         acts = await self._understood(said, turn)
+        turn = replace(turn, helps=self.helps)
         if refers_to is None and any(isinstance(act, Amend) for act in acts):
             turn = replace(turn, refers_to=await self.talk.told_of_sender(turn))
         await self._answer(acts, turn)
@@ -252,6 +257,10 @@ class Hearing:
             return
         event = await self.talk.record_behind(reacted.target) or reacted.target
         trace = await inbox.trace(self.book.db, self.room.address, event)
+        if trace and trace.sender != reacted.sender and key in marks.YES:
+            turn = await self._turn(reacted.event, reacted.at)
+            if promise := await favours.taken_by_mark(trace, turn):
+                await self._take_up(await arranging.answer(promise, turn), turn)
         if trace is None or trace.sender != reacted.sender:
             return
         question = await self.book.question_about(event)
@@ -330,6 +339,12 @@ class Hearing:
         if isinstance(heard, Said):
             acts = await neighbours.not_among_others(acts, heard, reading, self.talk)
             self.asks = not turn.refers_to and asks_neighbours(reading, acts)
+            acts, self.favour = await favours.asked_or_promised(
+                acts, heard, reading, self.talk, turn
+            )
+            told = acts
+            acts, self.helps = await favours.fulfilled(told, heard, self.talk, turn)
+            self.replying.aloud = acts != told
             acts, doubted = await neighbours.for_us(acts, heard, reading, self.talk, turn)
             if not doubted:
                 unkept = all(isinstance(act, Observe) and act.soil for act in acts)

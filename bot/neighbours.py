@@ -20,7 +20,8 @@ from storage import inbox, outbox
 from storage.rows import Entry
 
 ASKS = "?"
-"""The mark of a message that asks the others in the room; all that is kept of it."""
+"""The mark of a message that asks the others in the room; all that is kept of it, but for a favour:
+see bot/favours.py."""
 
 TALKS, TALKS_FIGURES = "~", "#"
 """The marks of a message that was of other things, without and with a figure in it."""
@@ -108,7 +109,7 @@ async def is_answered(said: Said, talk: Talk) -> bool:
     for before in between:
         if before.sender == said.sender or said.at - before.at > TALK_GOES_ON:
             break
-        if before.mark == ASKS:
+        if (before.mark or "").startswith(ASKS):
             asked = before.at
             break
     return asked is not None and not await _reminded_since(asked, talk)

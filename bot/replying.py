@@ -30,6 +30,8 @@ class Replying:
     spoken: list[str] = field(default_factory=list)
     noted: list[str] = field(default_factory=list)
     """What was written down and needs no words but a mark."""
+    aloud: bool = False
+    """Whether what was written down is said in words: whoever told it named no bin."""
     _reasons: list[str] = field(default_factory=list)
     _attached: list[Message] = field(default_factory=list)
     """Files and pictures to be posted."""
@@ -58,7 +60,7 @@ class Replying:
     async def to(self, event: str, cause: str, thread: str | None = None) -> None:
         """Reply to an event with what came up: words, or else a mark that it is written down."""
         await self._post(cause, event, thread)
-        if self.spoken:
+        if self.spoken or (self.noted and self.aloud):
             self.message = await self._worded(cause, event, thread=thread)
         elif self.noted:
             self.message = Message(tx_id=f"ok-{cause}", kind="reaction", body=DONE, to_event=event)

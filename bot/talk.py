@@ -2,18 +2,22 @@
 
 from dataclasses import dataclass, replace
 from datetime import timedelta
+from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.heard import Edited, Heard, Said, local_part
 from bot.lastasked import asked_lately
 from handlers import corrections
 from handlers.answer import Turn
+from handlers.favours import kept_by
 from handlers.keepers import custody_of
 from handlers.practice.harm import ADVICE
 from handlers.reading.acts import Act, Ask, Context
 from handlers.reading.followup import may_follow
 from handlers.reading.harmwords import NEXT_CUES
 from handlers.reading.keptbins import may_own
+from handlers.reading.sametoo import may_do_as_told
+from handlers.unsure import guess_of
 from storage import inbox, outbox, words
 from storage.book import Book
 from storage.inbox import Item
@@ -79,6 +83,7 @@ class Talk:
             after_bot=after_bot,
             last=await self._record_in_talk(heard, turn, lately, after_bot=after_bot),
             earlier=corrections.as_act(own) if own and earlier else None,
+            **await self._just_told(heard, turn),
             asked=await self._asked_lately(heard),
             on_reminder=own is not None and own.act == "date",
             on_handover=own is not None and own.act == "offer",
@@ -161,6 +166,23 @@ class Talk:
             before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
             last = await self.book.last_standing(before.event) if before else None
         return corrections.as_act(last) if last else None
+
+    async def _just_told(self, heard: Said | Edited, turn: Turn) -> dict[str, Any]:
+        """What another told in the message just before, and the bin that the sender keeps, where
+        the words may go on from that.
+        """
+        if not isinstance(heard, Said) or heard.replies_to or not may_do_as_told(heard.body):
+            return {}
+        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+        if before is None or before.sender == heard.sender:
+            return {}
+        if heard.at - before.at > TALK_GOES_ON:
+            return {}
+        told = await self.book.last_standing(before.event)
+        act = corrections.as_act(told) if told else None
+        if act is None and (question := await self.book.question_about(before.event)):
+            act = next(iter(guess_of(question)), None)
+        return {"just_told": act, "own_bin": await kept_by(turn.sender, turn)} if act else {}
 
     async def told_of_sender(self, turn: Turn) -> str | None:
         """The message before, or the one we answered last, if another told there what the sender

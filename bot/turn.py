@@ -71,7 +71,9 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
         if reply:
             held = await holds_back(db, hearing.room, item, now, paced=paced)
             await outbox.put(db, hearing.room.id, reply, now, held=held)
-        if hearing.asks and not reply:  # what we answer is asked of nobody else
+        if hearing.favour:
+            trace = replace(trace, mark=hearing.favour)
+        elif hearing.asks and not reply:  # what we answer is asked of nobody else
             trace = replace(trace, mark=ASKS)
         elif hearing.asked and trace.kind in ("said", "edited"):
             trace = replace(trace, mark=kept(hearing.asked))

@@ -41,6 +41,9 @@ class Turn:
     """All that the message tells, of which one thing is being answered."""
     wanted: Units | None = None
     """The units that the answer is asked for in; None: the group's own."""
+    helps: Sequence[str] = ()
+    """The bins that the sender promised to see to, where it is asked whether one of them is meant.
+    """
 
     @property
     def units(self) -> Units:

@@ -9,6 +9,7 @@ from handlers import (
     beforehand,
     betweenbins,
     communal,
+    favours,
     group,
     owndates,
     reminded,
@@ -17,13 +18,14 @@ from handlers import (
     showing,
     skipping,
 )
-from handlers.answer import Answer, Turn
+from handlers.answer import SILENCE, Answer, Turn
 from handlers.reading.arranged import (
     Away,
     AwayAgain,
     Back,
     BetweenBins,
     CallOff,
+    Favour,
     Harm,
     KeepUp,
     Moved,
@@ -32,6 +34,7 @@ from handlers.reading.arranged import (
     OwnDates,
     Pausing,
     Plan,
+    Promise,
     Reopened,
     Restored,
     Show,
@@ -63,6 +66,10 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await absence.staying(plan, turn)
         case WhoIsAway():
             return await absence.who(plan, turn)
+        case Favour():
+            return SILENCE  # the neighbours answer it: see bot/favours.py
+        case Promise():
+            return await favours.promised(plan, turn)
         case OwnDate():
             return await owndates.set_date(plan, turn)
         case CallOff():

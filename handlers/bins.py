@@ -214,6 +214,8 @@ async def choose(
         return bins[0].name
     states = await states_of(turn.book, turn.today)
     fitting = [s for s in states if s.run.stage(turn.today) in stages]
+    if any(state.bin.name in turn.helps for state in fitting) and len(fitting) > 1:
+        return None
     spoken_of = await bin_spoken_of(turn) if in_talk and len(fitting) > 1 else None
     if any(state.bin.name == spoken_of for state in fitting):
         return spoken_of

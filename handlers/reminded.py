@@ -229,7 +229,7 @@ async def _meant(bin: str | None, turn: Turn, *, told_today: bool = False) -> li
     if bin is not None:
         return dues
     care = await care_of(turn.book, dues, turn.today)
-    own = [due for due in dues if care.concerns(due, turn.sender)]
+    own = [due for due in dues if care.concerns(due, turn.sender) or _is_promised(due, turn)]
     free = own + [due for due in dues if care.keeper(due) is None]
     just_said = {due.id for due in await _just_said(turn)}
     if said := [due for due in free if due.id in just_said]:
@@ -247,6 +247,11 @@ async def _open(bin: str | None, turn: Turn) -> list[Due]:
         for due in named or await turn.book.dues(until=turn.today)
         if _is_open(due, turn) and (bin is None or is_of(due, bin))
     ]
+
+
+def _is_promised(due: Due, turn: Turn) -> bool:
+    """Whether it is of a bin that the sender promised to see to."""
+    return due.bin is not None and due.bin.name in turn.helps
 
 
 async def _answers_else(turn: Turn) -> bool:

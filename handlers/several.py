@@ -4,14 +4,15 @@ import json
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
 
-from handlers.answer import Answer, Handler, Query, Turn
+from handlers.answer import SILENCE, Answer, Handler, Query, Turn
 from handlers.bins import AT_WORK, either
 from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.reading.acts import OnBins
+from handlers.reading.buried import ALL_LIE
 from handlers.state import Stage, states_of
 
-_STAGES: Mapping[str, frozenset[Stage]] = {
+STAGES: Mapping[str, frozenset[Stage]] = {
     "layer": frozenset({"filling"}),
     "seal": frozenset({"filling"}),
     "drain": AT_WORK,
@@ -25,8 +26,10 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
     of those named, is asked.
     """
     states = await states_of(turn.book, turn.today)
-    names = [s.bin.name for s in states if s.run.stage(turn.today) in _STAGES[act.act]]
+    names = [s.bin.name for s in states if s.run.stage(turn.today) in STAGES[act.act]]
     alone = replace(act, each=None)
+    if ALL_LIE in act.rules and not names:
+        return SILENCE  # plants, say
     if act.each == "both" and len(names) > 2:
         return Answer(say=f"Which two: {either(names)}? Say it again with their names.")
     if act.each and act.each.isdecimal() and len(names) != int(act.each):
@@ -34,6 +37,11 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
         return Answer(say=_which_of(int(act.each), names, at_work))
     if act.each == "either" and len(names) > 1:
         return Answer(say=f"Which bin: {either(names)}? Say it again with its name alone.")
+    if ALL_LIE in act.rules:
+        each = [replace(alone, bin=name) for name in names]
+        bins = listed([the(name) for name in names])
+        say = f"Shall I write down the burial of {bins}?"
+        return Answer(say=say, query=Query.about(*each, lacks="yes"))
     if len(names) < 2:
         return await carry_on(alone, turn)
     return together([await carry_on(replace(alone, bin=name), turn) for name in names])

@@ -80,7 +80,7 @@ def asked(act: Unsure, turn: Turn) -> Answer:
     if act.some_day:
         return Answer(say=SOME_DAY, query=Query.about(*act.guess, lacks="day"))
     if any(
-        one == Amend() or (isinstance(one, _MEASURED) and _amount(one) is None) for one in act.guess
+        one == Amend() or (isinstance(one, _MEASURED) and _lacks_amount(one)) for one in act.guess
     ):
         [first, *others] = act.guess
         lacking = None if others or isinstance(first, Amend) else how_much(first)
@@ -101,6 +101,11 @@ def _whole(parts: Sequence[Layer], turn: Turn) -> str:
 
 
 _MEASURED = Layer | Drain | Batch | Stock
+
+
+def _lacks_amount(act: Layer | Drain | Batch | Stock) -> bool:
+    """Whether it says too little without an amount; a bin that was drained needs none."""
+    return _amount(act) is None and not (isinstance(act, Drain) and act.bin)
 
 
 def _amount(act: Layer | Drain | Batch | Stock) -> float | None:
@@ -155,7 +160,7 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     if question.lacks == "bin":
         return await _in_bin(words, said, question, book)
     if question.lacks == "yes":
-        parts = await divided(words, _guess(question), question, book)
+        parts = await divided(words, guess_of(question), question, book)
         if parts or (parts := _confirmed(words, said, question)) is not None:
             return parts
         return _another_amount(words, question, book)
@@ -179,14 +184,14 @@ def _confirmed(words: str, said: Sequence[str], question: Question) -> list[Act]
     if "?" in words or not _BESIDE.issuperset(said[1:]):
         return None  # "do I stir it?"
     if said[0] in YES:
-        return _guess(question)
+        return guess_of(question)
     return [] if said[0] in NO else None
 
 
 def _another_amount(words: str, question: Question, book: Book) -> list[Act] | None:
     """ "No wait, 2 L", where it was asked whether 1 L is to be written down."""
     lead = _NO_BUT.match(words.casefold())
-    [asked, *others] = _guess(question)
+    [asked, *others] = guess_of(question)
     if lead is None or others or not isinstance(asked, Layer | Drain) or _amount(asked) is None:
         return None
     return _measured(words[lead.end() :], question, book)
@@ -223,7 +228,7 @@ def is_bare(words: str) -> bool:
 
 def record_of(question: Question) -> str | None:
     """The message whose record would be struck out or put right by a yes."""
-    acts = _guess(question) if question.lacks == "yes" else []
+    acts = guess_of(question) if question.lacks == "yes" else []
     return next((act.of for act in acts if isinstance(act, Amend | Retract) and act.of), None)
 
 
@@ -232,7 +237,7 @@ def is_of_more(words: str, acts: Sequence[Act]) -> bool:
     return "both" in words.casefold().split() or any(OWN_BIN in act.rules for act in acts)
 
 
-def _guess(question: Question) -> list[Act]:
+def guess_of(question: Question) -> list[Act]:
     """The acts that the question was about."""
     return [from_json(act) for act in json.loads(question.guess)]
 
@@ -243,7 +248,7 @@ def _measured(words: str, question: Question, book: Book) -> list[Act] | None:
     context = Context(at=question.asked_at, zone=ZoneInfo(room.zone), units=room.units)
     message = read_message(words, context)
     amounts = bare_amounts(message)
-    [asked] = _guess(question)
+    [asked] = guess_of(question)
     if not amounts or not isinstance(asked, Ask | _MEASURED):
         return None
     if len(amounts) > 1:
@@ -272,12 +277,12 @@ def _dated(words: str, question: Question, book: Book) -> list[Act] | None:
     on = message.days[0].past
     if on > message.today:
         return None
-    return [replace(act, on=on) for act in _guess(question) if isinstance(act, _DATED)]
+    return [replace(act, on=on) for act in guess_of(question) if isinstance(act, _DATED)]
 
 
 async def _which(said: list[str], question: Question, book: Book) -> list[Act] | None:
     """The act on the bin that was said, or on a new one of the name that nobody knew."""
-    [act] = _guess(question)
+    [act] = guess_of(question)
     if not isinstance(act, nosuchbin.ON_A_BIN | OnBins | Ask | Amend):
         return None
     if name := await _named(said[1:] if said[0] in NO else said, book):
@@ -291,7 +296,7 @@ async def _which(said: list[str], question: Question, book: Book) -> list[Act] |
 
 def _tasks(said: list[str], question: Question) -> list[Act] | None:
     """Those of the things to do that are named, by words that not all of them have."""
-    acts = [act for act in _guess(question) if isinstance(act, Done)]
+    acts = [act for act in guess_of(question) if isinstance(act, Done)]
     words = [frozenset(_words_of(act.task or "")) for act in acts]
     content = set(_without_small(said)) - _AND
     if content <= _ALL:
@@ -312,7 +317,7 @@ _ALL = _DONE | words_in("both all everything each of them")
 
 async def _sized(words: str, question: Question, book: Book) -> list[Act] | None:
     """The bin with the bare volume that was said, if nothing else was written down meanwhile."""
-    [opened] = _guess(question)
+    [opened] = guess_of(question)
     name = opened.bin if isinstance(opened, Open) else None
     bin = await book.bin(name) if name else None
     last = await book.last_by(question.sender)

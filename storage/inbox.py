@@ -275,6 +275,14 @@ async def _row_of(db: Database, room: str, event: str) -> sqlite3.Row | None:
     return None
 
 
+async def mark_anew(db: Database, room: str, event: str, mark: str) -> None:
+    """Change what is kept of a message, inside a transaction."""
+    for address in await rooms.addresses(db, room):
+        await db.write(
+            "UPDATE inbox SET mark = ? WHERE room = ? AND event = ?", (mark, address, event)
+        )
+
+
 async def last_said(db: Database, room: str, before: int) -> Trace | None:
     """The last message somebody wrote in a room before an item."""
     latest = await _latest_said(db, room)

@@ -73,6 +73,10 @@ class Context:
     """A bin or a turn waits for somebody to take it."""
     last: "Act | None" = None
     """The record that the talk is on: the one replied to, or that of the message just before."""
+    just_told: "Act | None" = None
+    """What the message just before told, where it was another's and the words may go on from it."""
+    own_bin: str | None = None
+    """The one bin that the sender keeps, where the words may go on from what another told."""
     earlier: "Act | None" = None
     """The sender's own last record, where others have spoken since."""
     asked: "tuple[Ask, ...]" = ()

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 from datetime import date, time
+from typing import Literal
 
 from handlers.practice.harm import Hazard
 from handlers.practice.lessons import Lesson
@@ -227,6 +228,38 @@ class NoSuchDay:
     """Something was arranged for a day that no calendar has."""
 
 
+Deed = Literal["drain", "seal", "bury"]
+"""What a neighbour may do to a bin in its keeper's place."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Favour:
+    """The others are asked to see to a bin in its keeper's place: it changes no keeper."""
+
+    deed: Deed | None = None
+    """None: what it needs."""
+    bin: str | None = None
+    whose: str | None = None
+    """Whose bin it is, where it has no name; None: the sender's."""
+    to: str | None = None
+    """Who is asked; None: anybody."""
+    cover: bool = False
+    """It is for as long as its keeper is away."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Promise:
+    """Somebody is to see to a bin in its keeper's place."""
+
+    deed: Deed | None = None
+    bin: str | None = None
+    whose: str | None = None
+    """Whose bin it is, where it has no name; None: that of the favour asked last."""
+    by: str | None = None
+    """Who does it; None: the sender."""
+    cover: bool = False
+
+
 Plan = (
     Reopened
     | BetweenBins
@@ -245,6 +278,8 @@ Plan = (
     | Back
     | Staying
     | WhoIsAway
+    | Favour
+    | Promise
     | OwnDate
     | CallOff
     | Skip

@@ -87,7 +87,8 @@ def _is_all_told(row: Sequence[BinRef], message: Message) -> bool:
         not after[0].isalpha() or after in _BEHIND_ROW or any(d.start == end for d in message.days)
     )
     leads = start == 0 or not norms[start - 1][0].isalpha()
-    return (behind and ends) or (leads and after in _BEING)
+    lie = after in _BEING or norms[end : end + 3] == ["in", "the", "ground"]
+    return (behind and ends) or (leads and lie)
 
 
 _BEING = words_in("are were both")

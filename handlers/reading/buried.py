@@ -2,12 +2,13 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.acts import Bury
+from handlers.reading.acts import Bury, Each
 from handlers.reading.binwords import BinRef
 from handlers.reading.doers import member_of
+from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
 from handlers.reading.late import Late
-from handlers.reading.message import Message
+from handlers.reading.message import Message, read_message
 from handlers.reading.once import once
 from handlers.reading.places import place_of
 from handlers.reading.placewords import GREEN, GROUND, PLACE, UNDER
@@ -142,6 +143,38 @@ def bury_from(groups: Sequence[Group], k: int, rule: str) -> Bury:
         part=(group.message.context.in_room and _is_part(group)) or None,
         rules=(rule,),
     )
+
+
+_ALL_IN = Late(
+    r"^(?:(?:ok|right|well|so|and|that|they|there|is|are|'s|got|we|i|have|them|,) )*"
+    r"(?:both|all (?:two|three|four|of them)|the two)(?: of)?(?: (?:them|the bins|our bins|bins))?"
+    r"(?: (?:are|is|now|safely|finally|well|,))* in(?:to)? the (?:ground|soil|earth)"
+    r"(?: (?:now|today|at last|too|finally))*(?: ,)?(?P<where>(?: \w+){1,6})?$"
+)
+IN_GROUND = words_in("ground soil earth")
+
+
+ALL_LIE = "all are in the ground"
+
+
+def all_in_the_ground(message: Message) -> Bury | None:
+    """ "That's both of them in the ground, back corner": asked first, since they may be plants."""
+    if message.bins or message.amounts or message.items or "?" in message.norms:
+        return None
+    text = " ".join(message.norms).strip(" .!")
+    match = _ALL_IN.match(text)
+    if match is None:
+        return None
+    place, where = None, (match["where"] or "").strip()
+    if where:
+        leads = "" if where.split()[0] in _LEADING else "in the "
+        told = groups_of(read_message(f"buried it {leads}{where}", message.context))
+        place = place_of(told[0], None) if told else None
+    each: Each = "both" if "both" in message.norms or "two" in message.norms else "all"
+    return Bury(each=each, place=place, on=message.today, rules=(ALL_LIE,))
+
+
+_LEADING = words_in("in by under beneath near behind beside at along below next")
 
 
 def _is_part(group: Group) -> bool:

@@ -18,6 +18,7 @@ from handlers.reading.leaning import FARTHEST
 from handlers.reading.message import Message
 from handlers.reading.neighbours import BOOKED, CRAFT, OF_RECORD, calls_record, is_for_us
 from handlers.reading.numbers import read_number
+from handlers.reading.sametoo import AS_JUST_TOLD
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import FURTHER, first_in
@@ -99,6 +100,8 @@ def leaner(act: Act | Plan, message: Message) -> Amend | Retract | Layer | Drain
     told = act if isinstance(act, Plan) else meant(act)
     if not isinstance(told, Amend | Retract | Layer | Drain) or message.bot:
         return None
+    if not isinstance(act, Plan) and AS_JUST_TOLD in act.rules:
+        return None  # it leans on another's
     of_else = isinstance(told, Amend) and _is_of_else(told, message)
     return told if of_else or not _stands_alone(told, message) else None
 

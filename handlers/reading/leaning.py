@@ -242,6 +242,11 @@ def number_meant(number: float, message: Message) -> Amend | None:
     return _meant(number, message.context.last, *_UNITS[message.context.units])
 
 
+def number_beside(number: float, told: Act, message: Message) -> Amend | None:
+    """The same in the unit of what another told."""
+    return _meant(number, told, *_UNITS[message.context.units])
+
+
 def number_of_talk(number: float, message: Message) -> Amend | None:
     """The same of the sender's own record, though others may have spoken since."""
     return _meant(number, spoken_of(message), *_UNITS[message.context.units])

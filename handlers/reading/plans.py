@@ -24,6 +24,8 @@ from handlers.reading.cues import Cues
 from handlers.reading.danger import dangers
 from handlers.reading.duequestions import CUES as DUE_CUES
 from handlers.reading.duequestions import due_questions
+from handlers.reading.favours import CUES as FAVOUR_CUES
+from handlers.reading.favours import favours
 from handlers.reading.followup import asked_again, may_follow
 from handlers.reading.found import Found
 from handlers.reading.gallons import which_measure
@@ -76,6 +78,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (own_dates, OWN_DATE_CUES),
     (absences, ABSENCE_CUES),
     (who_keeps, KEEPING_CUES),
+    (favours, FAVOUR_CUES),
     (handing, HANDING_CUES),
     (turntaking, TURN_CUES),
     (upkeep, UPKEEP_CUES),

@@ -28,6 +28,7 @@ from handlers.reading.binscaught import all_caught
 from handlers.reading.bothapart import CUES as BOTH
 from handlers.reading.bothapart import parted_at_both
 from handlers.reading.branmoves import bran_moved
+from handlers.reading.buried import IN_GROUND, all_in_the_ground
 from handlers.reading.bydeed import CUES as CALLED_BY_KIND
 from handlers.reading.bydeed import STRUCK, kind_right, struck_by_kind
 from handlers.reading.byscraps import CUES as CALLED
@@ -61,7 +62,7 @@ from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.rivals import without_rivals
 from handlers.reading.samebin import same_bin_again
-from handlers.reading.sametoo import done_too, sealed_again
+from handlers.reading.sametoo import as_just_told, done_too, sealed_again
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.slips import put_right
 from handlers.reading.soils import with_soil
@@ -101,6 +102,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return leant
     if moved := bran_moved(message):
         return (moved,)
+    if context.in_room and message.has(IN_GROUND) and (lying := all_in_the_ground(message)):
+        return (lying,)
     if make_up := asked_by_heading(message):
         return (make_up,)
     if context.after_bot and (leaning := replies(message)):
@@ -132,6 +135,8 @@ def _leaning(message: Message) -> tuple[Act, ...]:
     context = message.context
     if context.in_room and (right := _put_right_by_name(message)):
         return right
+    if context.just_told and (too := as_just_told(message)):
+        return (too,)
     if context.earlier is None and context.last is None:
         return ()
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)

@@ -10,8 +10,10 @@ from handlers.reading.buried import bury_from
 from handlers.reading.goneon import COLOURS
 from handlers.reading.grouping import groups_of
 from handlers.reading.late import Late
-from handlers.reading.leaning import spoken_of
+from handlers.reading.leaning import number_beside, spoken_of
 from handlers.reading.message import Message, read_message
+from handlers.reading.numbers import read_number
+from handlers.reading.phrases import named_text
 from handlers.reading.vocabulary import words_in
 
 _RULE = "the same, of another bin"
@@ -86,6 +88,90 @@ def _also(last: _Done, bin: str | None, message: Message) -> _Done | Unsure | No
         coloured = any("mould" in sign for sign in last.signs) and not COLOURS.isdisjoint(words)
         return Unsure(guess=(seen,), rules=(_RULE,)) if coloured else seen
     return Seal(bin=bin, on=last.on, rules=(_RULE,))
+
+
+_ONE_MORE = Late(
+    r"^(?:(?:and|also|plus|then|so is|so 's|,) )+(?:the )?qbin(?: one| bin)?"
+    r"(?: (?:too|as well|also|now|is|done|,))*"
+    r"(?P<where>(?: (?:by|under|near|behind|beside|in|next|at|along|below|right)\b.{1,60})?)$"
+)
+_OWN_TOO = Late(
+    r"^(?:(?:and|oh|yes|yep|yeah|,) )*(?:same here|same for (?:me|us|mine)|me (?:too|as well|also)|"
+    r"(?:so )?(?:did|have) (?:i|we)|likewise|ditto|(?:did )?(?:mine|ours) (?:too|as well|also))"
+    r"(?: (?:,|just now|now|about|around|got|only|with|\d+(?:[.,]\d+)?|ml|l|litres?|liters?))*$"
+)
+_THERE = Late(r"\b(?:it|that|there|same)\b")
+_FEW = 8
+"""Words of a message that does as another has just told."""
+
+
+def may_do_as_told(body: str) -> bool:
+    """Whether a message may do as the one before it told, whoever wrote that."""
+    words = body.casefold().replace(",", " ").split()
+    return len(words) <= _FEW and not _JUST_CUES.isdisjoint(words)
+
+
+_JUST_CUES = _CUES | words_in("and ditto mine ours so plus")
+AS_JUST_TOLD = "the same as another has just told"
+
+
+def as_just_told(message: Message) -> _Done | Unsure | None:
+    """ "And blue next to it", "me too, 150": what a neighbour has just told of another bin, done to
+    one that is named; of the sender's own it is asked, unless it is told how much.
+    """
+    last = message.context.just_told
+    if not isinstance(last, Bury | Drain | Seal) or "?" in message.norms or message.items:
+        return None
+    if message.days or message.members or len(message.bins) > 1:
+        return None
+    text = named_text(message).strip(" .!")
+    if not message.bins:
+        own = message.context.own_bin
+        if own in (None, last.bin) or _OWN_TOO.match(text) is None:
+            return None
+        much = _much(last, message)
+        made = _done_to(own, last, much, last.place if isinstance(last, Bury) else None)
+        known = much is not None or "mine" in message.norms or "ours" in message.norms
+        return made if known else Unsure(guess=(replace(made, on=message.today),), rules=made.rules)
+    [ref] = message.bins
+    match = _TOO.match(text) or _ONE_MORE.match(text)
+    if match is None or not ref.known or ref.name in (None, last.bin) or message.amounts:
+        return None
+    place = last.place if isinstance(last, Bury) else None
+    if match["where"]:
+        if not isinstance(last, Bury):
+            return None
+        if _THERE.search(match["where"]) is None:
+            told = read_message(f"buried {ref.name}{match['where']}", message.context)
+            place = bury_from(groups_of(told), 0, AS_JUST_TOLD).place
+    return _done_to(ref.name, last, None, place)
+
+
+def _done_to(
+    bin: str | None, last: Bury | Drain | Seal, much: float | None, place: str | None
+) -> Bury | Drain | Seal:
+    """The same deed on another bin, on the same day; not what was measured in the first."""
+    rules = (AS_JUST_TOLD,)
+    match last:
+        case Bury():
+            return Bury(bin=bin, on=last.on, place=place, rules=rules)
+        case Drain():
+            return Drain(bin=bin, on=last.on, volume_l=much, rules=rules)
+        case Seal():
+            return Seal(bin=bin, on=last.on, rules=rules)
+
+
+def _much(last: Bury | Drain | Seal, message: Message) -> float | None:
+    """How much came out: with its unit, or in that of what the other told."""
+    if not isinstance(last, Drain):
+        return None
+    measured = [a.value for a in message.amounts if a.quantity == "volume"]
+    if measured:
+        return measured[0] if len(measured) == 1 else None
+    numbers = [read_number(message.words, i) for i in range(len(message.words))]
+    bare = [number.value for number in numbers if number is not None and not number.word]
+    meant = number_beside(bare[0], last, message) if len(bare) == 1 else None
+    return meant.volume_l if meant else None
 
 
 def sealed_again(message: Message) -> Seal | None:

@@ -127,6 +127,17 @@ def is_now(message: Message, day: Day) -> bool:
     return now and before != ["not"] and not is_just_now(message, day)
 
 
+def _is_of_what_waits(group: Group, day: Day) -> bool:
+    """ "Buried the blue, the green didn't fit, next week": when the other's turn comes."""
+    message = group.message
+    if group.verb is None or day.past <= message.today:
+        return False
+    return not _DENIED.isdisjoint(message.norms[group.verb.end : day.start])
+
+
+_DENIED = words_in("didnt doesnt wouldnt couldnt cant wont not no")
+
+
 def _is_other_day(group: Group, day: Day) -> bool:
     """ "The Sunday chicken", "..., collection is on Monday": a day of something else."""
     message = group.message
@@ -137,7 +148,7 @@ def _is_other_day(group: Group, day: Day) -> bool:
         return True
     if before in WHOSE and _names_thing(message, day):
         return True
-    if _describes_thing(group, day):
+    if _describes_thing(group, day) or _is_of_what_waits(group, day):
         return True
     clause = next((c for c in group.clauses if c.start <= day.start < c.end), None)
     if clause is not None and is_of_other(message, day, clause):

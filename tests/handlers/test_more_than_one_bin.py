@@ -27,6 +27,7 @@ async def told(room: TalkingRoom, act: str) -> list[str]:
         ("buried hall and red this morning", "bury"),
         ("buried the red and hall bins", "bury"),
         ("hall and red are in the ground", "bury"),
+        ("that's red and hall in the ground", "bury"),
         ("buried both", "bury"),
         ("both buried", "bury"),
         ("buried them both under the fig", "bury"),
@@ -111,3 +112,48 @@ async def test_a_burial_with_more_to_tell_is_a_burial(room: TalkingRoom, said: s
     [answer] = await room.says(said)
     assert await told(room, "bury") == ["hall"]
     assert "press and seal" not in answer.body
+
+
+@pytest.mark.parametrize(
+    ("said", "place"),
+    [
+        ("that's both of them in the ground, back corner", "back corner"),
+        ("both in the ground now", None),
+        ("got them both in the ground, next to the fence", "fence"),
+        ("they are all three in the ground", None),
+    ],
+)
+async def test_both_in_the_ground_is_asked_of_those_sealed(
+    room: TalkingRoom, said: str, place: str | None
+) -> None:
+    assert await room.says(said) == []
+    await room.says("sealed both bins")
+    (asked,) = await room.says(said)
+    assert asked.body == "Shall I write down the burial of the red bin and the hall bin?"
+    await room.says("yes")
+    buried = [e for e in await room.standing() if e.act == "bury"]
+    assert [(e.bin and e.bin.name, e.facts.place) for e in buried] == [
+        ("red", place),
+        ("hall", place),
+    ]
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["are both in the ground?", "all the potatoes are in the ground", "both feet on the ground"],
+)
+async def test_what_else_is_in_the_ground(room: TalkingRoom, said: str) -> None:
+    await room.says("sealed both bins")
+    assert await room.says(said) == []
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["buried the red, hall didn't fit, next week", "we buried red, no room for hall, next week"],
+)
+async def test_the_day_of_what_waits_is_not_that_of_the_deed(room: TalkingRoom, said: str) -> None:
+    await room.says("sealed both bins")
+    await room.waits(days=13)
+    await room.says(said)
+    [buried] = [e for e in await room.standing() if e.act == "bury"]
+    assert (buried.bin and buried.bin.name, buried.on) == ("red", room.now.date())

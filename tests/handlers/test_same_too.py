@@ -88,3 +88,95 @@ async def test_the_same_without_a_deed_is_not_told(room: TalkingRoom, said: str)
     before = await room.standing()
     await room.says(said)
     assert await room.standing() == before
+
+
+@pytest.fixture
+async def street(db: Database) -> TalkingRoom:
+    """Everybody keeps one bin."""
+    room = TalkingRoom(db)
+    for who, bin in (("ines", "hut"), ("bram", "barn"), ("cleo", "porch")):
+        await room.says(f"opened the {bin} bin, 20 L", who=who)
+        await room.says(f"2 kg of peelings in the {bin} bin", who=who)
+    await room.says("hello", who="dov")
+    return room
+
+
+Deed = tuple[str, str | None, str | None, float | None, str | None]
+
+
+async def deeds(room: TalkingRoom) -> list[Deed]:
+    return [
+        (e.act, e.bin and e.bin.name, e.member, e.facts.volume_l, e.facts.place)
+        for e in await room.standing()
+        if e.act in ("drain", "seal", "bury")
+    ]
+
+
+@pytest.mark.parametrize(
+    ("first", "then", "made"),
+    [
+        ("drained the hut, 200 ml", "me too, 150", ("drain", "barn", "bram", 0.15, None)),
+        ("drained the hut, 200 ml", "same here, 100 ml", ("drain", "barn", "bram", 0.1, None)),
+        ("drained the hut, 200 ml", "and the barn", ("drain", "barn", "bram", None, None)),
+        ("drained the hut, 200 ml", "barn too", ("drain", "barn", "bram", None, None)),
+        ("drained the hut, 200 ml", "mine as well", ("drain", "barn", "bram", None, None)),
+        ("sealed the hut", "and the barn one", ("seal", "barn", "bram", None, None)),
+        ("sealed the hut", "mine too", ("seal", "barn", "bram", None, None)),
+        (
+            "buried the hut bin in the long bed",
+            "and barn next to it",
+            ("bury", "barn", "bram", None, "long bed"),
+        ),
+        (
+            "buried the hut bin in the long bed",
+            "and the barn under the plum tree",
+            ("bury", "barn", "bram", None, "plum tree"),
+        ),
+    ],
+)
+async def test_a_neighbour_goes_on_from_what_was_told(
+    street: TalkingRoom, first: str, then: str, made: Deed
+) -> None:
+    await street.says(first)
+    await street.says(then, who="bram")
+    assert (await deeds(street))[1:] == [made]
+
+
+@pytest.mark.parametrize("said", ["same here", "me too", "so did I", "ditto"])
+async def test_whether_the_neighbours_own_is_meant_is_asked(street: TalkingRoom, said: str) -> None:
+    await street.says("drained the hut, 200 ml")
+    (asked,) = await street.says(said, who="bram")
+    assert asked.body == "Shall I write down a draining in the barn bin?"
+    (asked,) = await street.says(said, who="cleo")
+    assert asked.body == "Shall I write down a draining in the porch bin?"
+    await street.says("yes", who="cleo")
+    await street.says("yes", who="bram")
+    assert (await deeds(street))[1:] == [
+        ("drain", "porch", "cleo", None, None),
+        ("drain", "barn", "bram", None, None),
+    ]
+
+
+@pytest.mark.parametrize(
+    ("first", "between", "who", "said"),
+    [
+        ("drained the hut, 200 ml", "so tired today", "bram", "same here"),
+        ("drained the hut, 200 ml", "lovely day", "bram", "and the barn"),
+        ("drained the hut, 200 ml", None, "dov", "me too"),
+        ("drained the hut, 200 ml", None, "bram", "and the barn?"),
+        ("drained the hut, 200 ml", None, "bram", "me too, I love this weather"),
+        ("what's due?", None, "bram", "same here"),
+        ("sealed the hut", None, "bram", "and the barn dance on Friday"),
+        ("sealed the hut", None, "bram", "and the hut"),
+    ],
+)
+async def test_nothing_goes_on_from_other_talk(
+    street: TalkingRoom, first: str, between: str | None, who: str, said: str
+) -> None:
+    await street.says(first)
+    if between:
+        await street.says(between, who="cleo")
+    before = await street.standing()
+    said_back = await street.says(said, who=who)
+    assert await street.standing() == before
+    assert "Shall I" not in "".join(one.body for one in said_back)

@@ -1,0 +1,229 @@
+"""What one neighbour asked of another, and who said yes: their "done" is then of that bin.
+
+All that is kept of it is the mark of the message that asked or promised: deed, bin and names.
+"""
+
+import json
+from collections.abc import Iterator, Sequence
+from dataclasses import asdict, dataclass, replace
+from datetime import UTC, datetime, timedelta
+
+from bot.heard import Said
+from bot.neighbours import ASKS
+from bot.talk import REMINDERS, TALK_GOES_ON, Talk
+from handlers.answer import Turn
+from handlers.favours import all_kept_by, kept_by
+from handlers.people import is_same
+from handlers.reading.acts import Accept, Act, Bury, Done, Drain, Later, Seal
+from handlers.reading.arranged import Favour, Plan, Promise
+from handlers.reading.favours import assents
+from handlers.reading.plans import Reading
+from handlers.reminded import RECORDED
+from handlers.several import STAGES
+from handlers.state import look_up, named
+from storage import inbox, outbox
+from storage.inbox import Trace
+
+PROMISES = "+"
+"""The mark of a message by which somebody takes a favour on."""
+
+ANSWERED_WITHIN = timedelta(hours=12)
+"""So long a yes may be to a favour that was asked."""
+STANDS = timedelta(days=3)
+"""So long a bare "done" may be of what was promised."""
+MOST_BETWEEN, MOST_SINCE = 8, 200
+"""Messages that are looked back on for a favour, and for a promise."""
+
+OF_ELSE = Favour()
+"""A favour of other things than the bins."""
+
+_Deed = Drain | Seal | Bury
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """A favour that somebody has taken on, and not done yet."""
+
+    plan: Promise
+    bin: str
+    at: datetime
+
+
+async def asked_or_promised(
+    acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk, turn: Turn
+) -> tuple[list[Act | Plan], str | None]:
+    """The acts, a promise among them with its bin; and the mark of a favour asked or promised."""
+    favour = next((act for act in acts if isinstance(act, Favour)), None)
+    if favour is not None:
+        rest = [act for act in acts if act is not favour]
+        return rest, ASKS + await _written(favour, turn)
+    promise = next((act for act in acts if isinstance(act, Promise)), None)
+    rest = [act for act in acts if act is not promise]
+    if promise is None:
+        says_yes = all(isinstance(act, Accept | Later) and act.bin is None for act in acts)
+        himself = (
+            assents(said.body, reading.message) if says_yes and not talk.calls_us(said) else None
+        )
+        asked = None if himself is None else await _asked_lately(said, talk, turn, himself)
+        if asked == OF_ELSE:
+            return list(acts), PROMISES
+        promise, rest = _to_do(asked, None) if asked else None, []
+    elif promise.bin is None and promise.whose is None:
+        asked = await _asked_lately(said, talk, turn, himself=True)
+        promise = _to_do(asked, promise.by) if asked else None
+    else:
+        promise = await _of_bin(promise, turn)
+    if promise is None or promise.bin is None:
+        return [act for act in acts if not isinstance(act, Promise)], None
+    return [promise, *rest], PROMISES + json.dumps(asdict(promise))
+
+
+def _to_do(favour: Favour, by: str | None) -> Promise:
+    """What whoever says yes to a favour takes on."""
+    return Promise(deed=favour.deed, bin=favour.bin, whose=favour.whose, by=by, cover=favour.cover)
+
+
+async def _written(favour: Favour, turn: Turn) -> str:
+    """A favour with its bin and keeper, as a mark; nothing where it is not known which bin."""
+    whose = favour.whose or turn.sender
+    bin = favour.bin or await kept_by(whose, turn)
+    keeper = whose if favour.bin is None or favour.bin == await kept_by(whose, turn) else None
+    return json.dumps(asdict(replace(favour, bin=bin, whose=keeper))) if bin else ""
+
+
+async def _of_bin(promise: Promise, turn: Turn) -> Promise:
+    """A promise that says whose bin it is of, with that bin."""
+    bin = promise.bin or (await kept_by(promise.whose, turn) if promise.whose else None)
+    return replace(promise, bin=bin, by=promise.by or turn.sender)
+
+
+async def _asked_lately(said: Said, talk: Talk, turn: Turn, himself: bool) -> Favour | None:
+    """The favour that was asked last, if the sender may say yes to it; a plain yes counts only from
+    whoever was asked. One that is of no bin has none.
+    """
+    book = talk.book
+    if said.replies_to:
+        replied = await inbox.trace(book.db, book.room.address, said.replies_to)
+        before = [replied] if replied else []
+    else:
+        before = await inbox.said_lately(book.db, book.room.address, talk.item.id, MOST_BETWEEN)
+    for one in before:
+        mark = one.mark or ""
+        if said.at - one.at > ANSWERED_WITHIN or mark.startswith(PROMISES):
+            return None
+        if one.sender == said.sender or not mark.startswith(ASKS):
+            continue
+        if await _spoken_since(one, talk):
+            return None
+        if mark == ASKS:
+            return OF_ELSE
+        favour = Favour(**json.loads(mark.removeprefix(ASKS)))
+        may = himself or favour.to is None or is_same(favour.to, turn.sender)
+        return favour if may else None
+    return None
+
+
+async def _spoken_since(asked: Trace, talk: Talk) -> bool:
+    """Whether we have said something since that was no answer to it: a yes may be to that."""
+    latest = await outbox.latest(talk.book.db, talk.book.room.id)
+    return latest is not None and latest[1] > asked.at and latest[0].to_event != asked.event
+
+
+async def taken_by_mark(asked: Trace, turn: Turn) -> Promise | None:
+    """What whoever puts a 👍 on a favour takes on, if it is theirs to take."""
+    if not (asked.mark or "").startswith(f"{ASKS}{{"):
+        return None
+    favour = Favour(**json.loads((asked.mark or "").removeprefix(ASKS)))
+    if favour.to is not None and not is_same(favour.to, turn.sender):
+        return None
+    promise = _to_do(favour, turn.sender)
+    mark = PROMISES + json.dumps(asdict(promise))
+    await inbox.mark_anew(turn.book.db, turn.book.room.address, asked.event, mark)
+    return promise
+
+
+async def fulfilled(
+    acts: Sequence[Act | Plan], said: Said, talk: Talk, turn: Turn
+) -> tuple[list[Act | Plan], tuple[str, ...]]:
+    """The acts, a deed on no bin that is named among them on the bin that its doer took on; and the
+    bins that it may be of, where that is to be asked.
+    """
+    if turn.refers_to or not any(_may_be_of_favour(act) for act in acts):
+        return list(acts), ()
+    book = talk.book
+    before = await inbox.said_lately(book.db, book.room.address, talk.item.id, MOST_SINCE)
+    own = next((one for one in before if one.sender == said.sender and one.mark), None)
+    latest = await outbox.latest(book.db, book.room.id)
+    reminded_at = (
+        latest[1] if latest and latest[0].kind in REMINDERS else datetime.min.replace(tzinfo=UTC)
+    )
+    if own and own.mark == PROMISES and reminded_at < own.at >= said.at - TALK_GOES_ON:
+        return [act for act in acts if not isinstance(act, Done) or act.volume_l], ()
+    taken = await _taken_on(before, said, talk, turn)
+    if not taken:
+        return list(acts), ()
+    bins = tuple(dict.fromkeys(one.bin for one in taken))
+    reminded = reminded_at > taken[0].at and await all_kept_by(turn.sender, turn)
+    if reminded or len(bins) > 1:
+        return list(acts), bins
+    return [await _on(taken[0], act, turn) if _may_be_of_favour(act) else act for act in acts], ()
+
+
+def _may_be_of_favour(act: Act | Plan) -> bool:
+    if isinstance(act, _Deed):
+        return act.bin is None and act.each is None and act.member is None
+    return isinstance(act, Done) and act.bin is None
+
+
+async def _on(taken: Taken, act: Act | Plan, turn: Turn) -> Act | Plan:
+    """A deed, on the bin that was taken on, if it is what was promised and can be done there."""
+    deed = taken.plan.deed
+    if isinstance(act, Done):
+        if deed is None:
+            return replace(act, bin=taken.bin)
+        return (
+            Drain(bin=taken.bin, volume_l=act.volume_l)
+            if deed == "drain"
+            else RECORDED[deed](bin=taken.bin)
+        )
+    if not isinstance(act, _Deed) or deed not in (None, act.act):
+        return act
+    state = await named(turn.book, taken.bin, turn.today)
+    fits = state is not None and state.run.stage(turn.today) in STAGES[act.act]
+    return replace(act, bin=taken.bin) if fits else act
+
+
+async def _taken_on(before: Sequence[Trace], said: Said, talk: Talk, turn: Turn) -> list[Taken]:
+    """What the sender took on and nobody has done since, the latest first."""
+    book = talk.book
+    found = []
+    for one, promise in _promises(before, said, turn):
+        bin = await book.bin(promise.bin or "")
+        if bin is None or await book.is_withdrawn(one.event):
+            continue
+        if is_same((await look_up(book, bin, turn.today)).keeper, turn.sender):
+            continue  # it is theirs anyway
+        deeds = (promise.deed,) if promise.deed else tuple(RECORDED)
+        since = [entry for entry in await book.history(bin) if entry.written_at > one.at]
+        if not any(entry.act in deeds for entry in since):
+            found.append(Taken(promise, bin.name, one.at))
+    return found
+
+
+def _promises(before: Sequence[Trace], said: Said, turn: Turn) -> Iterator[tuple[Trace, Promise]]:
+    """What the sender promised of late; also what they alone were asked for just now."""
+    answered = False
+    for one in before:
+        if said.at - one.at > STANDS:
+            return
+        mark = one.mark or ""
+        answered = answered or one.sender == said.sender or mark.startswith(PROMISES)
+        if mark.startswith(f"{PROMISES}{{"):
+            promise = Promise(**json.loads(mark.removeprefix(PROMISES)))
+            is_own = one.sender == said.sender if promise.by is None else False
+            if is_own or is_same(promise.by or "", turn.sender):
+                yield one, promise
+        elif not answered and mark.startswith(f"{ASKS}{{") and said.at - one.at <= TALK_GOES_ON:
+            favour = Favour(**json.loads(mark.removeprefix(ASKS)))
+            if favour.to and is_same(favour.to, turn.sender):
+                yield one, _to_do(favour, turn.sender)

@@ -1,0 +1,52 @@
+"""A neighbour promises to see to a bin in its keeper's place: the keeper stays its keeper."""
+
+from dataclasses import replace
+from datetime import date
+
+from handlers.answer import SILENCE, Answer, Turn
+from handlers.people import is_same
+from handlers.reading.arranged import Promise
+from handlers.state import named, states_of
+from storage.absences import absences
+from storage.rows import Entry
+
+
+async def promised(plan: Promise, turn: Turn) -> Answer:
+    """Noted; whoever sees to the bin of a member who is away, or will be, stands in for them."""
+    if plan.bin is None:
+        return SILENCE  # nobody asked for it
+    by = plan.by or turn.sender
+    state = await named(turn.book, plan.bin, turn.today)
+    if state is None or is_same(state.keeper, by):
+        return SILENCE  # one's own bin is no favour
+    keeper = plan.whose or state.keeper
+    absence = None if plan.deed or keeper is None else await _absence_of(keeper, turn)
+    if absence is None or is_same(absence.receiver or "", by):
+        return Answer(noted=True)
+    entry = turn.entry(
+        "away", bin=None, member=absence.member, on=absence.on, until=absence.until, receiver=by
+    )
+    return Answer(
+        entries=[replace(entry, event=absence.event, writer=absence.writer, replaces=absence.id)],
+        strikes=[absence],
+        noted=True,
+    )
+
+
+async def _absence_of(member: str, turn: Turn) -> Entry | None:
+    """What tells of a member's present absence, or of the next one."""
+    gone = await absences(turn.book, turn.today, date.max)
+    own = [one for one in gone if is_same(one.member, member)]
+    return await turn.book.entry(own[0].entry) if own else None
+
+
+async def kept_by(member: str, turn: Turn) -> str | None:
+    """The bin in use that a member keeps, if it is one alone."""
+    kept = await all_kept_by(member, turn)
+    return kept[0] if len(kept) == 1 else None
+
+
+async def all_kept_by(member: str, turn: Turn) -> list[str]:
+    """The bins in use that a member keeps."""
+    states = await states_of(turn.book, turn.today)
+    return [state.bin.name for state in states if is_same(state.keeper, member)]

@@ -1,0 +1,155 @@
+"""A favour between neighbours: what the helper then calls done is of that bin, and no keeper
+changes.
+"""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom, words
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """Ines keeps the shed bin, Bram the blue one and Zoe the green one; all are to be drained."""
+    room = TalkingRoom(db)
+    for who, bin in (("ines", "shed"), ("bram", "blue"), ("zoe", "green"), ("dov", "yard")):
+        await room.says(f"opened the {bin} bin, 20 L", who=who)
+        await room.says(f"2 kg of peelings in the {bin} bin", who=who)
+    await room.waits(days=5)
+    await room.says("good morning", who="dov")
+    return room
+
+
+async def done(room: TalkingRoom) -> list[tuple[str, str | None, str | None]]:
+    return [
+        (e.act, e.bin.name if e.bin else None, e.member)
+        for e in await room.standing()
+        if e.act in ("drain", "seal", "bury")
+    ]
+
+
+@pytest.mark.parametrize(
+    ("asked", "yes", "told", "deed"),
+    [
+        ("I can't do the draining today, Zoe can you?", "yes, will do", "done", "drain"),
+        ("Zoe can you drain mine please?", "sure, after work", "drained it, 200 ml", "drain"),
+        ("can anyone drain the blue bin for me?", "I can", "all done", "drain"),
+        ("can't seal today, back's gone. Zoe can you?", "yep", "sealed it", "seal"),
+        ("can't today, Zoe can you do the blue one?", "on it", "done", "drain"),
+        ("Zoe, could you drain mine today?", "", "done", "drain"),
+    ],
+)
+async def test_what_the_helper_calls_done(
+    room: TalkingRoom, asked: str, yes: str, told: str, deed: str
+) -> None:
+    assert await room.says(asked, who="bram") == []
+    if yes:
+        await room.says(yes, who="zoe")
+    assert "blue" in words(await room.says(told, who="zoe"))
+    assert await done(room) == [(deed, "blue", "zoe")]
+    assert await room.keeper("blue") == "bram"
+
+
+async def test_it_is_so_hours_later_and_after_a_restart(room: TalkingRoom, db: Database) -> None:
+    await room.says("I can't do the draining today, Zoe can you?", who="bram")
+    await room.says("yes, tonight", who="zoe")
+    room = room.restarted(db)
+    await room.waits(hours=8)
+    await room.says("done", who="zoe")
+    assert await done(room) == [("drain", "blue", "zoe")]
+
+
+@pytest.mark.parametrize(
+    ("asked", "bin"),
+    [
+        ("Zoe can you drain mine today?", "blue"),
+        ("can anyone drain the blue bin?", "blue"),
+        ("Dov can you drain mine today?", "green"),
+    ],
+)
+async def test_a_thumb_on_it_is_a_yes(room: TalkingRoom, asked: str, bin: str) -> None:
+    await room.says(asked, who="bram", event="$asked")
+    await room.marks("$asked", "👍", who="zoe")
+    await room.waits(hours=2)
+    await room.says("done", who="zoe")
+    assert await done(room) == [("drain", bin, "zoe")]
+
+
+async def test_behind_a_reminder_it_is_asked_which(room: TalkingRoom) -> None:
+    await room.says("can anyone drain mine tomorrow?", who="bram")
+    await room.says("happy to", who="zoe")
+    await room.waits(hours=64)
+    assert "Which was it" in words(await room.says("done", who="zoe"))
+    await room.says("blue", who="zoe")
+    await room.says("done", who="zoe")
+    assert await done(room) == [("drain", "blue", "zoe"), ("drain", "green", "zoe")]
+
+
+@pytest.mark.parametrize(
+    "between",
+    [
+        [("zoe", "sorry, no")],
+        [("zoe", "sorry can't"), ("dov", "I will")],
+        [("dov", "me")],
+        [("ines", "who fixed the gate?"), ("zoe", "me")],
+    ],
+)
+async def test_who_has_not_taken_it_on_did_not_do_it(
+    room: TalkingRoom, between: list[tuple[str, str]]
+) -> None:
+    await room.says("I can't do the draining today, Zoe can you?", who="bram")
+    for who, said in between:
+        await room.says(said, who=who)
+    await room.says("done", who="zoe")
+    assert ("drain", "blue", "zoe") not in await done(room)
+
+
+async def test_once_done_the_next_is_ones_own(room: TalkingRoom) -> None:
+    await room.says("I can't do the draining today, Zoe can you?", who="bram")
+    await room.says("yes", who="zoe")
+    await room.says("done", who="zoe")
+    await room.waits(hours=64)
+    await room.says("done", who="zoe")
+    assert await done(room) == [("drain", "blue", "zoe"), ("drain", "green", "zoe")]
+
+
+@pytest.mark.parametrize(
+    ("asked", "yes"),
+    [
+        ("Zoe can you pick up the kids?", "sure"),
+        ("who can bring cake on Saturday?", "I will"),
+        ("Zoe can you do the washing up?", "yep"),
+    ],
+)
+async def test_a_favour_of_other_things(room: TalkingRoom, asked: str, yes: str) -> None:
+    await room.says(asked, who="bram")
+    assert await room.says(yes, who="zoe") == []
+    assert await room.says("done", who="zoe") == []
+    assert await done(room) == []
+
+
+@pytest.mark.parametrize(
+    ("who", "said"),
+    [
+        ("zoe", "I'll do Bram's"),
+        ("zoe", "I can cover for Bram"),
+        ("bram", "Zoe's doing mine this week"),
+        ("dov", "Ines can't, Zoe will"),
+        ("zoe", "me"),
+    ],
+)
+async def test_who_offers_to_cover_stands_in(room: TalkingRoom, who: str, said: str) -> None:
+    await room.says("I'm away till the 20th", who="bram")
+    await room.says("can someone cover for me?", who="bram")
+    await room.says(said, who=who)
+    assert "the blue bin (zoe for bram)" in words(await room.says("what's due?", who="dov")).lower()
+    await room.says("I'm back", who="bram")
+    assert "for bram" not in words(await room.says("what's due?", who="dov")).lower()
+
+
+async def test_a_promise_taken_back_is_none(room: TalkingRoom) -> None:
+    await room.says("can anyone drain mine?", who="bram")
+    await room.says("I will", who="zoe", event="$promise")
+    await room.deletes("$promise", who="zoe")
+    await room.says("done", who="zoe")
+    assert ("drain", "blue", "zoe") not in await done(room)
