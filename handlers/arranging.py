@@ -19,6 +19,7 @@ from handlers.answer import Answer, Turn
 from handlers.reading.arranged import (
     Away,
     AwayAgain,
+    AwayChanged,
     Back,
     BetweenBins,
     CallOff,
@@ -53,6 +54,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await absence.away(plan, turn)
         case AwayAgain():
             return Answer(say=absence.AGAIN)
+        case AwayChanged():
+            return await absence.changed(plan, turn)
         case Back():
             return await absence.back(plan, turn)
         case Staying():

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
-from handlers import swaps
+from handlers import absence, swaps
 from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.bins import choose, which
 from handlers.handover import card
@@ -155,8 +155,8 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
             if is_consent
             else stays(mine[0].bin, mine[0].custody, mine[0].offer.receiver, turn)
         )
-    if swapped := await swaps.accepted(turn, turn.refers_to):
-        return swapped
+    if agreed := await _agreed_to(turn.refers_to, turn):
+        return agreed
     if about is None and not act.bare:
         about = await lapsed(turn)
     if about is None:
@@ -270,8 +270,13 @@ async def marked(event: str, turn: Turn, *, yes: bool) -> Answer:
             if can and offer.receiver:
                 return _refused(bin, custody, [], [offer.writer], turn)
             return SILENCE
-    swapped = await swaps.accepted(turn, event) if yes else None
-    return swapped or SILENCE
+    agreed = await _agreed_to(event, turn) if yes else None
+    return agreed or SILENCE
+
+
+async def _agreed_to(event: str | None, turn: Turn) -> Answer | None:
+    """What else than a bin is agreed to by a yes: a turn to swap, or to stand in for somebody."""
+    return await swaps.accepted(turn, event) or await absence.stands_in(turn, event)
 
 
 async def declined(act: Decline, turn: Turn) -> Answer:

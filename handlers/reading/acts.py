@@ -79,6 +79,8 @@ class Context:
     """The questions that the bot answered last, where a few words may be meant to change them."""
     on_reminder: bool = False
     """The sender's last record is a reminder that they set."""
+    on_absence: bool = False
+    """The sender's last record is an absence."""
     on_handover: bool = False
     """The sender's last record is an offer of a bin."""
     took: str | None = None
