@@ -5,8 +5,9 @@ from datetime import date, timedelta
 
 from handlers import rota
 from handlers.answer import SILENCE, Answer, Turn
+from handlers.onoffer import going_back
 from handlers.people import gone_from, is_same, known_as, unheard
-from handlers.phrasing import capital, day, span
+from handlers.phrasing import capital, day, span, the
 from handlers.reading.arranged import Away, AwayChanged, Back, Staying, WhoIsAway
 from storage.absences import ASKED, absences
 from storage.rows import Absence, Entry, Facts
@@ -113,11 +114,17 @@ async def changed(plan: AwayChanged, turn: Turn) -> Answer:
         receiver=former.receiver, facts=former.facts,
     )  # fmt: skip
     lines = await rota.after_absence(member, first, plan.last, turn)
+    home = plan.last + timedelta(days=1)
+    lent = await going_back(member, home, turn)
+    for offer, _ in lent:
+        if offer.bin:
+            lines.append(f"{capital(the(offer.bin.name))} goes back {day(home, turn.today)}.")
     return Answer(
-        entries=[replace(named, event=former.event, replaces=former.id)],
-        strikes=[former],
+        entries=[replace(named, event=former.event, replaces=former.id), *(new for _, new in lent)],
+        strikes=[former, *(offer for offer, _ in lent)],
         noted=True,
         say="\n".join(["Noted.", *lines]) if lines else "",
+        calls=sorted({offer.member for offer, _ in lent if offer.member} - {turn.sender}),
     )
 
 

@@ -166,17 +166,6 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
     return await _taken(about, act, turn)
 
 
-async def had(bin: str | None, turn: Turn) -> Answer:
-    """Somebody says to have a bin; of its keeper that is no news."""
-    about = await bin_meant(bin, turn)
-    known = await in_use(about, turn) if about else None
-    if known:
-        custody = await present_custody(turn.book, known, turn.today)
-        if custody.keeper == turn.sender and custody.offer is None:
-            return SILENCE
-    return await accepted(Accept(bin=bin), turn)
-
-
 async def _passes(
     bin: Bin, custody: Custody, offer: Entry | None, act: Accept, turn: Turn
 ) -> Answer:
@@ -222,14 +211,24 @@ async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
         return Answer(say=f"{late} was first and keeps {the(bin.name)} now.")
     if refused := await refusal("take", turn):
         return Answer(say=refused)
-    if custody.keeper is None or act.firm:
+    if custody.keeper is None or act.firm or await _is_lent(bin, custody, turn):
         return await _passes(bin, custody, None, act, turn)
     sure = Accept(bin=bin.name, on=act.on, firm=True)
+    since = day(act.on, turn.today) if act.on and act.on > turn.today else "now"
     return Answer(
         say=f"{does(custody.keeper, 'keep')} {the(bin.name)}. Shall I write down that you keep "
-        "it from now on?",
+        f"it from {since} on?",
         query=Query.about(sure, lacks="yes"),
     )
+
+
+async def _is_lent(bin: Bin, custody: Custody, turn: Turn) -> bool:
+    """Whether its keeper has only borrowed it of the sender."""
+    taken = custody.by
+    if taken is None or taken.act != "accept":
+        return False
+    with_it = with_return(taken, await custodial.said(turn.book, bin))[1:]
+    return any(is_same(one.receiver, turn.sender) for one in with_it)
 
 
 def _first(custody: Custody, turn: Turn) -> str | None:

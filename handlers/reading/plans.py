@@ -149,7 +149,8 @@ def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open, ...], Reading]:
     readers = [reader for reader, _ in _READERS if reader in heard] if heard else []
     if harm not in readers and context.harmed:
         readers.insert(0, harm)  # "she threw up" is of whoever swallowed of it
-    if handing not in readers and (context.on_offer or context.took or context.on_handover):
+    passing = context.on_offer or context.took or context.on_handover or context.taken
+    if handing not in readers and passing:
         readers.append(handing)  # "me!" answers only what is on offer
     if own_dates not in readers and context.on_reminder:
         readers.append(own_dates)  # "make it Saturday" moves only what was just set
