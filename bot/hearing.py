@@ -3,6 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from datetime import datetime, timedelta
+from functools import partial
 
 from bot import asked, favours, marks, neighbours, unasked
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, local_part
@@ -330,11 +331,15 @@ class Hearing:
             refers_to=refers_to,
         )
 
+    async def _next(self, heard: Said | Edited) -> bool:
+        """Whether it comes next after words of ours."""
+        return isinstance(heard, Said) and await self.talk.comes_next(heard)
+
     async def _understood(self, heard: Said | Edited, turn: Turn) -> list[Act | Plan]:
         former = await self.book.former_names()
         context = await self.talk.context(heard, turn, tuple(former))
         self.leant_on = context.asked
-        reading = Reading(heard.body, await with_offers(context, turn))
+        reading = Reading(heard.body, await with_offers(context, turn, partial(self._next, heard)))
         acts: Sequence[Act | Plan] = await neighbours.not_of_another(reading.acts, heard, self.talk)
         if isinstance(heard, Said):
             acts = await neighbours.not_among_others(acts, heard, reading, self.talk)

@@ -1,6 +1,6 @@
 """What a message is read with where bins pass on: what is on offer, and what names bins had."""
 
-from collections.abc import Collection, Mapping, Sequence
+from collections.abc import Awaitable, Callable, Collection, Mapping, Sequence
 from dataclasses import replace
 from datetime import timedelta
 
@@ -20,23 +20,29 @@ TAKEN_LATELY = timedelta(days=2)
 """How long after a hand-over the taker's answer to the card tells what the bin is like."""
 
 
-async def with_offers(context: Context, turn: Turn) -> Context:
-    """The context with what is on offer, and the bin that the sender has just taken over."""
+async def with_offers(
+    context: Context, turn: Turn, is_next: Callable[[], Awaitable[bool]]
+) -> Context:
+    """The context with what is on offer, and the bin that the sender has just taken over.
+
+    `is_next`: whether the message comes next after words of ours, however long it is.
+    """
     book = turn.book
     on_offer = await custody.is_anything_asked(book, turn.at - ASKED_LATELY)
     took = None
     for entry in await book.of_event(turn.refers_to) if turn.refers_to else []:
         if entry.act == "accept" and entry.member == turn.sender and entry.bin:
             took = entry.bin.name
-    lately = None
-    if context.after_bot or turn.refers_to:
-        first = turn.today - TAKEN_LATELY
-        lately = await custody.just_taken(book, turn.sender, first, turn.today)
+    first = turn.today - TAKEN_LATELY
+    lately = await custody.just_taken(book, turn.sender, first, turn.today)
+    if lately and not (context.after_bot or turn.refers_to or await is_next()):
+        lately = None
     # Whoever has just taken a bin may yet say "not me after all".
     may_give_back = context.after_bot and lately is not None
-    if not (on_offer or may_give_back or took or lately):
+    taken = await custody.is_anything_taken(book, turn.at - ASKED_LATELY)
+    if not (on_offer or may_give_back or took or lately or taken):
         return context
-    return replace(context, on_offer=on_offer or may_give_back, took=took or lately)
+    return replace(context, on_offer=on_offer or may_give_back, took=took or lately, taken=taken)
 
 
 def by_present_name(act: Act | Plan, former: Mapping[str, Bin]) -> Act | Plan:

@@ -86,6 +86,7 @@ class Talk:
             **await self._just_told(heard, turn),
             asked=await self._asked_lately(heard),
             on_reminder=own is not None and own.act == "date",
+            on_absence=own is not None and own.act == "away",
             on_handover=own is not None and own.act == "offer",
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             harmed=any(cue in heard.body for cue in NEXT_CUES) and await self._told_of_harm(),

@@ -4,17 +4,23 @@ from dataclasses import replace
 from datetime import date, timedelta
 
 from handlers import rota
-from handlers.answer import Answer, Turn
-from handlers.people import gone_from, is_same, unheard
-from handlers.phrasing import capital, day, span
-from handlers.reading.arranged import Away, Back, Staying, WhoIsAway
-from storage.absences import absences
-from storage.rows import Absence, Entry
+from handlers.answer import SILENCE, Answer, Turn
+from handlers.onoffer import going_back
+from handlers.people import gone_from, is_same, known_as, unheard
+from handlers.phrasing import capital, day, span, the
+from handlers.reading.arranged import Away, AwayChanged, Back, Staying, WhoIsAway
+from storage.absences import ASKED, absences
+from storage.rows import Absence, Entry, Facts
 
 AGAIN = (
     "Days away that come again I cannot keep. Say each by itself: “I'm away on Tuesday”; turns "
     "that never suit you can be swapped, or “take me off the rota”."
 )
+STAND_IN = "{asked}, will you stand in for {away}? Say “yes” or put 👍 here."
+ASKED_STANDS = timedelta(days=1)
+"""So long a bare yes may be to somebody who asked for a stand-in."""
+ENDED_LATELY = timedelta(days=7)
+"""An absence that was to end so many days ago may yet be prolonged."""
 ENDS_FIRST = (
     "That ends before it begins, so nothing is written down. Say again from which day to which, "
     "with the year if it is another."
@@ -35,13 +41,15 @@ async def away(plan: Away, turn: Turn) -> Answer:
             f"changed, {who} can say so."
         )
     former = await _told_before(plan, turn)
+    asked = await _asked(plan, turn)
     entry = turn.entry(
         "away",
         bin=None,
         member=plan.member,
         on=former.on if former else plan.first,
         until=plan.last,
-        receiver=plan.stand_in or (former.receiver if former else None),
+        receiver=plan.stand_in or asked or (former.receiver if former else None),
+        facts=Facts(words=ASKED) if asked else former.facts if former else None,
     )
     if former:
         entry = replace(entry, event=former.event, replaces=former.id)
@@ -51,12 +59,72 @@ async def away(plan: Away, turn: Turn) -> Answer:
         left = gone_from([plan.stand_in], members)
         lines.append(f"{left} Who else could do it?" if left else "")
         lines.append(unheard([plan.stand_in], members, "say it again"))
+    if asked:
+        lines.append(STAND_IN.format(asked=capital(asked), away=plan.member or turn.sender))
     say = "\n".join(filter(None, lines))
     return Answer(
         entries=[entry],
         strikes=[former] if former else [],
         noted=True,
         say=f"Noted. {say}" if say else "",
+        calls=[asked] if asked else [],
+    )
+
+
+async def _asked(plan: Away, turn: Turn) -> str | None:
+    """Who is asked to stand in, by the name they show, if they are here."""
+    called = known_as(plan.asked, await turn.book.members()) if plan.asked else []
+    return called[0].name if len(called) == 1 and called[0].present else None
+
+
+async def stands_in(turn: Turn, event: str | None) -> Answer | None:
+    """The sender stands in for whoever asked them to; None: nobody did, or not lately.
+
+    `event`: the message that asked, if that is known.
+    """
+    for one in reversed(await absences(turn.book, turn.today, date.max)):
+        entry = await _entry(one, turn)
+        if one.asked is None or entry is None or not is_same(one.asked, turn.sender):
+            continue
+        if event == entry.event or (event is None and turn.at - entry.said_at <= ASKED_STANDS):
+            named = turn.entry(
+                "away", bin=None, member=one.member, on=entry.on, until=entry.until,
+                receiver=turn.sender,
+            )  # fmt: skip
+            named = replace(named, event=entry.event, replaces=entry.id, writer=entry.writer)
+            return Answer(entries=[named], strikes=[entry], noted=True)
+    return None
+
+
+async def changed(plan: AwayChanged, turn: Turn) -> Answer:
+    """An absence that was told before is on other days; of one who was not away it is no news."""
+    member = plan.member or turn.sender
+    gone = await _of(member, turn.today - ENDED_LATELY, date.max, turn)
+    entries = [entry for entry in [await _entry(one, turn) for one in gone] if entry]
+    if plan.first:  # said right behind it: the one told last
+        entries = sorted(entries, key=lambda entry: entry.id)[-1:]
+    former = next(iter(entries), None)
+    if former is None or former.on is None or (former.on, former.until) == (plan.first, plan.last):
+        return SILENCE
+    first = plan.first or former.on
+    if plan.last < max(first, turn.today) or (plan.first is None and former.until is None):
+        return SILENCE
+    named = turn.entry(
+        "away", bin=None, member=former.member, on=first, until=plan.last,
+        receiver=former.receiver, facts=former.facts,
+    )  # fmt: skip
+    lines = await rota.after_absence(member, first, plan.last, turn)
+    home = plan.last + timedelta(days=1)
+    lent = await going_back(member, home, turn)
+    for offer, _ in lent:
+        if offer.bin:
+            lines.append(f"{capital(the(offer.bin.name))} goes back {day(home, turn.today)}.")
+    return Answer(
+        entries=[replace(named, event=former.event, replaces=former.id), *(new for _, new in lent)],
+        strikes=[former, *(offer for offer, _ in lent)],
+        noted=True,
+        say="\n".join(["Noted.", *lines]) if lines else "",
+        calls=sorted({offer.member for offer, _ in lent if offer.member} - {turn.sender}),
     )
 
 
@@ -90,7 +158,8 @@ async def back(plan: Back, turn: Turn) -> Answer:
     gone = await _of(member, plan.on - timedelta(days=1), plan.on, turn)
     coming = [one for one in await _of(member, plan.on, date.max, turn) if one.first > plan.on]
     entry = turn.entry("back", bin=None, member=plan.member, on=plan.on)
-    say = _still_to_come(coming[0], turn) if coming else ""
+    is_told = coming and not plan.by_the_way
+    say = _still_to_come(coming[0], turn) if is_told else ""
     return Answer(entries=[entry] if gone else [], noted=bool(gone), say=say)
 
 

@@ -22,6 +22,7 @@ from handlers.answer import SILENCE, Answer, Turn
 from handlers.reading.arranged import (
     Away,
     AwayAgain,
+    AwayChanged,
     Back,
     BetweenBins,
     CallOff,
@@ -60,6 +61,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await absence.away(plan, turn)
         case AwayAgain():
             return Answer(say=absence.AGAIN)
+        case AwayChanged():
+            return await absence.changed(plan, turn)
         case Back():
             return await absence.back(plan, turn)
         case Staying():

@@ -9,6 +9,7 @@ from handlers import (
     labels,
     powers,
     rearranging,
+    received,
     rehanding,
     renaming,
     rota,
@@ -28,7 +29,7 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
                 Offer(bin=plan.bin, to=plan.to, on=plan.on, days=plan.days), turn
             )
         case said.Taking():
-            return await custody.had(plan.bin, turn)
+            return await received.had(plan, turn)
         case said.Refusing():
             return await custody.declined(Decline(bin=plan.bin), turn)
         case said.Withdrawing():

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, timedelta
 
-from handlers import swaps
+from handlers import absence, swaps
 from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.bins import choose, which
 from handlers.handover import card
@@ -155,8 +155,8 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
             if is_consent
             else stays(mine[0].bin, mine[0].custody, mine[0].offer.receiver, turn)
         )
-    if swapped := await swaps.accepted(turn, turn.refers_to):
-        return swapped
+    if agreed := await _agreed_to(turn.refers_to, turn):
+        return agreed
     if about is None and not act.bare:
         about = await lapsed(turn)
     if about is None:
@@ -164,17 +164,6 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
     if waiting and (receiver := waiting[0].offer.receiver):
         return Answer(say=f"{capital(the(about))} was offered to {receiver}.")
     return await _taken(about, act, turn)
-
-
-async def had(bin: str | None, turn: Turn) -> Answer:
-    """Somebody says to have a bin; of its keeper that is no news."""
-    about = await bin_meant(bin, turn)
-    known = await in_use(about, turn) if about else None
-    if known:
-        custody = await present_custody(turn.book, known, turn.today)
-        if custody.keeper == turn.sender and custody.offer is None:
-            return SILENCE
-    return await accepted(Accept(bin=bin), turn)
 
 
 async def _passes(
@@ -222,14 +211,24 @@ async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
         return Answer(say=f"{late} was first and keeps {the(bin.name)} now.")
     if refused := await refusal("take", turn):
         return Answer(say=refused)
-    if custody.keeper is None or act.firm:
+    if custody.keeper is None or act.firm or await _is_lent(bin, custody, turn):
         return await _passes(bin, custody, None, act, turn)
     sure = Accept(bin=bin.name, on=act.on, firm=True)
+    since = day(act.on, turn.today) if act.on and act.on > turn.today else "now"
     return Answer(
         say=f"{does(custody.keeper, 'keep')} {the(bin.name)}. Shall I write down that you keep "
-        "it from now on?",
+        f"it from {since} on?",
         query=Query.about(sure, lacks="yes"),
     )
+
+
+async def _is_lent(bin: Bin, custody: Custody, turn: Turn) -> bool:
+    """Whether its keeper has only borrowed it of the sender."""
+    taken = custody.by
+    if taken is None or taken.act != "accept":
+        return False
+    with_it = with_return(taken, await custodial.said(turn.book, bin))[1:]
+    return any(is_same(one.receiver, turn.sender) for one in with_it)
 
 
 def _first(custody: Custody, turn: Turn) -> str | None:
@@ -270,8 +269,13 @@ async def marked(event: str, turn: Turn, *, yes: bool) -> Answer:
             if can and offer.receiver:
                 return _refused(bin, custody, [], [offer.writer], turn)
             return SILENCE
-    swapped = await swaps.accepted(turn, event) if yes else None
-    return swapped or SILENCE
+    agreed = await _agreed_to(event, turn) if yes else None
+    return agreed or SILENCE
+
+
+async def _agreed_to(event: str | None, turn: Turn) -> Answer | None:
+    """What else than a bin is agreed to by a yes: a turn to swap, or to stand in for somebody."""
+    return await swaps.accepted(turn, event) or await absence.stands_in(turn, event)
 
 
 async def declined(act: Decline, turn: Turn) -> Answer:

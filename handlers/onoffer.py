@@ -1,7 +1,7 @@
 """What is on offer to whom, and which bin is meant where somebody answers an offer."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from handlers.answer import Answer, Turn
@@ -138,6 +138,23 @@ def handed_back(offer: NewEntry, lender: str, turn: Turn) -> str:
 def with_return(taken: Entry, said: Sequence[Entry]) -> list[Entry]:
     """An acceptance, and the offer that takes the bin back to whoever lent it."""
     return [taken, *(one for one in said if one.act == "offer" and one.event == taken.event)]
+
+
+async def going_back(lender: str, on: date, turn: Turn) -> list[tuple[Entry, NewEntry]]:
+    """What is lent of a member's and is to go back on another day: the offer of it before, and now.
+
+    An offer that was made anew since is left as it is.
+    """
+    moved = []
+    for one in await on_offer(None, turn):
+        taken, offer = one.custody.by, one.offer
+        if taken and taken.event == offer.event and is_same(offer.receiver, lender):
+            anew = turn.entry(
+                "offer", bin=one.bin.name, member=offer.member, on=on, receiver=offer.receiver
+            )
+            kept = replace(anew, event=offer.event, replaces=offer.id, writer=offer.writer)
+            moved.append((offer, kept))
+    return moved
 
 
 async def taken_on(offer: Entry, right: NewEntry, turn: Turn) -> Sequence[Entry]:

@@ -7,10 +7,14 @@ from storage.book import Book
 from storage.moments import to_day
 from storage.rows import Absence
 
+ASKED = "asked"
+"""The words of an absence whose stand-in was asked and has not answered yet."""
+
 # A return ends every absence that was written down before it and had begun by its day. One without
 # an end is over, too, on the day that the member writes something down again.
 _ABSENCES = """
-SELECT away.id, away.member_name AS member, away.receiver_name AS stand_in, away.on_day AS first,
+SELECT away.id, away.member_name AS member, away.receiver_name AS named,
+    away.words IS ? AS is_asked, away.on_day AS first,
     min(ifnull(away.until_day, '9999-12-31'), ifnull((
         SELECT min(date(back.on_day, '-1 day')) FROM entry AS back
         WHERE back.act = 'back' AND back.member = away.member AND back.struck_at IS NULL
@@ -30,7 +34,7 @@ async def absences(book: Book, first: date, last: date) -> list[Absence]:
     rows = await book.db.rows(
         f"SELECT * FROM ({_ABSENCES}) WHERE first <= last AND first <= ? AND last >= ? "  # noqa: S608
         "ORDER BY first, id",
-        (book.room.id, last.isoformat(), first.isoformat()),
+        (ASKED, book.room.id, last.isoformat(), first.isoformat()),
     )
     return [_absence(row) for row in rows]
 
@@ -47,5 +51,6 @@ def _absence(row: sqlite3.Row) -> Absence:
         member=row["member"],
         first=date.fromisoformat(row["first"]),
         last=None if until == date.max else until,
-        stand_in=row["stand_in"],
+        stand_in=None if row["is_asked"] else row["named"],
+        asked=row["named"] if row["is_asked"] else None,
     )

@@ -114,6 +114,20 @@ async def is_anything_asked(book: Book, since: datetime) -> bool:
     return await book.known(of, "asked", ask) >= to_ms(since)
 
 
+async def is_anything_taken(book: Book, since: datetime) -> bool:
+    """Whether somebody has agreed to take a bin since a moment."""
+
+    async def ask() -> int:
+        row = await book.db.row(
+            "SELECT max(said_at) AS latest FROM entry WHERE room = ? AND act = 'accept' "
+            "AND struck_at IS NULL",
+            (book.room.id,),
+        )
+        return (row and row["latest"]) or 0
+
+    return await book.known("entry:accept", "taken lately", ask) >= to_ms(since)
+
+
 async def just_taken(book: Book, member: str, first: date, last: date) -> str | None:
     """The name of the bin that a member took over between two days, the latest one."""
 

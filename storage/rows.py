@@ -242,3 +242,5 @@ class Absence:
     last: date | None
     stand_in: str | None = None
     """Whom the member named to do their part meanwhile."""
+    asked: str | None = None
+    """Who was asked to, and has not answered."""

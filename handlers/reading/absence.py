@@ -14,6 +14,7 @@ from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.nodates import is_no_date
 from handlers.reading.sentences import Sentence
+from handlers.reading.standins import asked_in, stand_in
 from handlers.reading.stretches import Stretch, begins_at, coming, further, stretch_in, told_stretch
 from handlers.reading.vocabulary import words_in
 
@@ -25,6 +26,7 @@ CUES = (
     *("out all week", "out this week", "out mon", "out tue", "out wed", "out thu", "out fri"),
     *("out sat", "out sun", "station", "up north", "down south", "overseas", "interstate", "awa "),
     *("be here", "be around", "travelling", "traveling", "of the country"),
+    "home",
 )
 
 FARTHEST = 40
@@ -53,8 +55,17 @@ _BARE_AWAY = Late(
     r"(?:am |are )?(?:away|off(?= (?:from|until|till) )|on holidays?|on vacation|out of town|"
     r"abroad|gone for)(?= |$)"
 )
-_BACK = Late(rf"(?:am|are|is|'s|will be|'?ll be|got|get)(?: {_ADVERBS})* back(?= |$)")
-_BARE_BACK = Late(r"back (?:home|again|now|from|in town|on|early|already|sooner)(?= |$)")
+_COMING = r"(?:coming|heading|flying|driving|going) "
+_BACK = Late(
+    rf"(?:am|are|is|'s|will be|'?ll be|got|get)(?: {_ADVERBS})* (?P<coming>{_COMING})?"
+    r"(?:back|home)(?= |$)"
+)
+_BARE_BACK = Late(
+    rf"(?P<coming>{_COMING})?(?:back(?= (?:home|again|now|from|in town|on|early|already|sooner|"
+    r"tonight|today|tomorrow|earlier|(?:a|one|two|three) (?:days?|week) (?:early|earlier|sooner))"
+    r"(?: |$))|home(?= (?:again|early|earlier|sooner|already|since|"
+    r"(?:a|one|two|three) (?:days?|week) (?:early|earlier|sooner))(?: |$)))"
+)
 _STAYS = Late(
     r"(?:(?:(?:am|are|is|will) )?not (?:be |going )?(?:away|going|on holiday)|wont be away|staying|"
     r"(?:am|are|is) (?:staying|here)).* (?:after all|any ?more)(?= |$)"
@@ -68,23 +79,18 @@ _HOW_TOLD = Late(
     r"[^,.:]*$"
 )
 """Before a speaker: it is asked how an absence is told, or what comes of it."""
-_STANDS_IN = Late(
-    r"(?:(?:will|can|'ll|'s|is|has agreed to|is going to|going to|kindly) )*(?:(?:looks?|looking) "
-    r"after|(?:stands?|standing|steps?|stepping|fills?|filling) in|(?:covers?|covering)|"
-    r"(?:minds?|minding)|(?:does|do|doing|makes?)(?= (?:my|our) )|"
-    r"(?:sees? to|takes? care of|keeps? an eye on)(?= (?:my|our|the|it|things) )|"
-    r"(?:has|takes|keeps) (?:my|our) (?:bin|bucket|pail|tub))"
-    r"(?: (?:for|my|our|the|it|them|mine|bins?|me|us|part|things|jobs|bits|duties|turns?|share|"
-    r"meanwhile|then))*"
-)
 _FOR_NOW = Late(r"(?: (?:now|again|for (?:a while|now|a bit|the moment)|sorry|just now))*")
 _HOME = Late(
     r"(?: (?:home|again|now|safely|safe|already|early|sooner|today|all|at last|everyone|everybody|"
-    r"folks|in town|from(?: \S+){1,4}))*"
+    r"folks|in town|sound|and|earlier|in one piece|tonight|since|(?:a|one|two|three|a few) "
+    r"(?:days?|week)(?= (?:early|earlier|sooner))|than (?:planned|thought|expected)|"
+    r"from(?: \S+){1,4}))*"
 )
 _BEFORE_ASIDE = words_in("while whilst when as because since cos")
 _NOT_SAID = words_in("if unless was were were been said says whenever in")
-_SKIPPED = words_in("and but so also hi hello hey all folks everyone sorry ok just oh btw , - : ·")
+_SKIPPED = words_in(
+    "and but so also hi hello hey all folks everyone sorry ok just oh btw actually , - : ·"
+)
 
 
 class Speaker(NamedTuple):
@@ -182,8 +188,8 @@ def _said_by(message: Message, speaker: Speaker, sentence: Sentence) -> list[Fou
         ahead = None if leant_on else _told_ahead(message, sentence.start, speaker.start)
         found = list(_away(message, speaker, at, end, leant_on=leant_on, ahead=ahead))
     elif match := (_BARE_BACK if bare else _BACK).match(text):
-        at = speaker.end + text[: match.end()].split().index("back") + 1
-        found = _back(message, speaker, at, end)
+        at = speaker.end + _words(match.group())
+        found = _back(message, speaker, at, end, is_coming=bool(match["coming"]))
     else:
         return []
     if bare and sentence.asked:
@@ -234,7 +240,8 @@ def _away(
         stretch = _from(ahead, stretch, is_length=not _days_in(message, at, stretch.end))
     stretch, *more = _joined([stretch, *further(message, stretch, end)])
     told_to = more[-1].end if more else stretch.end
-    stand_in, told = _stand_in(message, told_to)
+    asked, told = asked_in(message, told_to)
+    named, told = (None, told) if asked else stand_in(message, told_to)
     if stretch.last is None and message.norms[told : told + 1] in _TILL:
         upto = stretch_in(message, told, end)
         stretch = stretch._replace(last=upto.last if upto else None)
@@ -242,21 +249,42 @@ def _away(
     begin = speaker.start
     for one in (stretch, *more):
         stop = max(one.end, told) if one.end == told_to else one.end
-        plan = Away(first=one.first, last=one.last, member=speaker.member, stand_in=stand_in)
+        plan = Away(
+            first=one.first,
+            last=one.last,
+            member=speaker.member,
+            stand_in=named,
+            asked=asked,
+        )
         yield Found(begin, stop, plan)
         begin = stop
+    other, stop = _too(message, begin)
+    if other:
+        for one in (stretch, *more):
+            yield Found(begin, stop, Away(first=one.first, last=one.last, member=other))
+            begin = stop
 
 
 def _joined(stretches: Sequence[Stretch]) -> list[Stretch]:
-    """Stretches of which one begins on the day behind another are one."""
+    """Stretches of which one begins on the day behind another are one; so are those of which one
+    lies in another: the later tells its days ("over Easter, 2nd to 7th of April").
+    """
     out: list[Stretch] = []
     for one in stretches:
         last = out[-1].last if out else None
         if last is not None and one.first == last + timedelta(days=1):
             out[-1] = one._replace(first=out[-1].first)
+        elif last is not None and one.last is not None and _within(one, out[-1]):
+            out[-1] = one
         else:
             out.append(one)
     return out
+
+
+def _within(one: Stretch, other: Stretch) -> bool:
+    """Whether one of two stretches lies in the other."""
+    ends = one.last or date.max, other.last or date.max
+    return (one.first - other.first).days * (ends[0] - ends[1]).days <= 0
 
 
 def _from(ahead: Stretch, told: Stretch, *, is_length: bool) -> Stretch:
@@ -287,48 +315,35 @@ _COMES_AGAIN = Late(
 )
 
 
-def _stand_in(message: Message, at: int) -> tuple[str | None, int]:
-    """Who is said, behind the absence, to stand in; and where that ends."""
+def _too(message: Message, at: int) -> tuple[str | None, int]:
+    """ "…, and so is Dev": who is away on the same days; and where that ends."""
     for member in message.members:
-        if member.start >= at and not is_sender(message, member.name):
-            end = min(member.end + 10, len(message.words))
-            if match := _STANDS_IN.match(_text(message, member.end, end)):
-                return member.name, member.end + _words(match.group())
-    return _strange_stand_in(message, at)
-
-
-def _strange_stand_in(message: Message, at: int) -> tuple[str | None, int]:
-    """The same by a name that nobody here has: "Zora looks after my bin"."""
-    first = None
-    for i in range(at, min(at + _NEAR, len(message.words))):
-        word = message.words[i]
-        is_name = word.text[:1].isupper() and word.text[1:2].islower()
-        if not is_name or word.norm in _NO_NAMES:
-            first = None
-            continue
-        first = i if first is None else first
-        if match := _STANDS_IN.match(_text(message, i + 1, min(i + 10, len(message.words)))):
-            return message.text(first, i + 1), i + 1 + _words(match.group())
+        ahead = _text(message, at, max(at, member.start))
+        if _SO_IS.fullmatch(ahead) and not is_sender(message, member.name):
+            return member.name, member.end
     return None, at
 
 
-_NEAR = 6
-_NO_NAMES = words_in(
-    "he she it they we i you who that this someone somebody anyone anybody everyone everybody "
-    "nobody one somebody's please and so thanks"
-)
+_SO_IS = Late(r"(?:(?:as well|too|,|and) )*so (?:is|are|will)")
 
 
-def _back(message: Message, speaker: Speaker, at: int, end: int) -> list[Found]:
+def _back(message: Message, speaker: Speaker, at: int, end: int, *, is_coming: bool) -> list[Found]:
     stop = _clause_end(message, at, end)
-    day = next((d for d in message.days if at <= d.start < stop), None)
+    said = [d for d in message.days if message.norms[d.end - 1] != "earlier"]
+    day = next((d for d in said if at <= d.start < stop), None)
+    if day is None and message.norms[stop : stop + 2] in ([",", "back"], [",", "home"]):
+        day = next((d for d in said if stop < d.start < end), None)
+        stop = _clause_end(message, stop + 1, end) if day else stop
+    if is_coming and day is None:
+        return []
     upto = day.start if day else stop
-    while upto > at and message.norms[upto - 1] in ("on", "by", "in"):
+    while upto > at and message.norms[upto - 1] in ("on", "by", "in", "back", "home", ","):
         upto -= 1
     if not _HOME.fullmatch(f" {_text(message, at, upto)}".rstrip()):
         return []
     on = message.today if day is None else coming(day.past, day.future, message.today)
-    return [Found(speaker.start, stop, Back(on=on, member=speaker.member))]
+    is_home = is_coming or "home" in message.norms[at - 1 : at]
+    return [Found(speaker.start, stop, Back(on=on, member=speaker.member, by_the_way=is_home))]
 
 
 def _clause_end(message: Message, at: int, end: int) -> int:

@@ -71,6 +71,8 @@ class Context:
     """It is said to the bot: by its name, in reply to it, or where nobody else is."""
     on_offer: bool = False
     """A bin or a turn waits for somebody to take it."""
+    taken: bool = False
+    """Somebody has lately agreed to take a bin, be it on a day to come."""
     last: "Act | None" = None
     """The record that the talk is on: the one replied to, or that of the message just before."""
     just_told: "Act | None" = None
@@ -83,6 +85,8 @@ class Context:
     """The questions that the bot answered last, where a few words may be meant to change them."""
     on_reminder: bool = False
     """The sender's last record is a reminder that they set."""
+    on_absence: bool = False
+    """The sender's last record is an absence."""
     on_handover: bool = False
     """The sender's last record is an offer of a bin."""
     took: str | None = None

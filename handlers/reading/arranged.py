@@ -21,6 +21,18 @@ class Away:
     member: str | None = None
     stand_in: str | None = None
     """Who does their part meanwhile, if that is said."""
+    asked: str | None = None
+    """Who is asked to do it, and has not answered yet."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class AwayChanged:
+    """An absence that was told before lasts until another day, or is on other days."""
+
+    last: date
+    first: date | None = None
+    """None: it begins as it was told."""
+    member: str | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -34,6 +46,8 @@ class Back:
 
     on: date
     member: str | None = None
+    by_the_way: bool = False
+    """Told in words that one who was not away says as well: "home now"."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -275,6 +289,7 @@ Plan = (
     | Moved
     | Away
     | AwayAgain
+    | AwayChanged
     | Back
     | Staying
     | WhoIsAway

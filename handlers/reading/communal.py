@@ -29,10 +29,29 @@ class Handing:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Condition:
+    """What a bin was found to be like."""
+
+    words: str
+    bin: str | None = None
+    mass_kg: float | None = None
+    fill: float | None = None
+    """How full it looks, 0 to 1."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Taking:
     """The sender has a bin now, or takes what is on offer."""
 
     bin: str | None = None
+    by_name: bool = False
+    """It takes only what is offered to the sender by name: "perfect"."""
+    here: bool = False
+    """So does this, and it is there by now: "it's arrived"."""
+    again: bool = False
+    """The bin was the sender's before: "got it back"."""
+    found: Condition | None = None
+    """What the bin was found to be like."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,17 +75,6 @@ class Rehanded:
     bin: str | None = None
     to: str | None = None
     on: date | None = None
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Condition:
-    """What a bin was found to be like."""
-
-    words: str
-    bin: str | None = None
-    mass_kg: float | None = None
-    fill: float | None = None
-    """How full it looks, 0 to 1."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

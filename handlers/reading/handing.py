@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator
+from dataclasses import replace
 
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Condition, Handing, Refusing, Rehanded, Taking, Withdrawing
@@ -44,6 +45,24 @@ _HAS_IT = Late(
     rf"^{_I} (?:got |have got |have |has |picked |collected |taken )(?:it|her|him)(?: up|"
     rf" over)?{_NOW}$"
 )
+_HAS_AGAIN = Late(
+    r"^(?:yes |yep |and )*(?:(?:i|we) (?:have |am |are )?)?(?:just )?(?:got|fetched|collected|"
+    r"picked up|taken|have|having|brought) (?:it|her|him|(?:the )?qbin)(?: up)?"
+    r"(?P<back> (?:back|home|again))*(?: (?:now|today|qday|this morning|from qmember|thanks))*$"
+)
+_HERE = Late(
+    r"^(?:yes |yep |yeah |aye )*(?:it|she|he|(?:the )?qbin) (?:is|'s|has|have) (?:just |now |safe |"
+    r"safely |safe and sound )*(?:here|arrived|landed|in|with (?:us|me)|at (?:ours|mine)|"
+    r"(?:in|on|at|under) (?:our|my|the) (?:porch|hall|kitchen|shed|garage|cellar|balcony|garden|"
+    r"yard|house|flat|place|doorstep|hallway|basement|utility room))"
+    r"(?: (?:now|safely|safe|thanks|already))*$"
+)
+_FINE = Late(
+    r"^(?:yes |yep )*(?:perfect|lovely|great|brilliant|wonderful|fab|splendid|grand|deal|"
+    r"sounds (?:good|great|fine)|(?:that )?(?:is |'s )?fine(?: (?:by|with) (?:me|us))?|"
+    r"(?:that )?(?:suits|works)(?: (?:for )?(?:me|us))?)(?: (?:thanks|thank you|see you then|"
+    r"see you|cheers))*$"
+)
 _CAN = Late(
     r"^(?:yes )?(?:(?:i|we) (?:can|could|will|would|am able to|am happy to|do)(?: (?:do|take|swap|"
     r"cover|have)(?: (?:it|that|this|with you|weeks|turns|your (?:week|turn|days)|the (?:week|"
@@ -78,6 +97,12 @@ _KEEPS = (
     Late(r"^(?:i am|we are) not (?:handing|passing|giving)(?: over| on)? (?:the )?qbin"
                r"(?: (?:over|on|to qmember|qday|after all|any ?more))*$"),
 )  # fmt: skip
+_KEEPS_TILL = Late(
+    r"^(?:\S+ ){0,8}?(?:keeping|keep|hang on to|hanging on to|hold on to|holding on to) "
+    r"(?:it|her|him|(?:the )?qbin)(?: (?:here|a bit longer|for now|longer))* "
+    r"(?:till|until|til) (?:the )?qday(?: then)?$"
+)
+"""What is to pass on does so on a later day."""
 _OVER = r"(?:the |that |our |my )?hand ?over(?: (?:of|with) (?:the )?qbin)?"
 _CALLED_OFF = Late(
     rf"^(?:(?:please|can we|lets|let us|i have to|we have to|i want to) )*(?:cancel|call off|"
@@ -93,7 +118,11 @@ _WHEN_OR_WHO = r"(?:(?:for |on |from )?qday|(?:to )?qmember)(?: (?:on |from )?qd
 _LAST = r"(?: (?:then|instead|please|rather|after all|actually|not qday|not qmember))"
 _ANOTHER = Late(
     rf"^(?:{_OTHERWISE}+{_WHEN_OR_WHO}{_LAST}*|{_WHEN_OR_WHO}{_LAST}+|"
-    rf"(?:not qmember (?:but )?(?:to )?qmember)|(?:to qmember|on qday)(?: on qday)?)$"
+    rf"(?:not qmember (?:but )?(?:to )?qmember)|(?:to qmember|on qday)(?: on qday)?|"
+    rf"(?:great |good |lovely |perfect |yes )*(?:it is|it 's|it will be|she is|he is) "
+    rf"(?:all )?yours (?:from |on |as of )?(?:the )?qday(?: on)?{_LAST}*|"
+    rf"(?:great |good |lovely |perfect |yes )*(?:you can )?(?:take|have|fetch|get|collect) "
+    rf"(?:it|her|him)(?: over)? (?:from |on )?(?:the )?qday(?: on)?{_LAST}*)$"
 )
 _ANOTHER_NAMED = Late(
     rf"^(?:(?:please|can we|could we|lets) )*(?:move|change|shift|postpone|put off|bring forward|"
@@ -147,10 +176,28 @@ def handing(message: Message) -> Iterator[Found]:
         for phrase in said:
             plan = _to_stranger(phrase) or (_otherwise if phrase.asked else _plan)(phrase)
             if plan is not None:
-                found = Found(0, len(message.words), plan)
+                found = _found(plan, message, phrase)
                 break
     if found is not None:
         yield found
+
+
+def _found(plan: Plan, message: Message, phrase: Phrase) -> Found:
+    """A plan that is all that a message says; a bin that was taken may stand beside a record, or
+    beside what it was found to be like: "it's here. Lid was loose".
+    """
+    whole = Found(0, len(message.words), plan)
+    behind = [one for one in phrases(message) if one.start >= phrase.end]
+    if not isinstance(plan, Taking) or not behind:
+        return whole
+    start = behind[0].start
+    is_record = any(item.start >= start for item in message.items) or any(
+        clause.verb and clause.start >= start for clause in message.clauses
+    )
+    noted = _noted(message, start, plan.bin).plan
+    if is_record or not _is_answer(message, behind) or not isinstance(noted, Condition):
+        return whole._replace(end=phrase.sentence[1])
+    return whole._replace(plan=replace(plan, found=noted))
 
 
 def _plan(phrase: Phrase) -> Plan | None:
@@ -161,12 +208,25 @@ def _plan(phrase: Phrase) -> Plan | None:
         return Withdrawing(bin=phrase.bin)
     if change := _otherwise(phrase):
         return change
+    return _taken(phrase) if phrase.bin or context.on_offer or context.taken else None
+
+
+def _taken(phrase: Phrase) -> Taking | Refusing | None:
+    """What the sender has by now, or says to what is on offer."""
+    text, context = phrase.text, phrase.message.context
+    again = _HAS_AGAIN.match(text)
+    if again and (again["back"] or "fetched" in text):
+        return Taking(bin=phrase.bin, again=True)
     if phrase.bin and any(pattern.match(text) for pattern in _HAS_BIN):
         return Taking(bin=phrase.bin)
+    if _HERE.match(text):
+        return Taking(bin=phrase.bin, here=True)
     if not context.on_offer:
         return None
     if _HAS_IT.match(text) or (context.after_bot and _CAN.match(text)):
         return Taking()
+    if context.after_bot and _FINE.match(text):
+        return Taking(by_name=True)
     if _NOT_ME.match(text) and (context.after_bot or "not me" in text):
         return Refusing()
     return None
@@ -174,13 +234,17 @@ def _plan(phrase: Phrase) -> Plan | None:
 
 def _otherwise(phrase: Phrase) -> Rehanded | None:
     """ "Actually on Saturday", "no, to Cleo": said of a hand-over of the sender's own."""
-    follows = phrase.message.context.on_handover and _ANOTHER.match(phrase.text)
+    context = phrase.message.context
+    follows = (context.on_handover and _ANOTHER.match(phrase.text)) or (
+        (context.on_offer or phrase.bin) and not phrase.asked and _KEEPS_TILL.match(phrase.text)
+    )
     if not (follows or _ANOTHER_NAMED.match(phrase.text)):
         return None
     days = [day for day in phrase.days if _lead_of(phrase, day.start) != "not"]
     day = days[-1] if days else None
     on = coming(day.past, day.future, phrase.message.today) if day else None
-    to = phrase.members[-1].name if phrase.members else None
+    named = [] if _KEEPS_TILL.match(phrase.text) else phrase.members
+    to = named[-1].name if named else None
     return Rehanded(bin=phrase.bin, to=to, on=on) if on or to else None
 
 

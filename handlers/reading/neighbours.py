@@ -119,7 +119,8 @@ def asked_of_layer(act: Act | Plan, message: Message) -> Act | Plan:
 def may_be_for_us(act: ANSWERING, message: Message) -> bool:
     """Whether it reads so much like one for the book that it is asked about: "sorry, 3 kg"."""
     if isinstance(act, Accept | Decline):
-        return isinstance(act, Accept) and act.bare is None  # "I'll take it"
+        # "I'll take it", not "I'll do them"
+        return isinstance(act, Accept) and act.bare is None and not message.has(_SEVERAL)
     if not isinstance(act, Amend):
         return isinstance(act, Retract | Taking | Refusing)
     if message.norms[0] in _SLIPPED and word_count(message) <= _MOST_SLIPPED:
@@ -128,6 +129,7 @@ def may_be_for_us(act: ANSWERING, message: Message) -> bool:
     return measured and not _CORRECTING.isdisjoint(message.norms[:3])
 
 
+_SEVERAL = words_in("them these those")
 _SLIPPED = words_in("sorry oops whoops woops correction typo * mistake")
 _MOST_SLIPPED = 6
 """Words of a correction of whatever sort that is none of a neighbour's."""

@@ -16,6 +16,7 @@ from handlers.reading.message import Message
 from handlers.reading.people import MemberRef
 from handlers.reading.stretches import coming as coming_day
 from handlers.reading.vocabulary import words_in
+from handlers.reading.weeks import named_in
 from handlers.reading.wording import Patterns, first_in, patterns
 
 BY_NAME = "the bin's name is what is kept or passed on"
@@ -141,6 +142,10 @@ _OFFERED = _patterns(
     r"^(?:(?:so|ok|right|and|well|,) )*ANY (?:is|will be|'s) qmember 's (?:(?:from|as of|over|"
     r"until|till) (?:the )?)?(?:qday|next (?:week|month|turn|fortnight))\b(?! 's)",
     r"\bqmember ,? ?you are (?:up|down|on|next) (?:for|with) BIN(?! \?)",
+    r"^(?:(?:i|we|have|just|so|right|,) )*(?:dropped|brought|delivered|carried|left|took|taken)"
+    r"(?: off| round| over| up| down)? (?:the |my )?qbin(?: off| round| over| up| down)? "
+    r"(?:at|to|with) qmember(?: 's)?(?: (?:place|house|porch|door|doorstep|flat))?"
+    r"(?= qday|$| [,.!]| (?:just )?now| this | last | earlier)",
     r"^(?:(?:so|ok|right|and|well|,|i am|am) )*(?:handing|passing) (?:him|her|them|qmember) "
     r"(?:over )?BIN",
 )
@@ -201,7 +206,7 @@ _OFFERING = words_in(
     "grabs adoption spare begging offer free looking needs needing wants wanting move someone "
     "somebody anyone anybody takers takkers who rid relieve forward volunteer volunteers home room "
     "corner spot space place shelf whoever yours urs yrs one is 's will handing passing up down "
-    "on next"
+    "on next dropped brought delivered carried left took taken"
 )
 _GIVING_UP = words_in(
     "cant cannot couldnt wont unable longer no not give hand part pass rehome let empty free going "
@@ -282,7 +287,27 @@ def coming(message: Message, *, refused: bool = False) -> date | None:
     if len(said) > 1 and not refused:
         said = [d for d in said if message.norms[d.start] != "now"] or said
         said = [d for d in said if not _cannot(message, d)] or said
-    return coming_day(said[0].past, said[0].future, message.today) if said else None
+    if not said or said[0].loose:
+        named = _from_named(message)
+        if named or not said:
+            return named
+    return coming_day(said[0].past, said[0].future, message.today)
+
+
+def _from_named(message: Message) -> date | None:
+    """ "From April", "as of next month": the first day of what is called by name."""
+    for i, norm in enumerate(message.norms[:-1]):
+        if norm in _FROM:
+            words = message.norms[i + 1 : i + _NAME_WORDS]
+            said = words[1:] if words[0] in ("of", "in") else words
+            named = named_in(f"in {' '.join(said)}", message.today)
+            first = named.first if named and named.start <= 1 else None
+            return first if first and first > message.today else None
+    return None
+
+
+_FROM = words_in("from starting as beginning")
+_NAME_WORDS = 7
 
 
 def _cannot(message: Message, day: Day) -> bool:

@@ -12,6 +12,8 @@ from handlers.reading.absence import CUES as ABSENCE_CUES
 from handlers.reading.absence import absences
 from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Layer, Observe, Open
 from handlers.reading.arranged import Plan
+from handlers.reading.awaychanged import CUES as AWAY_CHANGED_CUES
+from handlers.reading.awaychanged import away_changed
 from handlers.reading.betweenbins import CUES as BETWEEN_CUES
 from handlers.reading.betweenbins import between_bins
 from handlers.reading.binroll import bins_told
@@ -76,6 +78,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (pausing, PAUSING_CUES),
     (calls, CALL_CUES),
     (own_dates, OWN_DATE_CUES),
+    (away_changed, AWAY_CHANGED_CUES),
     (absences, ABSENCE_CUES),
     (who_keeps, KEEPING_CUES),
     (favours, FAVOUR_CUES),
@@ -159,10 +162,13 @@ def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open, ...], Reading]:
     readers = [reader for reader, _ in _READERS if reader in heard] if heard else []
     if harm not in readers and context.harmed:
         readers.insert(0, harm)  # "she threw up" is of whoever swallowed of it
-    if handing not in readers and (context.on_offer or context.took or context.on_handover):
+    passing = context.on_offer or context.took or context.on_handover or context.taken
+    if handing not in readers and passing:
         readers.append(handing)  # "me!" answers only what is on offer
     if own_dates not in readers and context.on_reminder:
         readers.append(own_dates)  # "make it Saturday" moves only what was just set
+    if away_changed not in readers and context.on_absence:
+        readers.append(away_changed)  # "sorry, 9th to 15th" puts only what was just told right
     if not readers or bins_told(said.message):
         return (), said
     found = list(_apart(one for reader in readers for one in reader(said.message)))

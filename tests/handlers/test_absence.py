@@ -1,10 +1,11 @@
 """Absences kept in the book, and who is away on a day."""
 
+from collections.abc import Sequence
 from datetime import date
 
 import pytest
 
-from storage.absences import away_on
+from storage.absences import absences, away_on
 from storage.database import Database
 from tests.room import TalkingRoom
 
@@ -169,3 +170,40 @@ async def test_an_absence_that_ends_before_it_begins_is_asked_for_again(
     [told] = await room.says(said)
     assert told.body.startswith("That ends before it begins")
     assert await room.standing() == []
+
+
+@pytest.mark.parametrize(
+    ("later", "days"),
+    [
+        ("sorry, 4th to 8th", range(4, 9)),
+        ("we're staying on till the 12th", range(3, 12)),
+        ("not home before Saturday", range(3, 7)),
+        ("trip's off, I'm staying", ()),
+    ],
+)
+async def test_an_absence_is_told_anew(room: TalkingRoom, later: str, days: Sequence[int]) -> None:
+    await room.says("I'm away from the 3rd to the 10th")
+    [mark] = await room.says(later)
+    assert mark.body == "✅"
+    assert await days_away(room) == list(days)
+
+
+@pytest.mark.parametrize("said", ["we're staying on till the 12th", "home early", "trip's off"])
+async def test_who_was_not_away_stays_no_longer(room: TalkingRoom, said: str) -> None:
+    assert await room.says(said) == []
+    assert await room.standing() == []
+
+
+@pytest.mark.parametrize(
+    ("who", "answer", "stands_in"),
+    [("bram", "yes", "bram"), ("bram", "sure, happy to", "bram"), ("zoe", "yes", None)],
+)
+async def test_who_is_asked_to_stand_in_does_so_once_they_say_yes(
+    room: TalkingRoom, who: str, answer: str, stands_in: str | None
+) -> None:
+    await room.says("hello", who="bram")
+    [asked] = await room.says("I'm away till Friday, Bram can you do mine?")
+    assert asked.body == "Noted. Bram, will you stand in for ines? Say “yes” or put 👍 here."
+    await room.says(answer, who=who)
+    [one] = await absences(await room.book(), MARCH[1], MARCH[1])
+    assert one.stand_in == stands_in

@@ -1,12 +1,22 @@
 """Who says to be away, and when."""
 
+from dataclasses import replace
 from datetime import UTC, date, datetime
 from zoneinfo import ZoneInfo
 
 import pytest
 
 from handlers.reading.acts import Context
-from handlers.reading.arranged import Away, AwayAgain, Back, NoSuchDay, Plan, Staying, WhoIsAway
+from handlers.reading.arranged import (
+    Away,
+    AwayAgain,
+    AwayChanged,
+    Back,
+    NoSuchDay,
+    Plan,
+    Staying,
+    WhoIsAway,
+)
 from handlers.reading.plans import plans
 
 THURSDAY = Context(
@@ -135,11 +145,36 @@ def march(first: int, last: int | None, member: str | None = None) -> Away:
         ("who's away on Saturday", WhoIsAway(first=date(2026, 3, 7), last=date(2026, 3, 7))),
         ("whos away", WhoIsAway(first=date(2026, 3, 5), last=date(2026, 3, 5))),
         ("Who is not here next week?", WhoIsAway(first=date(2026, 3, 9), last=date(2026, 3, 15))),
+        (
+            "I'm away next week, Bram can you do mine?",
+            Away(first=date(2026, 3, 9), last=date(2026, 3, 15), asked="Bram"),
+        ),
+        (
+            "I'm away till Monday. Can Bram look after my bin?",
+            Away(first=date(2026, 3, 5), last=date(2026, 3, 8), asked="Bram"),
+        ),
+        (
+            "I'm away next week, could you mind my bin please, Bram?",
+            Away(first=date(2026, 3, 9), last=date(2026, 3, 15), asked="Bram"),
+        ),
+        ("I'm away next week, Bram can you bring the cake?", march(9, 15)),
+        ("I'm on holiday over the weekend, 6th to 9th of March", march(6, 9)),
+        ("I'm away next week, 10th to 12th", march(10, 12)),
         ("I'm away", march(5, None)),
         ("I'm away from Friday", march(6, None)),
         ("I'm back", Back(on=date(2026, 3, 5))),
         ("back from holiday!", Back(on=date(2026, 3, 5))),
         ("back early!", Back(on=date(2026, 3, 5))),
+        ("back a day early", Back(on=date(2026, 3, 5))),
+        ("actually back tonight!", Back(on=date(2026, 3, 5))),
+        ("home early", Back(on=date(2026, 3, 5), by_the_way=True)),
+        ("I'm home again", Back(on=date(2026, 3, 5), by_the_way=True)),
+        ("we're home two days earlier", Back(on=date(2026, 3, 5), by_the_way=True)),
+        ("coming home early, back tomorrow", Back(on=date(2026, 3, 6), by_the_way=True)),
+        (
+            "Bram's coming home on Saturday",
+            Back(on=date(2026, 3, 7), member="Bram", by_the_way=True),
+        ),
         ("I'm back on Sunday", Back(on=date(2026, 3, 8))),
         ("Bram is back", Back(on=date(2026, 3, 5), member="Bram")),
         ("I'm not away after all", Staying()),
@@ -175,6 +210,9 @@ def test_an_absence_is_read(said: str, meant: Plan) -> None:
         "I'm out of bran until Friday",
         "I'm back at work on Monday",
         "my back hurts",
+        "coming home late again",
+        "I'm home alone with the cats",
+        "home grown tomatoes are the best",
         "the smell is gone since Monday",
         "it goes away on Friday",
         "she said she's away till Monday",
@@ -209,6 +247,11 @@ def test_several_absences_are_told_in_one_breath(said: str, meant: list[tuple[in
     assert list(plans(said, THURSDAY)[0]) == [march(first, last) for first, last in meant]
 
 
+def test_who_is_away_as_well_is_away_on_the_same_days() -> None:
+    found, _ = plans("I'm away next week as well, and so is Bram", THURSDAY)
+    assert found == (march(9, 15), march(9, 15, "Bram"))
+
+
 def test_the_rest_of_a_message_is_left_to_the_record() -> None:
     found, rest = plans("added 2 kg to the shed, I'm away till Monday", THURSDAY)
     assert found == (march(5, 8),)
@@ -230,3 +273,58 @@ def test_a_clause_that_leans_on_an_absence_keeps_it() -> None:
 )
 def test_an_absence_on_a_day_that_no_calendar_has_is_asked_about(said: str) -> None:
     assert plans(said, THURSDAY)[0] == (NoSuchDay(),)
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("we're staying on till the 25th", AwayChanged(last=date(2026, 3, 24))),
+        ("staying till the 20th after all", AwayChanged(last=date(2026, 3, 19))),
+        ("stuck in Spain, not home before the 24th", AwayChanged(last=date(2026, 3, 23))),
+        ("we won't be back until Friday", AwayChanged(last=date(2026, 3, 5))),
+        ("Bram's not back before Monday", AwayChanged(last=date(2026, 3, 8), member="Bram")),
+        ("we've extended our stay until Sunday", AwayChanged(last=date(2026, 3, 7))),
+        ("trip's off, I'm staying", Staying()),
+        ("sorry, our holiday is cancelled", Staying()),
+    ],
+)
+def test_an_absence_is_prolonged_or_called_off(said: str, meant: Plan) -> None:
+    assert plans(said, THURSDAY)[0] == (meant,)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "the soil is staying wet till Friday",
+        "my sister is staying till Friday",
+        "the council's van is not back until Monday",
+        "the trip was lovely",
+        "the party's off",
+        "staying home till my cold is gone",
+        "are you staying till Friday?",
+        "how was your holiday?",
+    ],
+)
+def test_what_else_stays_or_is_off_is_no_absence(said: str) -> None:
+    assert plans(said, THURSDAY) == ((), said)
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("sorry, 9th to 15th", AwayChanged(first=date(2026, 3, 9), last=date(2026, 3, 15))),
+        ("no, I mean 10 to 12 March", AwayChanged(first=date(2026, 3, 10), last=date(2026, 3, 12))),
+        ("actually till the 15th", AwayChanged(last=date(2026, 3, 14))),
+        ("make it Monday to Friday", AwayChanged(first=date(2026, 3, 9), last=date(2026, 3, 13))),
+    ],
+)
+def test_the_days_just_told_are_put_right(said: str, meant: Plan) -> None:
+    assert plans(said, replace(THURSDAY, on_absence=True))[0] == (meant,)
+    assert plans(said, THURSDAY)[0] == ()
+
+
+@pytest.mark.parametrize(
+    "said", ["sorry, the 15th", "9th to 15th is half term", "sorry, 2 kg from the 3rd to the 5th"]
+)
+def test_other_days_behind_an_absence_change_nothing(said: str) -> None:
+    assert plans(said, replace(THURSDAY, on_absence=True))[0] == ()

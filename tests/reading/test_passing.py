@@ -58,6 +58,41 @@ def test_a_bin_is_taken_refused_or_offered_by_its_name(text: str, act: Act) -> N
     assert getattr(found, "bin", None) == getattr(act, "bin", None)
 
 
+@pytest.mark.parametrize(
+    ("text", "to"),
+    [
+        ("dropped bin 3 at Ruth's", "ruth"),
+        ("brought Agnes over to Ruth's just now", "ruth"),
+        ("took plum round to Ruth this morning", "ruth"),
+    ],
+)
+def test_to_whom_a_bin_was_brought_is_read(text: str, to: str) -> None:
+    (found,) = told(text)
+    assert isinstance(found, Offer)
+    assert found.to == to
+
+
+@pytest.mark.parametrize(
+    "text", ["took bin 3 to Ruth's garden", "left the lid of plum at Ruth's", "brought Ruth a plum"]
+)
+def test_what_else_is_brought_is_no_offer(text: str) -> None:
+    assert not any(isinstance(act, Offer) for act in told(text))
+
+
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        ("I'd like somebody else to keep bin 3 from July", date(2026, 7, 1)),
+        ("plum's up for grabs from next month", date(2026, 7, 1)),
+        ("can anyone take plum as of August?", date(2026, 8, 1)),
+    ],
+)
+def test_the_month_from_which_a_bin_is_offered_is_read(text: str, on: date) -> None:
+    (found,) = told(text)
+    assert isinstance(found, Offer)
+    assert found.on == on
+
+
 def test_the_one_whose_it_is_to_be_is_read() -> None:
     (found,) = told("Agnes is Ruth's from Monday")
     assert isinstance(found, Offer)

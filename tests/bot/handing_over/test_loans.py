@@ -61,3 +61,34 @@ async def test_a_bin_handed_on_for_good_is_not_asked_back(room: TalkingRoom) -> 
     [told] = await room.says("I'll take it", who="bram")
     assert "go back" not in told.body
     assert "bram" not in [one.writer for one in await room.standing() if one.act == "offer"]
+
+
+@pytest.mark.parametrize(
+    ("who", "said"),
+    [("ines", "we're staying on till the 12th"), ("bram", "keeping it till the 12th")],
+)
+async def test_a_loan_is_prolonged(room: TalkingRoom, who: str, said: str) -> None:
+    await room.says("Bram, could you have the yard bin while I'm away 4th to 8th?")
+    await room.says("ok", who="bram")
+    await room.waits(days=3)
+    told = await room.says(said, who=who)
+    assert "Thursday 12 March" in told[0].body
+    told = await room.waits(days=6)
+    assert not any("stays with" in message.body for message in told)
+    await room.waits(days=1)
+    await room.says("fetched it")
+    assert await room.keeper("yard") == "ines"
+
+
+async def test_a_lender_fetches_what_was_lent_long_after_its_day(room: TalkingRoom) -> None:
+    await lends(room)
+    await room.waits(days=16)
+    await room.says("fetched it")
+    assert await room.keeper("yard") == "ines"
+
+
+async def test_a_lender_fetches_it_tomorrow(room: TalkingRoom) -> None:
+    await lends(room)
+    await room.waits(days=7)
+    [told] = await room.says("I'll fetch it tomorrow")
+    assert told.body.startswith("Ines takes the yard bin tomorrow; until then bram keeps it.")

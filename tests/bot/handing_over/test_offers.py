@@ -215,3 +215,50 @@ async def test_a_bare_yes_days_after_the_offer_is_to_what_was_said_last(
     assert await room.keeper("yard") == taken_by
     await room.says("I'll take it", who="bram")
     assert await room.keeper("yard") == "bram"
+
+
+async def test_an_offer_from_a_month_on_changes_nothing_before(room: TalkingRoom) -> None:
+    await room.says("I'd like somebody else to keep the yard bin from April")
+    [told] = await room.says("I can have it", who="bram")
+    assert told.body == "Bram takes the yard bin Wednesday 1 April; until then ines keeps it."
+    assert await room.keeper("yard") == "ines"
+
+
+@pytest.mark.parametrize("answer", ["yep, it's here", "it's arrived", "yep, got it"])
+async def test_a_bin_that_was_brought_to_somebody_is_theirs_once_they_say_so(
+    room: TalkingRoom, answer: str
+) -> None:
+    [asked] = await room.says("dropped the yard bin at Bram's")
+    assert asked.body.startswith("Bram, will you take the yard bin?")
+    assert await room.keeper("yard") == "ines"
+    await room.says(answer, who="bram")
+    assert await room.keeper("yard") == "bram"
+
+
+async def test_a_bin_that_comes_before_its_day_is_asked_about(room: TalkingRoom) -> None:
+    await room.says("handing the yard bin to Bram on Friday")
+    await room.says("perfect", who="bram")
+    [asked] = await room.says("it's in our porch", who="bram")
+    assert asked.body == (
+        "You are to have the yard bin Friday 6 March. "
+        "Shall I write down that you keep it from now on?"
+    )
+    assert await room.keeper("yard") == "ines"
+    await room.says("yes", who="bram")
+    assert await room.keeper("yard") == "bram"
+
+
+async def test_perfect_from_another_takes_no_bin(room: TalkingRoom) -> None:
+    await room.says("can anyone take the yard bin?")
+    await room.says("perfect", who="mei")
+    assert await room.keeper("yard") == "ines"
+
+
+async def test_who_has_a_bin_back_that_was_given_for_good_is_asked(room: TalkingRoom) -> None:
+    await room.says("handing the yard bin to Bram")
+    await room.says("I'll take it", who="bram")
+    await room.waits(days=2)
+    [asked] = await room.says("got it back")
+    assert asked.body.endswith("Shall I write down that you keep it from now on?")
+    await room.says("yes")
+    assert await room.keeper("yard") == "ines"
