@@ -343,6 +343,8 @@ def _back(message: Message, speaker: Speaker, at: int, end: int, *, is_coming: b
         return []
     on = message.today if day is None else coming(day.past, day.future, message.today)
     is_home = is_coming or "home" in message.norms[at - 1 : at]
+    if is_home and message.norms[max(0, speaker.start - 1) : speaker.start] == ["when"]:
+        return []  # "remind me when I'm home"
     return [Found(speaker.start, stop, Back(on=on, member=speaker.member, by_the_way=is_home))]
 
 

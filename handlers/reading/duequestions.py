@@ -92,7 +92,7 @@ _I_TO_DO = Late(
 _MY = Late(
     rf"{_BEFORE}when (?:does|do|should|must|can|is|will) (?:my (?:bin|bucket|pail|one)|mine|i) "
     r"(?:next )?(?:need(?:s)? |have )?(?:to )?(?:be |get )?(?P<verb>buried|bury|burying|sealed|"
-    rf"seal|sealing|drained|drain|draining)(?: next| again| it| mine)?{_AFTER}(?: \?)?"
+    rf"seal|sealing|drained|drain|draining)(?: next| again| mine)?{_AFTER}(?: \?)?"
 )
 """Of the sender's own bins: "when do I drain next?"."""
 _DEED = (
