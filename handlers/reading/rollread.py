@@ -315,8 +315,11 @@ class Roll:
             raise Unlike
 
     def each(self, piece: Piece) -> None:
-        """What follows holds for all of them."""
-        self.of_all = True
+        """What follows holds for all of them; "for all" is told of one bin."""
+        if self.kind(-2) == "for":
+            self.share(piece)
+        else:
+            self.of_all = True
 
     def share(self, piece: Piece) -> None:
         """The last bin is for everybody, or all are, or the one that comes."""

@@ -119,6 +119,11 @@ def test_what_is_for_all_is_told_of_both() -> None:
     assert [act.shared for act in told if isinstance(act, Open)] == [True, True]
 
 
+def test_what_is_for_all_may_be_one_of_them() -> None:
+    told = acts("opened the blue bin, 25 L, for all, and the grey bin, 12 L", bins=())
+    assert [act.shared for act in told if isinstance(act, Open)] == [True, None]
+
+
 def test_one_more_of_a_colour_has_a_number() -> None:
     assert _opened("opened another blue bin, 12 L", bins=("blue",)) == [("blue 2", 12)]
 
