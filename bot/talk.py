@@ -35,6 +35,9 @@ TALK_GOES_ON = timedelta(hours=1)
 SWALLOWED = tuple(ADVICE[hazard].lines[0] for hazard in ADVICE if hazard.startswith("swallowed"))
 """How what is said begins where somebody swallowed of it."""
 
+MOST_COURTESIES = 3
+"""Messages looked back on for what another has just told."""
+
 MOST_LEANING_WORDS, MOST_CORRECTING_WORDS = 6, 16
 """A longer message is read for itself, whatever was said before; a correction may be longer."""
 
@@ -169,21 +172,25 @@ class Talk:
         return corrections.as_act(last) if last else None
 
     async def _just_told(self, heard: Said | Edited, turn: Turn) -> dict[str, Any]:
-        """What another told in the message just before, and the bin that the sender keeps, where
-        the words may go on from that.
+        """What another told in the message just before, but for a "lovely", and the bin that the
+        sender keeps, where the words may go on from that.
         """
         if not isinstance(heard, Said) or heard.replies_to or not may_do_as_told(heard.body):
             return {}
-        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
-        if before is None or before.sender == heard.sender:
-            return {}
-        if heard.at - before.at > TALK_GOES_ON:
-            return {}
-        told = await self.book.last_standing(before.event)
-        act = corrections.as_act(told) if told else None
-        if act is None and (question := await self.book.question_about(before.event)):
-            act = next(iter(guess_of(question)), None)
-        return {"just_told": act, "own_bin": await kept_by(turn.sender, turn)} if act else {}
+        for before in await inbox.said_lately(
+            self.book.db, self.book.room.address, self.item.id, MOST_COURTESIES
+        ):
+            if before.sender == heard.sender or heard.at - before.at > TALK_GOES_ON:
+                break
+            told = await self.book.last_standing(before.event)
+            act = corrections.as_act(told) if told else None
+            if act is None and (question := await self.book.question_about(before.event)):
+                act = next(iter(guess_of(question)), None)
+            if act is not None:
+                return {"just_told": act, "own_bin": await kept_by(turn.sender, turn)}
+            if before.mark:
+                break  # other things were talked of since
+        return {}
 
     async def told_of_sender(self, turn: Turn) -> str | None:
         """The message before, or the one we answered last, if another told there what the sender

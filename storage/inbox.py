@@ -55,7 +55,7 @@ class Trace:
     about: str | None
     mark: str | None
     """The sign of a reaction; of a message, that it asked the others in the room or was of other
-    things than the bins, or what it asked us (JSON)."""
+    things than the bins, what favour it asked or promised, or what it asked us (JSON)."""
 
 
 async def take_in(db: Database, arrivals: Sequence[Arrival], token: str | None) -> None:

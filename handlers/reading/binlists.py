@@ -56,11 +56,24 @@ def _lists(message: Message, *, sure: bool = False) -> list[list[str]]:
     must be sure, only those that are no colours, rooms or places.
     """
     rows = listed_bins((*message.bins, *message.named), message)
+    rows = [row[:-1] if is_denied(row[-1], message.norms) else row for row in rows]
     rows = [row for row in rows if not _goes_on_with_one(row, message.norms)]
     if sure:  # "opened the orange and the pink bin", "buried red and blue"
         rows = [row for row in rows if row[-1].plain or _is_all_told(row, message)]
     names = [list(dict.fromkeys(ref.name for ref in row if ref.name is not None)) for row in rows]
     return [row for row in names if len(row) > 1]
+
+
+def is_denied(ref: BinRef, norms: Sequence[str]) -> bool:
+    """ "Buried bin 1, bin 2 didn't fit": nothing was done to the last one."""
+    behind = norms[ref.end : ref.end + 2]
+    if behind[:1] == ["not"]:
+        return _LITTLE.isdisjoint(behind[1:])
+    return not _DENIED.isdisjoint(behind[:1]) or behind == ["will", "have"]
+
+
+_DENIED = words_in("didnt doesnt wouldnt isnt wasnt couldnt hasnt wont cant")
+_LITTLE = words_in("much a bad too as so long only")
 
 
 def _goes_on_with_one(row: Sequence[BinRef], norms: Sequence[str]) -> bool:

@@ -11,6 +11,7 @@ from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 CUES = (
@@ -103,8 +104,8 @@ _LONGEST_ASSENT = 12
 
 def favours(message: Message) -> Iterator[Found]:
     """A favour that is asked or promised, if the message is of no more than that."""
-    said = phrases(message)
-    if not said or len(said) > _MOST_SENTENCES or len(message.words) > _LONGEST:
+    said = phrases(message) if len(message.words) <= _LONGEST else ()
+    if not said or len(said) > _MOST_SENTENCES:
         return
     for phrase in said:
         plan = _asked(phrase, message) or (None if phrase.asked else _promised(phrase))
@@ -152,9 +153,28 @@ def _is_of_ones_own(text: str) -> bool:
 
 
 def _deed(message: Message) -> Deed | None:
-    """The one deed of the craft that is named."""
-    deeds = {_DEEDS[norm] for norm in message.norms if norm in _DEEDS}
-    return deeds.pop() if len(deeds) == 1 else None
+    """The one deed of the craft that is named, if it is not done to other things."""
+    norms = message.norms
+    at = [i for i, norm in enumerate(norms) if norm in _DEEDS]
+    deeds = {_DEEDS[norms[i]] for i in at}
+    return deeds.pop() if len(deeds) == 1 and all(_is_of_bins(message, i + 1) for i in at) else None
+
+
+def _is_of_bins(message: Message, at: int) -> bool:
+    """Whether what stands behind a deed is a bin, or no thing at all: "drain the pasta"."""
+    norms = message.norms
+    while at < len(norms) and norms[at] in _BEFORE_THING:
+        at += 1
+    held = indexes(message.bins, message.days, message.members)
+    return at == len(norms) or at in held or norms[at] in _NO_THING or not norms[at].isalpha()
+
+
+_BEFORE_THING = words_in("the my our your his her up off out")
+_NO_THING = words_in(
+    "mine ours yours hers theirs it them this that these one ones bin bins bucket buckets for "
+    "tonight now later because cos as since before after until till and or but while when with on "
+    "in at by next either any too again instead please who can could i we you if this soon anyone"
+)
 
 
 def _promised(phrase: Phrase) -> Promise | None:

@@ -6,6 +6,7 @@ from typing import Any, get_args
 
 from handlers.reading.acts import Batch, Bury, Drain, Layer, Observe, Open, Seal, Stock
 from handlers.reading.begun import begun_with
+from handlers.reading.binlists import is_denied
 from handlers.reading.bran import batch_of, stock_of
 from handlers.reading.buried import bury_of
 from handlers.reading.grouping import groups_of
@@ -166,7 +167,9 @@ _WITH = frozenset({"with", "w", "w/"})
 
 def _for_each_bin(act: Record, group: Group) -> list[Record]:
     """One act for each bin: "drained shed and kitchen" is two, each on its own day if told so."""
-    names = group.names()
+    norms = group.message.norms
+    denied = {ref.name for ref in group.bins[1:] if is_denied(ref, norms)}
+    names = [name for name in group.names() if name not in denied]
     if len(names) < 2 or not isinstance(act, Drain | Seal) or getattr(act, "volume_l", None):
         return [act]
     if act.bin is None:

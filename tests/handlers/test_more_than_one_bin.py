@@ -33,6 +33,8 @@ async def told(room: TalkingRoom, act: str) -> list[str]:
         ("buried them both under the fig", "bury"),
         ("both drained", "drain"),
         ("drained red and hall, 100 ml each", "drain"),
+        ("drained the red bin and the hall bin, not much", "drain"),
+        ("drained the red bin and the hall bin not much", "drain"),
         ("sealed the two bins", "seal"),
         ("sealed both pails", "seal"),
         ("sealed everything", "seal"),
@@ -149,7 +151,11 @@ async def test_what_else_is_in_the_ground(room: TalkingRoom, said: str) -> None:
 
 @pytest.mark.parametrize(
     "said",
-    ["buried the red, hall didn't fit, next week", "we buried red, no room for hall, next week"],
+    [
+        "buried the red, hall didn't fit, next week",
+        "we buried red, no room for hall, next week",
+        "buried the red bin, the hall bin didn't fit, next week",
+    ],
 )
 async def test_the_day_of_what_waits_is_not_that_of_the_deed(room: TalkingRoom, said: str) -> None:
     await room.says("sealed both bins")
@@ -157,3 +163,16 @@ async def test_the_day_of_what_waits_is_not_that_of_the_deed(room: TalkingRoom, 
     await room.says(said)
     [buried] = [e for e in await room.standing() if e.act == "bury"]
     assert (buried.bin and buried.bin.name, buried.on) == ("red", room.now.date())
+
+
+@pytest.mark.parametrize(
+    ("said", "act"),
+    [
+        ("sealed the red bin, the hall bin isn't full", "seal"),
+        ("drained the red bin, hall bin not yet", "drain"),
+        ("sealed the red bin and the hall bin wouldn't close", "seal"),
+    ],
+)
+async def test_what_is_denied_of_the_second_bin(room: TalkingRoom, said: str, act: str) -> None:
+    await room.says(said)
+    assert await told(room, act) == ["red"]

@@ -142,6 +142,13 @@ async def test_a_neighbour_goes_on_from_what_was_told(
     assert (await deeds(street))[1:] == [made]
 
 
+async def test_a_mere_courtesy_stands_between(street: TalkingRoom) -> None:
+    await street.says("sealed the hut")
+    await street.says("lovely", who="dov")
+    await street.says("and the barn", who="bram")
+    assert (await deeds(street))[1:] == [("seal", "barn", "bram", None, None)]
+
+
 @pytest.mark.parametrize("said", ["same here", "me too", "so did I", "ditto"])
 async def test_whether_the_neighbours_own_is_meant_is_asked(street: TalkingRoom, said: str) -> None:
     await street.says("drained the hut, 200 ml")
@@ -161,7 +168,7 @@ async def test_whether_the_neighbours_own_is_meant_is_asked(street: TalkingRoom,
     ("first", "between", "who", "said"),
     [
         ("drained the hut, 200 ml", "so tired today", "bram", "same here"),
-        ("drained the hut, 200 ml", "lovely day", "bram", "and the barn"),
+        ("drained the hut, 200 ml", "my roof leaks again", "bram", "and the barn"),
         ("drained the hut, 200 ml", None, "dov", "me too"),
         ("drained the hut, 200 ml", None, "bram", "and the barn?"),
         ("drained the hut, 200 ml", None, "bram", "me too, I love this weather"),

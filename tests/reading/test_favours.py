@@ -62,6 +62,9 @@ def test_it_is_promised(text: str, promise: Promise) -> None:
     [
         "Zoe can you take the shed bin?",
         "Zoe, can you drain the pasta?",
+        "I can't drain the pasta, Zoe can you?",
+        "can't empty the dishwasher today, Zoe can you?",
+        "I couldn't seal the envelope, anyone free to do it?",
         "Zoe can you do the washing up?",
         "who has the shed bin?",
         "who drained the shed bin?",
