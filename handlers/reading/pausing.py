@@ -9,6 +9,7 @@ from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.stretches import stretch_in
+from handlers.reading.vocabulary import words_in
 
 CUES = (
     "reminder",
@@ -71,5 +72,9 @@ def _paused(phrase: Phrase) -> Found | None:
         stretch = stretch_in(message, comma + 1, end) if comma < end else None
     if stretch is None or stretch.last is None:
         return Found(*phrase.sentence, Pausing())
-    first = stretch.first if stretch.first > message.today else None
+    is_until = message.norms[start] in _UNTIL
+    first = stretch.first if stretch.first > message.today and not is_until else None
     return Found(*phrase.sentence, Pausing(first=first, until=stretch.last + timedelta(days=1)))
+
+
+_UNTIL = words_in("until till til")

@@ -1,7 +1,9 @@
 """Reminders wished for at no day of their own: "the evening before", "when it's thawed"."""
 
+from datetime import time
+
 from handlers.reading.arranged import Untimed
-from handlers.reading.hours import PARTS
+from handlers.reading.hours import PARTS, hour_at
 from handlers.reading.late import Late
 from handlers.reading.pared import Pared
 
@@ -48,11 +50,26 @@ def untimed(text: Pared, *, asked: bool) -> Untimed | None:
         is_once = not asked and _ONCE.fullmatch(text.text) is not None
         return Untimed(once=True) if is_once else None
     unit = (match["unit"] or "").removesuffix("s")
-    words = text.said(match, "rest") if match["rest"] else ""
+    hour, rest = _hour(text, unit), match["rest"] or ""
+    words = "" if hour and rest.startswith("at ") else text.said(match, "rest") if rest else ""
     of_day = unit in PARTS or unit in ("day", *_DAYS)
     return Untimed(
         words=words,
         days=_DAYS.get(unit, _TWO.get(match["two"], 2) if match["two"] else 1) if of_day else None,
-        hour=PARTS.get(unit),
+        hour=hour or PARTS.get(unit),
         instead=_SOONER.search(text.text) is not None,
     )
+
+
+def _hour(text: Pared, unit: str) -> time | None:
+    """ "The evening before at 8": the hour that is said last."""
+    norms = text.message.norms
+    at = next((i for i in reversed(text.at) if norms[i] == "at"), None)
+    hour = hour_at(text.message.words, norms, at) if at is not None else None
+    if hour is None or hour.end <= text.at[-1]:
+        return None
+    is_late = unit in ("evening", "night", "afternoon") and hour.at < _NOON
+    return hour.at.replace(hour=hour.at.hour + _NOON.hour) if is_late else hour.at
+
+
+_NOON = time(12)

@@ -16,6 +16,7 @@ from handlers.reading.arranged import (
     NoSuchDay,
     OwnDate,
     OwnDates,
+    Pausing,
     Show,
     Skip,
     Untimed,
@@ -175,6 +176,12 @@ SUNDAYS = "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU"
         (
             "tell us two days before the bran check",
             Untimed(words="the bran check", days=2),
+        ),
+        ("remind us the evening before at 8", Untimed(days=1, hour=time(20))),
+        ("no reminders until after Easter", Pausing(until=date(2026, 4, 6))),
+        (
+            "pause reminders from 10 to 18 March",
+            Pausing(first=date(2026, 3, 10), until=date(2026, 3, 19)),
         ),
         ("remind everyone a day ahead of each burial", Untimed(words="each burial", days=1)),
         ("remind us half an hour earlier", Untimed(instead=True)),
