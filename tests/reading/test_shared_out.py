@@ -287,7 +287,7 @@ def test_one_amount_for_several_bins_is_asked_about(
         ("put 1 kg in each bin", "layer", "all"),
         ("put a kilo in each", "layer", "all"),
         ("added 2 kg to both", "layer", "both"),
-        ("drained all three", "drain", "all"),
+        ("drained all three", "drain", "3"),
     ],
 )
 def test_a_deed_on_each_bin(text: str, kind: str, each: str) -> None:
