@@ -8,7 +8,7 @@ from typing import Literal
 from handlers.answer import SILENCE, Answer, Handler, PutOff, Query, Turn
 from handlers.calendar import is_of, task
 from handlers.care import care_of
-from handlers.draining import told_bare
+from handlers.draining import TOLD_ANEW, told_bare
 from handlers.dues import OWN, done_to_it, is_shown_on
 from handlers.jobs import Job, jobs_of
 from handlers.phrasing import day
@@ -41,20 +41,15 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
         return SILENCE  # "done, 100 ml came out": it is told beside
     if not (act.bin or act.volume_l or act.what) and await _answers_else(turn):
         return SILENCE  # the starter is strewn, say
-    bins = await turn.book.bins()
-    jobs = _told_of(jobs_of(await _meant(act.bin, turn, told_today=True), bins), act)
-    if act.each and act.count is not None and len(jobs) != act.count:
-        others = _told_of(jobs_of(await _open(act.bin, turn), bins), act)
-        if act.count == 0 and len(others) > len(jobs):
-            return Answer(
-                say=f"Well done. All of it: {_names(others)}?",
-                query=Query.about(*_each_of(others, act), lacks="yes"),
-            )
-        jobs = jobs if act.count == 0 else others
-        act = replace(act, each=act.count in (0, len(jobs)) or None)
-    if len(jobs) > 1 and not act.each and act.bin is None and await _is_of_last(act, jobs, turn):
-        return await _undue(act, turn, carry_on)
-    if len(jobs) > 1 and not act.each:
+    told = await _told_jobs(act, turn)
+    if isinstance(told, Answer):
+        return told
+    jobs, each = told
+    if len(jobs) > 1 and not (each or act.bin) and await _is_of_last(jobs, turn):
+        if act.volume_l is None:
+            return Answer(noted=True)  # "did it", right behind the record of it
+        jobs = [] if await told_bare(turn) else jobs
+    if len(jobs) > 1 and not each:
         return Answer(
             say=f"Well done. Which was it: {_names(jobs, 'or')}?",
             query=Query.about(*_each_of(jobs, act), lacks="task"),
@@ -67,13 +62,35 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     return together(answers) if len(answers) > 1 else answers[0]
 
 
-async def _is_of_last(act: Done, jobs: Sequence[Job], turn: Turn) -> bool:
-    """Whether an amount is of the draining just told without one, as all the jobs are others'."""
-    if act.volume_l is None or await told_bare(turn) is None:
+async def _told_jobs(act: Done, turn: Turn) -> tuple[list[Job], bool] | Answer:
+    """The jobs that may be meant, and whether all of them are; or the question whether what others
+    have to do is done too.
+    """
+    bins = await turn.book.bins()
+    jobs = _told_of(jobs_of(await _meant(act.bin, turn, told_today=True), bins), act)
+    if not act.each or act.count is None or len(jobs) == act.count:
+        return jobs, bool(act.each)
+    others = _told_of(jobs_of(await _open(act.bin, turn), bins), act)
+    if act.count:
+        return others, len(others) == act.count
+    if len(others) <= len(jobs):
+        return jobs, True
+    return Answer(
+        say=f"Well done. All of it: {_names(others)}?",
+        query=Query.about(*_each_of(others, act), lacks="yes"),
+    )
+
+
+async def _is_of_last(jobs: Sequence[Job], turn: Turn) -> bool:
+    """Whether the deed that the sender has just told is meant, as all the jobs are others'."""
+    last = await turn.book.last_by(turn.sender)
+    if last is None or last.struck or last.act not in RECORDED:
+        return False
+    if turn.at - last.written_at > TOLD_ANEW or turn.refers_to:
         return False
     dues = [due for job in jobs for due in job.dues]
     care = await care_of(turn.book, dues, turn.today)
-    return not any(care.concerns(due, turn.sender) for due in dues)
+    return all(care.keeper(due) and not care.concerns(due, turn.sender) for due in dues)
 
 
 async def _undue(act: Done, turn: Turn, carry_on: Handler) -> Answer:

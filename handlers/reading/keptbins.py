@@ -113,12 +113,11 @@ _BEHIND_MINE = words_in(
     "about"
 )
 _DONE_TO = words_in(
-    "drained drain emptied sealed seal closed shut buried bury done did do tapped checked topped "
-    "fed filled draining sealing burying doing drain's"
+    "drained emptied sealed closed shut buried done did tapped checked topped fed filled"
 )
 _BETWEEN = words_in("up off out also just both even down")
 _INTO = words_in("in into")
 _LIQUID = words_in("drained drew emptied liquid juice leachate came got tapped took ml l")
 _JOINTS = words_in("and & n , plus +")
 _IS = words_in("is was 's are all now just been got has too , already")
-_STATES = words_in("done drained emptied sealed closed shut buried dry empty leaking")
+_STATES = words_in("done drained sealed closed shut buried dry")

@@ -257,3 +257,13 @@ async def test_an_amount_told_behind_a_draining_is_of_it(
     await room.says(first, who="bram")
     await room.says(then, who="bram")
     assert [one for one in await drains(room) if one[0] == "fig"] == told
+
+
+async def test_done_right_behind_its_record_is_of_that_one(room: TalkingRoom) -> None:
+    await room.says("opened the fig bin, 20 L", who="bram")
+    await room.says("1 kg in the fig bin", who="bram")
+    await until(room, FRIDAY)
+    await room.says("drained fig", who="bram")
+    [mark] = await room.says("did it", who="bram")
+    assert mark.kind == "reaction"
+    assert await drains(room) == [("fig", None)]

@@ -48,6 +48,9 @@ def test_a_keepers_name_is_their_bin(text: str, names: list[str]) -> None:
         "drained Kofi's",
         "buried mine last year",
         "sealed mine with wax",
+        "Kofi, can you do mine while I'm away?",
+        "could somebody drain Ruth's",
+        "mine's empty, threw it all on the compost last week",
         "they had my bin over again, the wheelie one",
     ],
 )
