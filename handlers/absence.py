@@ -104,17 +104,18 @@ async def changed(plan: AwayChanged, turn: Turn) -> Answer:
     if plan.first:  # said right behind it: the one told last
         entries = sorted(entries, key=lambda entry: entry.id)[-1:]
     former = next(iter(entries), None)
-    if former is None or former.on is None or (former.on, former.until) == (plan.first, plan.last):
+    last = _last(plan, former)
+    if former is None or former.on is None or last is None:
         return SILENCE
     first = plan.first or former.on
-    if plan.last < max(first, turn.today) or (plan.first is None and former.until is None):
+    if (former.on, former.until) == (first, last) or last < max(first, turn.today):
         return SILENCE
     named = turn.entry(
-        "away", bin=None, member=former.member, on=first, until=plan.last,
+        "away", bin=None, member=former.member, on=first, until=last,
         receiver=former.receiver, facts=former.facts,
     )  # fmt: skip
-    lines = await rota.after_absence(member, first, plan.last, turn)
-    home = plan.last + timedelta(days=1)
+    lines = await rota.after_absence(member, first, last, turn)
+    home = last + timedelta(days=1)
     lent = await going_back(member, home, turn)
     for offer, _ in lent:
         if offer.bin:
@@ -126,6 +127,15 @@ async def changed(plan: AwayChanged, turn: Turn) -> Answer:
         say="\n".join(["Noted.", *lines]) if lines else "",
         calls=sorted({offer.member for offer, _ in lent if offer.member} - {turn.sender}),
     )
+
+
+def _last(plan: AwayChanged, former: Entry | None) -> date | None:
+    """The last day of an absence that is changed; None where its own has no end."""
+    if former is None or (plan.first is None and former.until is None):
+        return None
+    if plan.more and former.until:
+        return former.until + timedelta(days=plan.more)
+    return plan.last
 
 
 async def _told_before(plan: Away, turn: Turn) -> Entry | None:

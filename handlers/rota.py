@@ -11,7 +11,7 @@ from handlers.practice.figure import listed, number, quoted
 from handlers.reading.communal import Joining, Quitting, Rota, RotaOver
 from handlers.rotas import AHEAD, RotaState, absences_known, bin_of, called, is_on, rotas_of
 from handlers.swaps import open_wishes, wish_line
-from handlers.turns import Gone, Stint, Turns
+from handlers.turns import DAY, Gone, Stint, Turns
 from storage.rows import Bin, Facts, NewEntry
 
 SHORTEST, LONGEST = 1, 90
@@ -149,11 +149,13 @@ async def quitted(plan: Quitting, turn: Turn) -> Answer:
     if not is_on(one, name):
         return Answer(say=f"{capital(name)} is not on that rota.")
     before = one.coming(turn.today)
-    on = plan.on or turn.today
+    present = before[0] if before and before[0].start <= turn.today else None
+    over = present.end + DAY if present and plan.after_turn else None
+    on = plan.on or over or turn.today
     left = Gone(member=name, first=on, last=date.max, known=on)
     entry = _entry("quit", name, bin_of(one), one.duty, on, turn)
     now = _moved(name, before, one.coming(turn.today, [left]), one, turn)
-    since = f" from {day(on, turn.today)} on" if plan.on else ""
+    since = f" from {day(on, turn.today)} on" if on > turn.today else ""
     say = f"{capital(name)} takes no more turns to {one.deed}{since}."
     return Answer(entries=[entry], say=" ".join([say, *now]))
 

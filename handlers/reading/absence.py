@@ -63,7 +63,7 @@ _BACK = Late(
 _BARE_BACK = Late(
     rf"(?P<coming>{_COMING})?(?:back(?= (?:home|again|now|from|in town|on|early|already|sooner|"
     r"tonight|today|tomorrow|earlier|(?:a|one|two|three) (?:days?|week) (?:early|earlier|sooner))"
-    r"(?: |$))|home(?= (?:again|early|earlier|sooner|already|since|"
+    r"(?: |$))|home(?=$| [!.]| (?:at last|again|early|earlier|sooner|already|since|"
     r"(?:a|one|two|three) (?:days?|week) (?:early|earlier|sooner))(?: |$)))"
 )
 _STAYS = Late(
@@ -89,7 +89,7 @@ _HOME = Late(
 _BEFORE_ASIDE = words_in("while whilst when as because since cos")
 _NOT_SAID = words_in("if unless was were were been said says whenever in")
 _SKIPPED = words_in(
-    "and but so also hi hello hey all folks everyone sorry ok just oh btw actually , - : ·"
+    "and but so also hi hello hey all folks everyone sorry ok just oh btw actually finally , - : ·"
 )
 
 

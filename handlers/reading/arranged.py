@@ -29,9 +29,11 @@ class Away:
 class AwayChanged:
     """An absence that was told before lasts until another day, or is on other days."""
 
-    last: date
+    last: date | None = None
+    """None: it is `more` days longer."""
     first: date | None = None
     """None: it begins as it was told."""
+    more: int | None = None
     member: str | None = None
 
 

@@ -27,13 +27,23 @@ _BE = r"(?: (?:am|are|is|'s|will|'ll|have|has|be|had))*"
 _LONGER = Late(
     rf"^{_LEAD}(?:{_WHO}{_BE} )?(?:"
     r"staying(?! (?:up|in touch))(?: (?!till|until|til)\S+){0,4}|"
-    r"(?:not|wont be|cant be|not be|cant get|not get|not be able to get) (?:back|home)"
+    r"(?:not|not coming|wont be|cant be|not be|cant get|not get|not be able to get) (?:back|home)"
     r"(?: (?:home|here|again|now|yet))?|"
     rf"{_WHO} (?:will|'ll|am|are|is|'s)(?: only)? be (?:back|home) only|"
     r"(?:extended|extending|prolonged|prolonging|staying)(?: \S+){0,3}"
     r") (?P<till>till|until|til|before|to|through) (?:\S+ ){0,4}?q?\w+"
 )
 """Somebody is away for longer than was told, until a day."""
+_MORE = Late(
+    rf"^{_LEAD}(?:{_WHO}{_BE} )?(?:staying|stay)(?: (?:on|here|away|there|put|in \S+))*(?: for)? "
+    r"(?:(?P<another>another|an extra|one more) )?"
+    r"(?P<count>a|an|one|two|three|four|five|six|\d{1,2})?"
+    r" ?(?:more |extra )?(?P<unit>days?|nights?|weeks?|fortnight)(?P<longer> longer| more| extra)?"
+    r"(?: .{0,40})?$"
+)
+"""They are so, for so many days more."""
+_COUNTS = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
+_DAYS_OF = {"d": 1, "n": 1, "w": 7, "f": 14}
 _OFF = Late(
     rf"^{_LEAD}(?:the|my|our) (?:trip|holiday|holidays|vacation|weekend away|journey|visit) "
     r"(?:is|are|'s|has been|have been|got|was)(?: now)? (?:off|cancelled|canceled|called off|"
@@ -61,11 +71,10 @@ def away_changed(message: Message) -> Iterator[Found]:
     for phrase in phrases(message):
         if phrase.asked:
             continue
-        plan = _longer(phrase) or (
-            Staying(member=phrase.member) if _OFF.match(phrase.text) else None
-        )
-        if plan is not None:
-            yield Found(phrase.start, phrase.sentence[1], plan)
+        if longer := _longer(phrase) or _so_much_longer(phrase):
+            yield Found(phrase.start, phrase.sentence[1], longer)
+        elif _OFF.match(phrase.text):
+            yield Found(phrase.start, phrase.sentence[1], Staying(member=phrase.member))
 
 
 def _longer(phrase: Phrase) -> AwayChanged | None:
@@ -79,6 +88,16 @@ def _longer(phrase: Phrase) -> AwayChanged | None:
         return None
     named = [one for one in phrase.members if one.end <= span[0]]
     return AwayChanged(last=stretch.last, member=named[0].name if named else None)
+
+
+def _so_much_longer(phrase: Phrase) -> AwayChanged | None:
+    """ "Staying another week", "we're staying two days longer"."""
+    match = _MORE.match(phrase.text)
+    if match is None or not (match["another"] or match["longer"] or " more " in match.group()):
+        return None
+    said = match["count"] or "one"
+    count = int(said) if said.isdecimal() else _COUNTS.get(said, 1)
+    return AwayChanged(more=count * _DAYS_OF[match["unit"][0]], member=phrase.member)
 
 
 def _put_right(message: Message) -> AwayChanged | None:

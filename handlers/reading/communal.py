@@ -108,6 +108,8 @@ class Quitting:
     duty: Duty | None = None
     on: date | None = None
     """From which day on; None: at once."""
+    after_turn: bool = False
+    """Once the present turn is over."""
 
 
 Place = Literal["first", "last", "before", "after", "swapped", "instead", "by name"]

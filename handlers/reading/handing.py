@@ -27,6 +27,7 @@ CUES = (
         "up for grabs",
     ),
     *("passing", "handing", "giving", "pass ", "hand ", "give ", "leaving", "leave ", "take"),
+    *("handed", "passed", "gave", "given", "dropped", "brought", "fetched"),
     *("hang on to", "hold on to", "stays", "condition", "found", "hand-over", "handover"),
 )
 """Without one of these, and with nothing on offer or just taken, nothing is found."""
@@ -142,6 +143,12 @@ _ASKS = Late(
 )
 _CONDITION = Late(r"^(?:the )?condition(?: of (?:the )?qbin)?(?: is)? (?P<words>\S.{0,400})$")
 _FOUND = Late(r"^(?:i |we )?(?:have )?found (?:the )?qbin (?P<words>\S.{0,400})$")
+
+_GIVEN = Late(
+    r"^(?:i |we |have |just )*(?:handed|passed|gave|given|brought|dropped|took)\b.{0,60}\bqbin\b"
+    r".{0,80}?\b(?P<words>(?:it|she|he) (?:is|'s) \S.{2,400})$"
+)
+"""What a bin is like, told by whoever has handed it on."""
 
 _STATES = words_in(
     "lid tap spigot handle gasket rim strap cracked cracks leak leaks leaking leaky drips dripping "
@@ -277,6 +284,12 @@ def _condition(message: Message, said: list[Phrase]) -> Found | None:
         span = first.words(match, "words")
         if span:
             return _noted(message, span[0], first.bin or message.context.took)
+    given = None if first.asked or not first.bin or not first.member else _GIVEN.match(first.text)
+    span = first.words(given, "words") if given else None
+    if span and (
+        message.has(_STATES, span[0], first.end) or message.signs or _FULL.search(first.text)
+    ):
+        return _noted(message, span[0], first.bin)._replace(aside=True)
     if message.context.took and _is_answer(message, said):
         return _noted(message, 0, first.bin or message.context.took)
     return None

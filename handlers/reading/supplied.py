@@ -76,10 +76,16 @@ def supplied(kind: str, message: Message, scores: Scores) -> Sequence[Act]:
     if kind in _RECORDS:
         return _recorded(kind, message, scores)
     name, _, topic = kind.partition(" ")
-    if is_aside(kind, message):
+    if is_aside(kind, message) or (kind == "ask starter" and _is_habit(message)):
         return ()
     act = _asked(topic, message) if name == "ask" else _answer(name, message)
     return () if act is None else (act,)
+
+
+def _is_habit(message: Message) -> bool:
+    """ "We make bran on the last Saturday of each month": nothing is asked."""
+    told = [clause.sense for clause in message.clauses]
+    return bool(told) and all(sense == "habit" for sense in told)
 
 
 def _recorded(kind: str, message: Message, scores: Scores) -> Sequence[Act]:

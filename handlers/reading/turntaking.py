@@ -61,7 +61,9 @@ _JOIN = Late(
     rf"^(?:can you |could you |can |could )?(?:add|put) (?P<who>me|us|qmember|[a-z]\w+) "
     rf"(?:on|to|onto|in|down for) {_ROTA}{_OF_BIN}(?: too| as well| again)*{_REASON}|"
     rf"^(?P<joiner>i|qmember) (?:will |would like to |'d like to |want to |wants to |can |am |is |"
-    rf"'s )?(?:join|joining|joins)(?: in)? {_ROTA}{_OF_BIN}(?: too| as well| again)*$"
+    rf"'s )?(?:join|joining|joins)(?: in)? {_ROTA}{_OF_BIN}(?: too| as well| again)*$|"
+    rf"^(?:can|could|may|might) (?P<asker>i|we|qmember) (?:please |also )*(?:join|be (?:in|on|part "
+    rf"of)|(?:come|get|go) (?:in|on|onto|into)) {_ROTA}{_OF_BIN}(?: too| as well| again| please)*$"
 )
 _LEAVING = (
     r"(?P<leaving>(?:i|we|qmember) (?:am |are |is |'m |'s |will be |have to |has to )?"
@@ -73,7 +75,8 @@ _QUIT = Late(
     rf"^{_LEAVING}(?:please |can you |could you |can |could )*(?:take|remove|drop|leave|"
     rf"strike|get) (?P<who>me|qmember|him|her|them|[a-z]\w+) (?:off|from|out of|off of) "
     rf"(?:the list of keepers|{_ROTA}{_OF_BIN})"
-    rf"(?: from now(?: on)?| for good| (?:on|from) qday(?: on)?)*{_REASON}|"
+    rf"(?: from now(?: on)?| for good| please| (?:on|from) qday(?: on)?|"
+    rf"(?P<after> after (?:this|my)(?: (?:turn|week|one|time|go))?))*{_REASON}|"
     rf"^(?P<leaver>i|qmember) (?:am |is |'s |will |have to |has to |must |want to |wants to |"
     rf"need to )?"
     rf"(?:off|out of|leave|leaving|quit|quitting|come off|coming off|leaves) {_ROTA}{_OF_BIN}$"
@@ -171,6 +174,14 @@ _WORDS = words_in("rota roster rotation per keepers keeping keeps")
 _SETTLED = (Rota, Joining, Quitting, Rearranged, RotaOver)
 
 
+_EXCUSE = Late(
+    r"^(?:sorry )?(?:i|we) (?:am|are|will be|have|cant|wont be|'ll be)(?: \S+){1,8}? "
+    r"(?=(?:can|could|would|will) (?:anyone|anybody|someone|somebody|one of you|any of you|qmember)"
+    r" )"
+)
+"""Why somebody would swap, in the sentence that asks."""
+
+
 def _plan(phrase: Phrase) -> Plan | None:
     text = phrase.text
     if match := _JOIN.match(text):
@@ -188,7 +199,8 @@ def _plan(phrase: Phrase) -> Plan | None:
         return WhoseTurn(bin=phrase.bin_said, on=named.first if named else None)
     if any(pattern.match(text) for pattern in _SWAP_OFF):
         return SwapOff(to=phrase.member, bin=phrase.bin_said)
-    asked = any(pattern.match(text) for pattern in _SWAP)
+    wish = text[excuse.end() :] if (excuse := _EXCUSE.match(text)) else text
+    asked = any(pattern.match(wish) for pattern in _SWAP)
     told = not asked and any(pattern.match(text) for pattern in _SWAP_TOLD)
     if asked or (told and phrase.member):
         return Swap(to=phrase.member, bin=phrase.bin_said, on=_of_turn(phrase), told=told)
@@ -196,7 +208,7 @@ def _plan(phrase: Phrase) -> Plan | None:
 
 
 def _joining(phrase: Phrase, match: re.Match[str]) -> Joining | None:
-    who, member = _who(phrase, match, "who", match["joiner"])
+    who, member = _who(phrase, match, "who", match["joiner"] or match["asker"])
     return Joining(member=member, bin=phrase.bin_said, duty=duty_of(phrase)) if who else None
 
 
@@ -207,7 +219,9 @@ def _quitting(phrase: Phrase, match: re.Match[str]) -> Quitting | None:
     days = [day.future or day.past for day in phrase.days]
     on = min((day for day in days if day > phrase.message.today), default=None)
     duty = None if match["leaving"] else duty_of(phrase)  # "moving out" carries no bin
-    return Quitting(member=member, bin=phrase.bin_said, duty=duty, on=on)
+    return Quitting(
+        member=member, bin=phrase.bin_said, duty=duty, on=on, after_turn=bool(match["after"])
+    )
 
 
 def _who(
@@ -219,7 +233,7 @@ def _who(
         return True, phrase.member
     if who in ("him", "her", "them"):  # the one member named before
         return len(phrase.members) == 1, phrase.member
-    if who in ("me", "us", "i"):
+    if who in ("me", "us", "i", "we"):
         return True, None
     name = phrase.said(match, group)
     return name[:1].isupper(), name

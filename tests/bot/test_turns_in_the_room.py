@@ -155,6 +155,16 @@ async def test_members_come_to_a_rota_and_leave_it(room: TalkingRoom) -> None:
     assert "bram" not in [who for _, _, who in await turns(room)]
 
 
+async def test_who_leaves_a_rota_after_this_turn_still_has_it(room: TalkingRoom) -> None:
+    await room.says(DRAINING)
+    before = await turns(room)
+    [told] = await room.says("take me off the rota after this turn", who=before[0][2])
+    assert "takes no more turns to drain the yard bin from " in told.body
+    after = await turns(room)
+    assert after[0] == before[0]
+    assert before[0][2] not in [who for _, _, who in after[1:]]
+
+
 async def test_a_rota_ends(room: TalkingRoom) -> None:
     await room.says(DRAINING)
     [told] = await room.says("stop the rota")

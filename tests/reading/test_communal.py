@@ -109,6 +109,11 @@ def test_a_rota_is_read(said: str, meant: tuple[str, int, str | None, date | Non
         ("rota for looking after the shed bin: Ines, Bram, weekly",
          Rota(members=("Ines", "Bram"), days=7, bin="shed")),
         ("put me on the rota", Joining()),
+        ("can I be in the rota as well?", Joining()),
+        ("could I join the rota for bin 3?", Joining(bin="bin 3")),
+        ("take me off the rota after this turn", Quitting(after_turn=True)),
+        ("I'm away when mine comes up, can anyone swap?", Swap()),
+        ("sorry, I'll be in Wales, can anyone swap my week?", Swap()),
         ("add Mei to the rota for bin 3", Joining(member="Mei", bin="bin 3")),
         ("Bram is off the rota", Quitting(member="Bram")),
         ("take me off the rota for the shed bin please", Quitting(bin="shed")),
@@ -295,6 +300,13 @@ def test_the_taker_tells_what_a_bin_is_like(
     said: str, kg: float | None, fill: float | None
 ) -> None:
     assert plans(said, TAKEN)[0] == (Condition(words=said, bin="shed", mass_kg=kg, fill=fill),)
+
+
+def test_whoever_has_handed_a_bin_on_tells_what_it_is_like() -> None:
+    said = "handed the shed bin over to Bram last night, it's about half full and a bit whiffy"
+    condition = Condition(words="it's about half full and a bit whiffy", bin="shed", fill=0.5)
+    assert plans(said, THURSDAY) == ((condition,), said)
+    assert plans("gave Bram the shed bin, it's raining now", THURSDAY)[0] == ()
 
 
 @pytest.mark.parametrize(

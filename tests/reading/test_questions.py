@@ -117,7 +117,8 @@ def test_a_bare_why_is_read_only_behind_the_bot(text: str) -> None:
     "text",
     ["who won the match?", "what time is kick off?", "anyone seen my spade?", "is it going to "
                                                                               "rain?",
-     "how do you get wine out of carpet?", "what a day", "who put a kilo of meat in the shed"],
+     "how do you get wine out of carpet?", "what a day", "who put a kilo of meat in the shed",
+     "we make bran on the last Saturday of each month"],
 )  # fmt: skip
 def test_other_questions_are_small_talk(text: str) -> None:
     assert acts(text) == ()
