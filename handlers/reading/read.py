@@ -25,6 +25,8 @@ from handlers.reading.beside import asked_beside
 from handlers.reading.bothapart import CUES as BOTH
 from handlers.reading.bothapart import parted_at_both
 from handlers.reading.branmoves import bran_moved
+from handlers.reading.byday import CUES as CALLED_BY_DAY
+from handlers.reading.byday import of_that_day
 from handlers.reading.bydeed import CUES as CALLED_BY_KIND
 from handlers.reading.bydeed import STRUCK, kind_right, struck_by_kind
 from handlers.reading.byscraps import CUES as CALLED
@@ -117,6 +119,8 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
     """What strikes out or puts right a record and says more of it than "that"."""
     if message.has(CALLED) and (by_name := called(message)):
         return (by_name,)
+    if message.days and message.has(CALLED_BY_DAY) and (by_day := of_that_day(message)):
+        return (by_day,)
     if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
         return (by_kind,)
     return _told_anew(message) or _told_apart(message)
