@@ -34,6 +34,7 @@ from handlers.reading.byscraps import called
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.dayright import and_so
+from handlers.reading.diary import diary
 from handlers.reading.dictation import as_report
 from handlers.reading.doerright import was_by_me
 from handlers.reading.doubted import doubted
@@ -94,6 +95,9 @@ def _read(message: Message) -> tuple[Act, ...]:
         return found
     if context.in_room and (of_record := _of_the_record(message)):
         return of_record
+    days = diary(message) if context.in_room else ()
+    if days and isinstance(days[0], Layer):
+        return asked_first(without_untold(days, message), message)
     if leant := _leaning(message):
         return leant
     if moved := bran_moved(message):
@@ -104,7 +108,7 @@ def _read(message: Message) -> tuple[Act, ...]:
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
-    return _dictated(message) or told(message)
+    return _dictated(message) or told(message) or days
 
 
 def _dictated(message: Message) -> tuple[Act, ...]:
