@@ -50,6 +50,8 @@ from handlers.reading.moresettings import with_further_settings
 from handlers.reading.onlythese import not_of_these
 from handlers.reading.onlywrong import only_wrong
 from handlers.reading.otherbin import went_elsewhere
+from handlers.reading.othersshare import CUES as BESIDES
+from handlers.reading.othersshare import others_share
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
@@ -127,7 +129,7 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
         return (by_day,)
     if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
         return (by_kind,)
-    return _told_anew(message) or _told_apart(message)
+    return _told_anew(message) or _told_apart(message) or _told_of_another(message)
 
 
 def _leaning(message: Message) -> tuple[Act, ...]:
@@ -187,6 +189,19 @@ def _told_apart(message: Message) -> tuple[Act, ...]:
     acts = [told(half) for half in halves]
     layers = all(half and all(isinstance(act, Layer) for act in half) for half in acts)
     return (*acts[0], *acts[1]) if layers else ()
+
+
+def _told_of_another(message: Message) -> tuple[Act, ...]:
+    """The sender's layer, and what another put into the same bin besides."""
+    share = others_share(message) if message.has(BESIDES) else None
+    if share is None:
+        return ()
+    end, others = share
+    own = told(read_message(message.text(0, end), message.context))
+    layers = [act for act in own if isinstance(act, Layer)]
+    if len(layers) != 1 or len(own) > 1:
+        return ()
+    return (*own, replace(others, bin=layers[0].bin, on=layers[0].on))
 
 
 def told(message: Message, surely: str | None = None) -> tuple[Act, ...]:
