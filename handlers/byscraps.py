@@ -1,10 +1,15 @@
-"""A record that is called by what it holds is put right or struck out: "the 1 kg of bread"."""
+"""A record that is called by what it holds is put right or struck out: "the 1 kg of bread"; so is
+one that is called by its day alone: "Monday's was in red".
+"""
 
+from collections.abc import Sequence
 from datetime import timedelta
 
 from handlers.answer import Answer, Handler, Turn
 from handlers.asking import is_meant
 from handlers.corrections import struck_words, written_anew
+from handlers.describing import describe
+from handlers.practice.figure import listed
 from handlers.reading.acts import Amend, Layer, Retract
 from handlers.whichrecord import left_without
 from storage.rows import Entry
@@ -20,9 +25,12 @@ NO_SUCH_LAYER = (
 
 async def corrected(act: Amend, which: Layer, turn: Turn, carry_on: Handler) -> Answer:
     """The layer so called is written anew; another's only once that was asked."""
-    entry = await _found(which, act.of, turn)
-    if entry is None:
+    such = await _called_so(which, act.of, turn)
+    if not such:
         return Answer(say=NO_SUCH_LAYER)
+    if act.of is None and (alike := _alike(which, such, turn)):
+        return Answer(say=_which_one(alike, turn))
+    entry = such[-1]
     if act.of is None and entry.writer != turn.sender:
         return is_meant(act, [entry], turn, called="record of that")
     return await written_anew(entry, act, turn, carry_on)
@@ -30,24 +38,40 @@ async def corrected(act: Amend, which: Layer, turn: Turn, carry_on: Handler) -> 
 
 async def struck(act: Retract, which: Layer, turn: Turn, carry_on: Handler) -> Answer:
     """The layer so called is struck out, or what of it is; another's only once that was asked."""
-    entry = await _found(which, act.of, turn)
-    if entry is None:
+    such = await _called_so(which, act.of, turn)
+    if not such:
         return Answer(say=NO_SUCH_LAYER)
+    if act.of is None and (alike := _alike(which, such, turn)):
+        return Answer(say=_which_one(alike, turn))
+    entry = such[-1]
     if act.of is None and entry.writer != turn.sender:
         return is_meant(act, [entry], turn, called="record of that")
     weighed = which.mass_kg or which.volume_l
-    left = None if weighed else left_without(which.materials or {}, entry)
+    left = None if weighed or not which.materials else left_without(which.materials, entry)
     if left is not None:
         return await written_anew(entry, left, turn, carry_on)
     return Answer(strikes=[entry], say=struck_words([entry], turn))
 
 
-async def _found(which: Layer, event: str | None, turn: Turn) -> Entry | None:
-    """The last layer that is called so, be it of one message alone."""
+async def _called_so(which: Layer, event: str | None, turn: Turn) -> list[Entry]:
+    """The layers that are called so, be they of one message alone, the likeliest meant last."""
     first, last = which.on or turn.today - REMEMBERED, which.on or turn.today
     layers = await turn.book.of_days(first, last, "layer")
     such = [e for e in layers if _is_called(which, e) and event in (None, e.event)]
-    return max(such, key=lambda entry: _likelihood(entry, turn), default=None)
+    return sorted(such, key=lambda entry: _likelihood(entry, turn))
+
+
+def _alike(which: Layer, such: Sequence[Entry], turn: Turn) -> list[Entry]:
+    """The sender's own of one day, where nothing but the day is said and it has several."""
+    own = [e for e in such if e.writer == turn.sender]
+    by_day = which == Layer(on=which.on) and turn.refers_to is None
+    return own if by_day and len(own) > 1 else []
+
+
+def _which_one(alike: Sequence[Entry], turn: Turn) -> str:
+    """ "Which of these do you mean: 1 kg in the green bin or 500 g in the red bin?" """
+    told = listed([describe(entry, turn) for entry in alike], "or")
+    return f"Which of these do you mean: {told}? Say it with its amount, or reply to its message."
 
 
 def _likelihood(entry: Entry, turn: Turn) -> tuple[bool, bool, int]:

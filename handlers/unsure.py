@@ -4,13 +4,14 @@ import json
 import re
 from collections.abc import Sequence
 from dataclasses import replace
+from datetime import date
 from zoneinfo import ZoneInfo
 
 from handlers import binscaught, nosuchbin
 from handlers.answer import Answer, Query, Turn
 from handlers.bins import how_much
 from handlers.layers import right_amount, said_amount
-from handlers.phrasing import temperature, the, volume
+from handlers.phrasing import day, temperature, the, volume
 from handlers.placed import OWN_BIN, divided, placed
 from handlers.practice.figure import listed, number
 from handlers.reading.actjson import from_json
@@ -85,10 +86,11 @@ def asked(act: Unsure, turn: Turn) -> Answer:
         [first, *others] = act.guess
         lacking = None if others or isinstance(first, Amend) else how_much(first)
         return Answer(say=HOW_MUCH, query=lacking)
-    words = listed([_guessed(one, turn) for one in act.guess])
-    say = f"Shall I write down {words}?"
     layers = [one for one in act.guess if isinstance(one, Layer)]
-    if len(layers) > 1 and len(layers) == len(act.guess):
+    dated = len({one.on for one in layers}) > 1
+    words = listed([_guessed(one, turn) + _on_its_day(one, turn) * dated for one in act.guess])
+    say = f"Shall I write down {words}?"
+    if len(layers) == len(act.guess) and len({one.bin for one in layers}) > 1:
         say += f" If each had all of it, say “{_whole(layers, turn)}”."
     return Answer(say=say, query=Query.about(*act.guess, lacks="yes"))
 
@@ -127,6 +129,11 @@ def _guessed(act: Act, turn: Turn) -> str:
     noun = _NOUNS.get(act.act, act.act)
     seen = f" ({_seen(act, turn)})" if isinstance(act, Observe) else ""
     return f"{noun}{seen}{where}"
+
+
+def _on_its_day(act: Act, turn: Turn) -> str:
+    on: date | None = getattr(act, "on", None)
+    return f" ({day(on, turn.today)})" if on else ""
 
 
 def _seen(act: Observe, turn: Turn) -> str:

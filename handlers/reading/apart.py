@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 from itertools import pairwise
 from math import isclose
 from typing import Generic, NamedTuple, TypeVar
@@ -32,6 +32,8 @@ def drained_apart(drain: Drain, message: Message) -> list[Drain]:
     days = _days(message)
     whole = whole_of(message) if len(days) > 1 else None
     amounts = [] if whole is None or len(set(whole.names())) > 1 else sorted(drawn(whole))
+    if len(amounts) == 1:  # "drained on Monday and Friday, 200 ml each time"
+        return [replace(drain, on=day) for day in _on_each(message, amounts[0])]
     dates = _of_each(amounts, days) if len(amounts) > 1 else []
     if len(set(dates)) < 2:
         return []
@@ -55,6 +57,8 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     alone = len(message.days) < 2 and not message.members
     if alone or len({ref.name for ref in message.bins if ref.name is not None}) > 1:
         return []
+    if dated := _each_of_its_days(message):
+        return [replace(layer, on=day) for day in dated]
     days, doers = _days(message), _doers(message)
     if len(days) < 2 and len(doers) < 2:
         return []
@@ -179,8 +183,40 @@ def _together(message: Message, marks: Sequence[_Mark[_T]], amount: Amount) -> l
     each = each or message.norms[last : last + 1] in (["each"], ["both"])  # "each put a kilo"
     if not each or len(before) < 2:
         return []
-    joined = all(_JOINTS.issuperset(message.norms[a.end : b.start]) for a, b in pairwise(before))
+    joined = _joined([message.norms[a.end : b.start] for a, b in pairwise(before)])
     return [m.value for m in before] if joined else []
+
+
+def _each_of_its_days(message: Message) -> list[date]:
+    amounts = _amounts(message, rates=True) if len(message.days) > 1 else []
+    return _on_each(message, amounts[0]) if len(amounts) == 1 else []
+
+
+def _on_each(message: Message, amount: Amount) -> list[date]:
+    """ "500 g each on Monday and Tuesday", "on Monday and Friday, 200 ml each time", "1 kg a day
+    from Monday to Wednesday": all of the days, where so much of each is told."""
+    norms, days = message.norms, message.days
+    between = [norms[a.end : b.start] for a, b in pairwise(days)]
+    past = [day.past for day in days]
+    if any(a.start <= amount.start < b.end for a, b in pairwise(days)):
+        return []
+    if max(past) > message.today or len(past) < 2:
+        return []
+    behind, before = norms[amount.end : amount.end + 2], norms[days[0].start - 1 : days[0].start]
+    if between in _SPANS and behind in _EACH_DAY:
+        count = (past[1] - past[0]).days + 1
+        return [past[0] + timedelta(k) for k in range(count)] if 1 < count <= _WEEK else []
+    each = behind in _EACH_DAY or behind[:1] in (["each"], ["apiece"]) or before == ["both"]
+    free = before not in (["from"], ["since"], ["of"])
+    return past if each and free and _joined(between) else []
+
+
+def _joined(between: Sequence[Sequence[str]]) -> bool:
+    return all(_JOINTS.issuperset(words) and words for words in between)
+
+
+_SPANS = ([["to"]], [["-"]], [["–"]], [["till"]], [["until"]], [["through"]])
+_WEEK = 7
 
 
 def _again(message: Message, days: Sequence[_Mark[date]]) -> list[date]:
@@ -193,8 +229,16 @@ def _again(message: Message, days: Sequence[_Mark[date]]) -> list[date]:
 
 
 _AGAIN = words_in("and again then , the same on")
-_EACH_DAY = (["a", "day"], ["every", "day"], ["every", "time"], ["a", "time"], ["per", "day"])
-_JOINTS = words_in("and & n , +")
+_EACH_DAY = (
+    ["a", "day"],
+    ["every", "day"],
+    ["every", "time"],
+    ["a", "time"],
+    ["per", "day"],
+    ["each", "day"],
+    ["each", "time"],
+)
+_JOINTS = words_in("and & n , + on")
 
 
 def _of_each(amounts: Sequence[Amount], marks: Sequence[_Mark[_T]]) -> list[_T]:

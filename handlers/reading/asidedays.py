@@ -99,14 +99,18 @@ _SINCE = 8
 
 
 def day_before(norms: Sequence[str], i: int, told: Day) -> Day | None:
-    """ "Sunday a pint, and the day before that two": the day before the one told last."""
-    if norms[i : i + 3] != ["the", "day", "before"]:
+    """ "Sunday a pint, and the day before that two", "yesterday 1 kg, day before 600 g": the day
+    before the one told last."""
+    at = i + (norms[i] == "the")
+    led = at > i or (i > 0 and norms[i - 1] in (",", ";", ".", "and", "&", "\n"))
+    if not led or norms[at : at + 2] != ["day", "before"]:
         return None
-    after = norms[i + 3] if i + 3 < len(norms) else ""
+    end = at + 2
+    after = norms[end] if end < len(norms) else ""
     if after.isalpha() and after not in _BEHIND_BEFORE:
         return None
     past, future = told.past - timedelta(1), told.future - timedelta(1)
-    return Day(i, i + 3 + (after in ("that", "this")), past, future)
+    return Day(i, end + (after in ("that", "this")), past, future)
 
 
 _BEHIND_BEFORE = words_in("that this it i we was there another he she they a two three half")

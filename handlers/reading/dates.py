@@ -7,10 +7,19 @@ import calendar
 import re
 from collections.abc import Sequence
 from datetime import date, datetime, time, timedelta
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from typing import NamedTuple
 
-from handlers.reading.daywords import AMOUNT_BEHIND, BEHIND_A_DAY, ENDS, MONTHS, ORDINALS
+from handlers.reading.daystarts import line_heads
+from handlers.reading.daywords import (
+    AMOUNT_BEHIND,
+    BEHIND_A_DAY,
+    ENDS,
+    MONTHS,
+    ORDINALS,
+    SHORT,
+    WEEKDAYS,
+)
 from handlers.reading.feasts import last_and_next
 from handlers.reading.late import Late
 from handlers.reading.vocabulary import words_in
@@ -204,6 +213,8 @@ class Dates:
         done = _tells_deed(self.norms[i - 2] if before in _THINGS and i > 1 else before)
         if alone and (max(first, second) > MONTHS_A_YEAR or done):
             return max(first, second) <= _DAYS and (second not in _PARTED or first > second)
+        if i in self.heads or self.is_of_weekday(before, i, first, second):
+            return True
         leads = i == 0 or before in (".", "!", "\n", ",")
         if leads and MONTHS_A_YEAR < max(first, second) <= _DAYS and second not in _PARTED:
             return True  # "11/21 gate 4 lb"
@@ -215,6 +226,19 @@ class Dates:
         return (told and leads and (second > 4 or first > second)) or (
             alone and first > second and second > 4
         )
+
+    def is_of_weekday(self, before: str, i: int, first: int, second: int) -> bool:
+        """ "Mon 2/3": a date that falls on the day said before it."""
+        weekday = WEEKDAYS.get(before, SHORT.get(before))
+        if weekday is None or not AMOUNT_BEHIND.isdisjoint(self.norms[i + 1 : i + 2]):
+            return False
+        day = self.of_two_numbers(i, first, second)
+        return day is not None and weekday in (day.past.weekday(), day.future.weekday())
+
+    @cached_property
+    def heads(self) -> frozenset[int]:
+        """Where a date leads a line, among others that do."""
+        return line_heads(self.norms)
 
     def leads_report(self, i: int) -> bool:
         """Whether word i begins what was done: "i", a verb, or a name ("3/5 Mei drained it")."""

@@ -13,6 +13,7 @@ from handlers.reading.daywords import (
     STARTS,
     WEEKDAYS,
 )
+from handlers.reading.late import Late
 from handlers.reading.words import Word
 
 
@@ -49,6 +50,23 @@ def _is_idle(words: Sequence[Word], i: int) -> bool:
     return behind is None or not (behind.norm in leads or behind.kind == "number")
 
 
+def line_heads(norms: Sequence[str]) -> frozenset[int]:
+    """ "2/3 Bram 1 kg", a new line, "3/3 Zoe 400 g": where two numbers with a stroke lead a line of
+    their own and are no part of something; none if only one does."""
+    found = [
+        i
+        for i, norm in enumerate(norms[:-1])
+        if "/" in norm
+        and (i == 0 or norms[i - 1] == "\n")
+        and STROKE.fullmatch(norm)
+        and norms[i + 1] not in AMOUNT_BEHIND
+        and norms[i + 1] not in _WHOLES
+    ]
+    return frozenset(found if len(found) > 1 else ())
+
+
+STROKE = Late(r"\d{1,2}/\d{1,2}")
+_WHOLES = frozenset({"of", "a", "an", "the", "full", "empty"})
 _AGO = frozenset({"ago", "back", "bk", "earlier", "in", "from"})
 _BEHIND_NUMBER = ENDS | MONTHS.keys() | {"of"}
 _NAMED = WEEKDAYS.keys() | SHORT.keys()

@@ -29,6 +29,8 @@ from handlers.reading.bothapart import CUES as BOTH
 from handlers.reading.bothapart import parted_at_both
 from handlers.reading.branmoves import bran_moved
 from handlers.reading.buried import IN_GROUND, all_in_the_ground
+from handlers.reading.byday import CUES as CALLED_BY_DAY
+from handlers.reading.byday import of_that_day
 from handlers.reading.bydeed import CUES as CALLED_BY_KIND
 from handlers.reading.bydeed import STRUCK, kind_right, struck_by_kind
 from handlers.reading.byscraps import CUES as CALLED
@@ -36,6 +38,7 @@ from handlers.reading.byscraps import called
 from handlers.reading.bywords import told_by_word
 from handlers.reading.completing import completed
 from handlers.reading.dayright import and_so, opened_on
+from handlers.reading.diary import diary
 from handlers.reading.dictation import as_report
 from handlers.reading.doerright import was_by_me
 from handlers.reading.doubted import doubted
@@ -52,6 +55,8 @@ from handlers.reading.moresettings import with_further_settings
 from handlers.reading.onlythese import not_of_these
 from handlers.reading.onlywrong import only_wrong, undone
 from handlers.reading.otherbin import went_elsewhere
+from handlers.reading.othersshare import CUES as BESIDES
+from handlers.reading.othersshare import others_share
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.partright import parts_right
 from handlers.reading.passing import BY_NAME, RIVALS
@@ -98,6 +103,9 @@ def _read(message: Message) -> tuple[Act, ...]:
         return found
     if context.in_room and (of_record := _of_the_record(message) or jobs_done(message)):
         return of_record
+    days = diary(message) if context.in_room else ()
+    if days and isinstance(days[0], Layer):
+        return asked_first(without_untold(days, message), message)
     if leant := _leaning(message):
         return leant
     if moved := bran_moved(message):
@@ -110,7 +118,7 @@ def _read(message: Message) -> tuple[Act, ...]:
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
-    return _dictated(message) or told(message)
+    return _dictated(message) or told(message) or days
 
 
 def _dictated(message: Message) -> tuple[Act, ...]:
@@ -125,9 +133,11 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
     """What strikes out or puts right a record and says more of it than "that"."""
     if message.has(CALLED) and (by_name := called(message)):
         return (by_name,)
+    if message.days and message.has(CALLED_BY_DAY) and (by_day := of_that_day(message)):
+        return (by_day,)
     if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
         return (by_kind,)
-    return _told_anew(message) or _told_apart(message)
+    return _told_anew(message) or _told_apart(message) or _told_of_another(message)
 
 
 def _leaning(message: Message) -> tuple[Act, ...]:
@@ -190,6 +200,19 @@ def _told_apart(message: Message) -> tuple[Act, ...]:
     acts = [told(half) for half in halves]
     layers = all(half and all(isinstance(act, Layer) for act in half) for half in acts)
     return (*acts[0], *acts[1]) if layers else ()
+
+
+def _told_of_another(message: Message) -> tuple[Act, ...]:
+    """The sender's layer, and what another put into the same bin besides."""
+    share = others_share(message) if message.has(BESIDES) else None
+    if share is None:
+        return ()
+    end, others = share
+    own = told(read_message(message.text(0, end), message.context))
+    layers = [act for act in own if isinstance(act, Layer)]
+    if len(layers) != 1 or len(own) > 1:
+        return ()
+    return (*own, replace(others, bin=layers[0].bin, on=layers[0].on))
 
 
 def told(message: Message, surely: str | None = None) -> tuple[Act, ...]:

@@ -13,6 +13,9 @@ from tests.reading.context import acts
         ("Sat 1.1 kg, Sun 900 g, both in the shed bin", [("13", 1.1), ("14", 0.9)]),
         ("2 kg on Monday and 3 kg on Tuesday, bin 3", [("15", 2), ("16", 3)]),
         ("Sunday, Monday and Tuesday 2 kg each into bin 3", [("14", 2), ("15", 2), ("16", 2)]),
+        ("500 g each on Sunday and Tuesday in bin 3", [("14", 0.5), ("16", 0.5)]),
+        ("1 kg a day from Sunday to Tuesday in bin 3", [("14", 1), ("15", 1), ("16", 1)]),
+        ("put 500 g in bin 3 on both Sunday and Tuesday", [("14", 0.5), ("16", 0.5)]),
         ("half a stone of peel went in bin 3 yesterday, that is 7 lb", [("16", 3.175)]),
         ("14 oz of skins in bin 3, so 400 g", [("17", 0.4)]),
         ("12 June 700 g, 13 June 1.2 kg, bin 3", [("12", 0.7), ("13", 1.2)]),
@@ -59,6 +62,12 @@ def test_lots_of_several_people(text: str, lots: list[tuple[str | None, float]])
 def test_an_amount_told_by_another(text: str, lots: list[tuple[str, float]]) -> None:
     found = [act for act in acts(text) if isinstance(act, Layer)]
     assert sorted((act.bin, round(act.mass_kg or 0, 3)) for act in found) == sorted(lots)
+
+
+def test_as_much_drained_on_each_of_several_days() -> None:
+    found = acts("drained bin 3 on Sunday, Monday and Tuesday, 200 ml each time")
+    told = [(f"{act.on:%d}", act.volume_l) for act in found if isinstance(act, Drain)]
+    assert told == [("14", 0.2), ("15", 0.2), ("16", 0.2)]
 
 
 @pytest.mark.parametrize(
