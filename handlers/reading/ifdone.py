@@ -14,10 +14,11 @@ from handlers.reading.found import Found
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
-from handlers.reading.read import kind_of, read_in
+from handlers.reading.read import read_in
 from handlers.reading.records import RECORD_KINDS
 from handlers.reading.stretches import coming
 from handlers.reading.vocabulary import words_in
+from handlers.reading.weighed import kind_of
 
 CUES = ("when ", "ready", "how long", "how soon")
 _DEEDS = words_in("seal sealed close closed bury buried soil ground")
