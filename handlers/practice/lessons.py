@@ -60,6 +60,13 @@ Lesson = Literal[
     "worms",
     "winter",
     "when it is full",
+    "knowing it is full",
+    "sealing",
+    "what a layer is",
+    "weighing",
+    "lid open",
+    "which bin",
+    "leaving",
     "cleaning",
     "keeping liquid",
     "keeping bran",
@@ -300,6 +307,46 @@ TAUGHT: Mapping[Lesson, Advice] = {
         "deep.",
         figures=(DRAIN, FERMENT, DEPTH),
     ),
+    "knowing it is full": advice(
+        "When pressed down it stands so near the rim that no further layer fits under the lid with "
+        "the starter on top. Scraps sink for days, so a bin fills more slowly than it looks.",
+        f"Seal it then, or {number(FILL.value)} days after the first layer. Ask me “how full is "
+        "the blue bin?”",
+        source=FILL.source,
+        standing="published",
+        figures=(FILL,),
+    ),
+    "sealing": advice(
+        "Sealed means: nothing more goes in, and the lid stays shut while it ferments. Starter on "
+        "top, press, shut the lid tight, and tell me “sealed it”.",
+        f"From then on it is only drained, every {_range(DRAIN)} days. {_BURIED}",
+        source=FERMENT.source,
+        standing="published",
+        figures=(DRAIN, FERMENT),
+    ),
+    "what a layer is": advice(
+        f"What goes in at one time, with its starter: scraps {_range(LAYER_DEPTH)} cm deep, "
+        "pressed down, starter strewn on top. Tell me each: “1 kg of peelings in the blue bin”.",
+        figures=(LAYER_DEPTH,),
+    ),
+    "weighing": advice(
+        "No need: litres, cups or a good guess do as well, like “a bucket of peelings, 5 L”. I "
+        "reckon the starter from either.",
+    ),
+    "lid open": advice(
+        "Press the scraps down, or take some out, and wipe the rim and its groove; weigh the lid "
+        "down till it holds. While air gets in it may rot.",
+        "If the lid is pushed up by gas, tell me: “the lid is bulging”.",
+    ),
+    "which bin": advice(
+        "The one that is being filled, until it is full; never a sealed one. Ask me “how full are "
+        "the bins?”",
+    ),
+    "leaving": advice(
+        "What I know of turns and bins stays till it is said: “take Zoe off the rota”, “Bram takes "
+        "over the blue bin”.",
+        "If a bin goes away for good: “take the blue bin out of use”.",
+    ),
     "cleaning": advice(
         "Hot water and a brush, the tap too, and dry it in the sun; a little washing-up liquid is "
         "fine if it is rinsed off. No bleach: it gives off chlorine with acid.",
@@ -438,7 +485,7 @@ TAUGHT: Mapping[Lesson, Advice] = {
         "At home mostly yes. A group that shares bins, takes meat or gives ferment away may need "
         "leave: ask your local authority, whose word goes before mine.",
         "EU law calls all food waste of homes and caterers catering waste; in the UK a shared site "
-        "for it is not exempt and needs approval from APHA or DAERA.",
+        "for it needs approval from APHA or DAERA. Other lands differ, as do the states of the US.",
         source="Reg. (EU) 142/2011, Annex I; NetRegs on catering waste: communal sites are not "
         "exempt in the UK; the states of "
         "the US differ",

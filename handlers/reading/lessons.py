@@ -27,7 +27,19 @@ CUES = (
     *("ants outside", "roaches", "woodlice", "bran went", "bran gone", "bran turned", "bran has"),
     *("bran is", "bran's", "bran got", "starter went", "starter has", "starter is", "starter's"),
     *("balcony", "no tap", "without", "metal", "steel", "tin ", "enamel", "wooden"),
-    *("factory", " tea "),
+    *(
+        "factory",
+        " tea ",
+        "which ",
+        "explain",
+        "leav",
+        "left",
+        "quit",
+        "moved ",
+        "moving ",
+        "the lid",
+    ),
+    *("coming with", "going with", "no scale", "the law"),
 )
 
 _LEAD = (
@@ -86,7 +98,7 @@ _TOLD_OF: frozenset[Lesson] = frozenset(
     {
         *("bran forgotten", "draining forgotten", "dug up", "weight", "no garden", "blocked tap"),
         *("spilled", "buried and smelling", "bad smell", "colour of the liquid", "old bran"),
-        "ants outside",
+        *("ants outside", "lid open", "leaving", "weighing"),
     }
 )
 _OF_ONE_BIN: frozenset[Lesson] = frozenset(

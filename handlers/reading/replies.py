@@ -64,6 +64,7 @@ from handlers.reading.wishes import (
     is_of_old,
     is_to_bot,
     pounds_of,
+    set_by_call,
 )
 from handlers.reading.wording import (
     ACCEPTING,
@@ -309,7 +310,7 @@ def setting_told(message: Message) -> Set | None:
             if by_measures
             else None
         )
-    found = setting_of(plain_text(message), to_bot=is_to_bot(message))
+    found = setting_of(plain_text(message), to_bot=is_to_bot(message)) or set_by_call(message)
     if found and found[0] in ("quiet before", "quiet after"):
         found = hours_set(message) or found  # both ends may be said
     if found == ("units", "pounds"):

@@ -66,8 +66,9 @@ _JOIN = Late(
     rf"of)|(?:come|get|go) (?:in|on|onto|into)) {_ROTA}{_OF_BIN}(?: too| as well| again| please)*$"
 )
 _LEAVING = (
-    r"(?P<leaving>(?:i|we|qmember) (?:am |are |is |'m |'s |will be |have to |has to )?"
-    r"(?:moving out|moving away|moving|leaving|going away|away|off|out)"
+    r"(?P<leaving>(?:i|we|qmember) (?:am |are |is |'m |'s |will be |have to |has to |has |have |"
+    r"'ve )?(?:moving out|moving away|moving|leaving|going away|away|off|out|left|moved out|"
+    r"moved away|gone|quit)(?: us| the group| our group)?"
     r"(?: (?:on |from )?qday| soon| for good)?"
     r"(?: ,)?(?: (?:so|and|please))* )?"
 )

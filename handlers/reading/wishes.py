@@ -103,6 +103,22 @@ def _parts(message: Message) -> list[Message]:
 _MOST_SENTENCES = 8
 
 
+def set_by_call(message: Message) -> _Found:
+    """What the bot is called to set behind a few words to others: "Cool. Bot, use US units"."""
+    called = message.bot[0] if message.bot else 0
+    before = message.norms[:called]
+    if not 0 < called <= _FEW_BEFORE or before[-1] in _NOT_CALLED:
+        return None
+    behind = read_message(message.text(called, len(message.words)), message.context)
+    return setting_of(plain_text(behind), to_bot=True)
+
+
+_FEW_BEFORE = 6
+"""Words and signs that greet or thank."""
+_NOT_CALLED = words_in("the our my your a this that")
+"""Words behind which the bot is spoken of and not called."""
+
+
 def asked_by_name(message: Message) -> _Found:
     """What the bot is asked by its name, in words that no score is needed for."""
     if not message.bot or message.sentences[0].asked:

@@ -118,6 +118,8 @@ def test_a_rota_is_read(said: str, meant: tuple[str, int, str | None, date | Non
         ("Bram is off the rota", Quitting(member="Bram")),
         ("take me off the rota for the shed bin please", Quitting(bin="shed")),
         ("take Greet off the rota, she's moved away", Quitting(member="Greet")),
+        ("Bram has left, take him out of the rota", Quitting(member="Bram")),
+        ("Bram has left the group, please take him off the rota", Quitting(member="Bram")),
         ("please remove Bram from the list of keepers", Quitting(member="Bram")),
         ("rota Ines, Bram, Zora weekly", Rota(members=("Ines", "Bram", "Zora"), days=7)),
         ("put Mei after Bram on the rota", Rearranged(member="Mei", place="after", other="Bram")),

@@ -180,3 +180,30 @@ def test_reminders_are_turned_back_on() -> None:
         assert isinstance(told, Set)
         assert (told.what, told.value) == ("reminders", "on")
     assert acts("turn them back on", in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "value"),
+    [
+        ("Cool. Bot, use US units", "us"),
+        ("ok great. bot, use US units please", "us"),
+        ("Lovely, thank you! Bot, switch to metric", "metric"),
+        ("right bot use imperial units", "imperial"),
+    ],
+)
+def test_the_bot_is_called_behind_a_few_words_to_others(text: str, value: str) -> None:
+    found = certain(read_message(text, group(in_room=True)))
+    assert Set(what="units", value=value, rules=("a setting",)) in found
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Does the bot use US units",
+        "Bram made the bot use US units",
+        "the scales that my aunt gave me last year came with a card: bot, use US units",
+    ],
+)
+def test_who_speaks_of_the_bot_calls_it_to_nothing(text: str) -> None:
+    found = certain(read_message(text, group(in_room=True)))
+    assert not [act for act in found if isinstance(act, Set)]
