@@ -1,8 +1,6 @@
 """What completes or puts right the record that the talk is on, or tells it again."""
 
-from handlers.reading.acts import (
-    Act,
-)
+from handlers.reading.acts import Act
 from handlers.reading.bydeed import CUES as CALLED_BY_KIND
 from handlers.reading.bydeed import kind_right
 from handlers.reading.dayright import and_so, opened_on
