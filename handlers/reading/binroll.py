@@ -15,6 +15,7 @@ from handlers.reading.openings import INTRODUCED
 from handlers.reading.rollread import Roll, Told, Unlike, stands_alone
 from handlers.reading.rollwords import VESSELS, Piece, pieces_of
 from handlers.reading.sizes import SMALLEST, SMALLEST_BARE
+from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 
 CUES = BIN_WORDS | VESSELS | words_in("more another opened set add register registered")
@@ -32,7 +33,7 @@ def bins_told(message: Message) -> tuple[Act, ...]:
     known = sum(ref.known for ref in (*message.bins, *message.named)) > 1
     if not (known or message.has(CUES)) or len(message.words) > _LONGEST:
         return ()
-    if any(sentence.asked for sentence in message.sentences):
+    if any(sentence.asked for sentence in message.sentences) or not _may_be_sized(message):
         return ()
     roll = Roll(message, _from_bins_on(pieces_of(message)))
     try:
@@ -46,6 +47,23 @@ def bins_told(message: Message) -> tuple[Act, ...]:
     if roll.sealed and (len(roll.bins) > 1 or not message.days):
         return ()
     return tuple(act for one in roll.bins for act in _told_of(one, roll, on))
+
+
+def _may_be_sized(message: Message) -> bool:
+    """Whether a size, a number or several vessels are named, without which no bins are listed, and
+    nothing is told that was done to one.
+    """
+    verbs = [c.verb.verb for c in message.clauses if c.verb is not None]
+    if any(not verb.classes.isdisjoint(_DEEDS) and verb.plain not in _HAVING for verb in verbs):
+        return False
+    if message.has(VESSELS) or any(a.quantity == "volume" for a in message.amounts):
+        return True
+    weighed = indexes(message.amounts)
+    return any(word.kind == "number" and i not in weighed for i, word in enumerate(message.words))
+
+
+_DEEDS = frozenset({"layer", "drain", "bury"})
+_HAVING = frozenset({"have", "get", "hold", "take", "bring", "keep", "have got", "go", "start"})
 
 
 def _from_bins_on(pieces: Sequence[Piece]) -> Sequence[Piece]:

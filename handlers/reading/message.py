@@ -234,6 +234,8 @@ def _people_beside(
 
 def _over_and_coming(days: tuple[Day, ...], today: date) -> tuple[frozenset[int], frozenset[int]]:
     """The words of days that are over, and of those that may be to come."""
+    if not days:
+        return frozenset(), frozenset()
     over = [d for d in days if d.past == d.future and d.past < today]
     return indexes(over), indexes([d for d in days if d.future > today])
 
