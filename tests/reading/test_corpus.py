@@ -11,6 +11,8 @@ FLOORS = {
     "hand_d.jsonl": 0.97,
     "hand_e.jsonl": 0.96,
     "hand_wa.jsonl": 0.98,
+    "hand_wb.jsonl": 0.97,
+    "hand_wc.jsonl": 0.93,
     "own_records.jsonl": 0.97,
     "own_small_talk.jsonl": 0.98,
     "own_questions.jsonl": 0.97,
