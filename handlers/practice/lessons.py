@@ -75,6 +75,7 @@ Lesson = Literal[
     "near plants",
     "two bins",
     "using liquid",
+    "much liquid",
     "soil in it",
     "on the surface",
     "in a bed",
@@ -393,6 +394,12 @@ TAUGHT: Mapping[Lesson, Advice] = {
         "Thin it and give it to plants at the root: ask me “how much water for 250 mL?”, or “can I "
         "use it on houseplants?” Undiluted it goes down the drain only.",
         caution("liquid"),
+    ),
+    "much liquid": advice(
+        "Any amount is: wet scraps give much, dry ones little or nothing. It should smell sour, "
+        "and none is to stand in the bin.",
+        "If the scraps swim, add torn cardboard or dry bread. To use it, ask me “how much water "
+        "for 150 mL?”",
     ),
     "soil in it": advice(
         f"Not in the bin. When you bury it, yes: stir in {number(STIRRED_IN.value)} part of soil "

@@ -5,9 +5,11 @@ other things is never answered.
 """
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 from functools import lru_cache, partial
 
 from handlers.practice.lessons import LESSONS, Lesson
+from handlers.reading.acts import Drain
 from handlers.reading.arranged import Taught
 from handlers.reading.asking import is_question
 from handlers.reading.found import Found
@@ -39,7 +41,7 @@ CUES = (
         "moving ",
         "the lid",
     ),
-    *("coming with", "going with", "no scale", "the law"),
+    *("coming with", "going with", "no scale", "the law", "is that ", "is this "),
 )
 
 _LEAD = (
@@ -75,10 +77,29 @@ def lessons(message: Message) -> Iterator[Found]:
     """The general questions of a message, each that is the whole of a sentence."""
     said = set()
     for phrase in phrases(message):
-        lesson = _lesson(phrase)
+        lesson = _of_drawn(phrase) or _lesson(phrase)
         if lesson is not None and lesson not in said:
             said.add(lesson)
             yield Found(*phrase.sentence, Taught(lesson=lesson))
+
+
+def _of_drawn(phrase: Phrase) -> Lesson | None:
+    """What is asked of "it" where the talk is on a draining: "what do I do with it?"."""
+    if not isinstance(phrase.message.context.last, Drain) or not _is_question(phrase):
+        return None
+    text = _DRAWN.sub("the liquid", phrase.text)
+    lesson = _lesson(replace(phrase, text=text)) if text != phrase.text else None
+    return lesson if lesson in _OF_LIQUID else None
+
+
+_DRAWN = Late(r"\b(?:all of (?:it|that)|the lot|it|that|this)\b")
+_OF_LIQUID: frozenset[Lesson] = frozenset(
+    {
+        *("using liquid", "keeping liquid", "for plants", "colour of the liquid", "much liquid"),
+        "what the liquid holds",
+    }
+)
+"""Lessons that "it" may ask for behind a draining."""
 
 
 def _lesson(phrase: Phrase) -> Lesson | None:

@@ -1,8 +1,11 @@
 """What a newcomer asks of the craft, and talk that sounds like it."""
 
+from dataclasses import replace
+
 import pytest
 
-from handlers.practice.lessons import LESSONS
+from handlers.practice.lessons import LESSONS, Lesson
+from handlers.reading.acts import Drain
 from handlers.reading.arranged import Taught
 from handlers.reading.plans import read
 from tests.reading.context import group
@@ -165,6 +168,7 @@ ASKED = [
     ("vinegar to clean the bin?", "cleaning"),
     ("filled to the top", "when it is full"),
     ("the bin is full now", "when it is full"),
+    ("how much liquid is normal?", "much liquid"),
     ("how do I know when it is full?", "knowing it is full"),
     ("how full should I fill it?", "knowing it is full"),
     ("how high can we fill the bin?", "knowing it is full"),
@@ -238,6 +242,23 @@ OTHER_TALK = [
 @pytest.mark.parametrize(("text", "lesson"), ASKED)
 def test_a_newcomer_is_taught(text: str, lesson: str) -> None:
     assert read(text, group(in_room=True)) == (Taught(lesson=lesson),)  # type: ignore[arg-type]
+
+
+@pytest.mark.parametrize(
+    ("text", "lesson"),
+    [
+        ("what do I do with it?", "using liquid"),
+        ("what should we do with that now?", "using liquid"),
+        ("is that the right amount?", "much liquid"),
+        ("can we keep it till the weekend?", "keeping liquid"),
+        ("how long does it keep?", "keeping liquid"),
+        ("can I give it to my geranium?", "using liquid"),
+    ],
+)
+def test_it_is_the_liquid_behind_a_draining(text: str, lesson: Lesson) -> None:
+    drawn = replace(group(in_room=True), last=Drain(volume_l=0.15, bin="shed"))
+    assert read(text, drawn) == (Taught(lesson=lesson),)
+    assert Taught(lesson=lesson) not in read(text, group(in_room=True))
 
 
 def test_every_lesson_is_asked_for_here() -> None:
