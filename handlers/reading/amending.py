@@ -1,17 +1,15 @@
 """Corrections: what puts an earlier record right, or strikes it out."""
 
 from collections.abc import Sequence
-from itertools import repeat
 
 from handlers.practice.dilution_words import USE_WORDS
 from handlers.reading.acts import Act, Amend, Batch, Drain, Layer, Open, Retract, Stock
 from handlers.reading.amended import ANOTHER_AMOUNT, amend_from
-from handlers.reading.days import Day
 from handlers.reading.jests import is_only_a_jest
 from handlers.reading.late import Late
 from handlers.reading.meantbins import tells_of
 from handlers.reading.message import Message
-from handlers.reading.once import once
+from handlers.reading.plaintext import SHORT, is_asking, plain_text, with_people, word_count
 from handlers.reading.sentences import Clause
 from handlers.reading.spoons import is_of_spoons
 from handlers.reading.vocabulary import words_in
@@ -32,60 +30,6 @@ SORRY = words_in(
 BARE_AMOUNT = "the amount that was asked for"
 UNDONE = "undo what was done last"
 """The rule of a striking out before which the correction goes that made the record what it is."""
-SHORT = 16
-"""Words in a correction or an answer; longer messages tell something new."""
-
-
-def plain_text(message: Message, *, days: bool = False) -> str:
-    """The words with their stops, bin names as `qbin` and the bot's name left out.
-
-    With `days`, a day is `qday`.
-    """
-    return _text_with_days(message) if days else _text(message)
-
-
-@once
-def _text(message: Message) -> str:
-    return _plain(message, ())
-
-
-@once
-def _text_with_days(message: Message) -> str:
-    return _plain(message, message.days)
-
-
-def _plain(message: Message, days: Sequence[Day]) -> str:
-    norms = message.norms.copy()
-    for i in message.bot:
-        norms[i] = ""
-    if not (message.bins or days):
-        return _said(norms)
-    refs: dict[int, tuple[int, str]] = {d.start: (d.end, "qday") for d in days}
-    refs |= {b.start: (b.end, "qbin") for b in message.bins}
-    behind = 0
-    for start, (end, name) in sorted(refs.items()):
-        if start >= behind:
-            norms[start:end] = [name, *repeat("", end - start - 1)]
-            behind = end
-            if norms[end : end + 2] == _PARTED:
-                norms[end : end + 2] = ["'s", ""]
-    return _said(norms)
-
-
-_PARTED = ["'", "s"]
-"""Behind a name that ends in a number: "bin 3's"."""
-
-
-def _said(norms: list[str]) -> str:
-    return " ".join([norm for norm in norms if norm not in _UNSAID]).strip(" ,.!:?-")
-
-
-_UNSAID = frozenset({"", "@", "☺"})
-
-
-def word_count(message: Message) -> int:
-    """Words of the message, its signs left out."""
-    return len([w for w in message.words if w.kind != "sign"])
 
 
 def retract(message: Message, text: str) -> Retract | None:
@@ -293,11 +237,6 @@ def _goes_elsewhere(behind: Sequence[str]) -> bool:
 _THERE = words_in("it there that all total the end today now , . !")
 
 
-def is_asking(message: Message) -> bool:
-    """Whether any part of the message asks."""
-    return any(c.sense == "ask" for c in message.clauses) or any(s.asked for s in message.sentences)
-
-
 def _amount_not_another(message: Message) -> bool:
     """ "600 g not 900", "not 3 kg but 2", "2 lbs, not 3"."""
     norms = message.norms
@@ -320,12 +259,3 @@ def _counts_things(message: Message, i: int) -> bool:
     held = {k for a in message.amounts for k in range(a.start, a.end)}
     word = message.words[i] if i < len(message.words) else None
     return word is not None and word.kind == "word" and i not in held and word.norm not in SORRY
-
-
-def with_people(message: Message, text: str) -> str:
-    """The text with members as `qmember`."""
-    if not message.members:
-        return text
-    names = {" ".join(message.norms[m.start : m.end]) for m in message.members}
-    words = [("qmember" if word in names else word) for word in text.split(" ")]
-    return " ".join(words)

@@ -1,6 +1,5 @@
 """Refusals, delays, strikings and doubts that are between people, and answer nothing of ours."""
 
-from handlers.reading.amending import plain_text
 from handlers.reading.asidebins import (
     BESIDE_BINS,
     COUNCIL,
@@ -13,6 +12,7 @@ from handlers.reading.asidewords import OF_ELSE
 from handlers.reading.jests import is_joke
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 

@@ -1,8 +1,8 @@
 """Deeds that are waited for, doubted or given up: "shout when it's sealed", "all but buried"."""
 
-from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 CUES = words_in(

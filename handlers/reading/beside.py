@@ -8,10 +8,10 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from handlers.reading.acts import Topic
-from handlers.reading.amending import plain_text
 from handlers.reading.briefly import POURED_ON
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 

@@ -1,10 +1,10 @@
 """Starter that comes to what is on hand, or goes from it: bought, dried, given away, spilled."""
 
 from handlers.reading.acts import Stock
-from handlers.reading.amending import is_asking, with_people
 from handlers.reading.amounts import Amount
 from handlers.reading.late import Late
 from handlers.reading.message import BRAN, Message
+from handlers.reading.plaintext import is_asking, with_people
 from handlers.reading.quantities import amount_sum
 from handlers.reading.vocabulary import words_in
 

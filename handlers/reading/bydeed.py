@@ -7,9 +7,9 @@ from dataclasses import replace
 
 from handlers.reading.acts import Amend, Drain, Retract
 from handlers.reading.amended import amend_from
-from handlers.reading.amending import SHORT, is_asking, plain_text, word_count
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import SHORT, is_asking, plain_text, word_count
 from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.vocabulary import words_in
 

@@ -1,9 +1,9 @@
 """Records that hold whatever their score: turns of phrase that can tell nothing else of a bin."""
 
-from handlers.reading.amending import plain_text
 from handlers.reading.bywordforms import BYWORDS, Byword
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import first_in
 

@@ -3,9 +3,9 @@
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Layer
-from handlers.reading.amending import plain_text, with_people
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text, with_people
 
 _BRINGS = (
     "brought|came|turned up|appeared|showed up|dropped|delivered|left|handed|gave|fetched|sent|"

@@ -3,9 +3,9 @@
 from datetime import date
 
 from handlers.reading.acts import Amend, Bury, Drain, Layer, Observe, Open, Seal
-from handlers.reading.amending import SHORT, plain_text, word_count
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import SHORT, plain_text, word_count
 from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in

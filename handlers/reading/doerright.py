@@ -1,9 +1,9 @@
 """A deed put down to the one who did it: "Ines carried that one, not me"."""
 
 from handlers.reading.acts import Amend
-from handlers.reading.amending import SHORT, plain_text, with_people, word_count
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import SHORT, plain_text, with_people, word_count
 from handlers.reading.quantities import amount_sum
 from handlers.reading.rightwrong import BY_FORM
 

@@ -5,7 +5,6 @@ from dataclasses import replace
 
 from handlers.practice.density import capacity_kg
 from handlers.reading.acts import Ask, Layer
-from handlers.reading.amending import plain_text
 from handlers.reading.amounts import Amount
 from handlers.reading.bincounts import bins_counted
 from handlers.reading.items import Item, one_food
@@ -13,6 +12,7 @@ from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.ofwhat import called_behind, of_what
+from handlers.reading.plaintext import plain_text
 from handlers.reading.quantities import part_at
 from handlers.reading.question import Question
 from handlers.reading.unlike import made_of, things_of_each

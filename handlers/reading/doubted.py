@@ -4,11 +4,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, OnBins, Open, Unsure, meant
-from handlers.reading.amending import plain_text
 from handlers.reading.binwords import PLACE_NAMES
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.namesense import EATING, is_eaten_by_namesake
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 _TESTING = words_in("test testing")

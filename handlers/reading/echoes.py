@@ -4,9 +4,9 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Layer
-from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 SAID_AGAIN, QUOTED = "said again", "another's words"

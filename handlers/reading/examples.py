@@ -3,9 +3,9 @@
 "You can write: sealed the shed bin", "for example added 5 kg", "a usual bin is 20 L".
 """
 
-from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 CUES = words_in(

@@ -5,13 +5,14 @@
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Amend, Drain, Layer, Unsure
-from handlers.reading.amending import amend, is_asking, plain_text
+from handlers.reading.amending import amend
 from handlers.reading.late import Late
 from handlers.reading.leaning import number_meant
 from handlers.reading.lots import share_of
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message, read_message
 from handlers.reading.numbers import read_number
+from handlers.reading.plaintext import is_asking, plain_text
 from handlers.reading.quantities import amount_sum
 from handlers.reading.spans import indexes, unheld
 from handlers.reading.unitright import in_unit

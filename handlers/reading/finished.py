@@ -4,9 +4,9 @@ from collections.abc import Sequence
 from datetime import date
 
 from handlers.reading.acts import Act, Done, Drain
-from handlers.reading.amending import word_count
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import word_count
 from handlers.reading.quantities import amount_sum
 from handlers.reading.vocabulary import words_in
 

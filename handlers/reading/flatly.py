@@ -7,11 +7,12 @@ that the same words inside a tale of other things are none.
 from typing import NamedTuple
 
 from handlers.reading.acts import Accept, Act, Decline, Done, Later, Retract
-from handlers.reading.amending import SHORT, is_quoted, plain_text, with_people, word_count
+from handlers.reading.amending import is_quoted
 from handlers.reading.finished import CUES as OF_DONE
 from handlers.reading.finished import finished, finished_with_much
 from handlers.reading.message import Message
 from handlers.reading.passing import coming
+from handlers.reading.plaintext import SHORT, plain_text, with_people, word_count
 from handlers.reading.putoff import put_off_by
 from handlers.reading.vocabulary import words_in
 from handlers.reading.wording import Patterns, first_in, patterns

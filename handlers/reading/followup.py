@@ -7,7 +7,6 @@ that it has a place for. What they ask is that question anew, so that nothing is
 from dataclasses import fields, replace
 
 from handlers.reading.acts import Act, Ask, Drain, Layer
-from handlers.reading.amending import plain_text
 from handlers.reading.askedanew import LEADS, OPENING, SMALL, is_bare, is_only, with_named
 from handlers.reading.fewwords import TIMES
 from handlers.reading.inunits import in_other_units
@@ -15,6 +14,7 @@ from handlers.reading.late import Late
 from handlers.reading.leaning import number_meant
 from handlers.reading.message import Message, read_message
 from handlers.reading.numbers import read_number
+from handlers.reading.plaintext import plain_text
 from handlers.reading.questions import is_why
 from handlers.reading.severally import each_asked
 from handlers.reading.spans import indexes

@@ -11,13 +11,14 @@ from enum import Enum
 from math import log
 
 from handlers.reading.acts import Act, Amend, Context, Drain, Layer, Retract, meant
-from handlers.reading.amending import SORRY, plain_text
+from handlers.reading.amending import SORRY
 from handlers.reading.arranged import Plan
 from handlers.reading.late import Late
 from handlers.reading.leaning import FARTHEST
 from handlers.reading.message import Message
 from handlers.reading.neighbours import BOOKED, CRAFT, OF_RECORD, calls_record, is_for_us
 from handlers.reading.numbers import read_number
+from handlers.reading.plaintext import plain_text
 from handlers.reading.sametoo import AS_JUST_TOLD
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in

@@ -8,10 +8,10 @@ from math import isclose, log10
 
 from handlers.practice.units import LITRES
 from handlers.reading.acts import Ask, Layer, Topic, Units
-from handlers.reading.amending import plain_text
 from handlers.reading.doses import dose_on
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.unitwords import Quantity, Unit, unit_table
 from handlers.reading.vocabulary import words_in
 

@@ -1,9 +1,9 @@
 """Food that is kept, served or offered in a room whose name is also a bin's: "hams in the shed"."""
 
-from handlers.reading.amending import plain_text
 from handlers.reading.binwords import BIN_WORDS
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 CUES = words_in(

@@ -19,15 +19,7 @@ from handlers.reading.acts import (
     Stock,
     Unsure,
 )
-from handlers.reading.amending import (
-    BARE_AMOUNT,
-    SORRY,
-    is_asking,
-    is_bare_amount,
-    is_of_another_thing,
-    plain_text,
-    word_count,
-)
+from handlers.reading.amending import BARE_AMOUNT, SORRY, is_bare_amount, is_of_another_thing
 from handlers.reading.grouping import groups_of
 from handlers.reading.late import Late
 from handlers.reading.liquid import drain_from, drawn
@@ -35,6 +27,7 @@ from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
 from handlers.reading.placewords import UNDER
+from handlers.reading.plaintext import is_asking, plain_text, word_count
 from handlers.reading.quantities import amount_sum, scrap_amounts
 from handlers.reading.scraps import layer_from
 from handlers.reading.spans import indexes

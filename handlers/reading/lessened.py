@@ -1,12 +1,12 @@
 """What was weighed with the scraps is taken off: "knock 200 g off for the bowl", "1 kg less"."""
 
 from handlers.reading.acts import Amend
-from handlers.reading.amending import SHORT, word_count
 from handlers.reading.amountlists import read_amounts
 from handlers.reading.amounts import Amount
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
+from handlers.reading.plaintext import SHORT, word_count
 from handlers.reading.rightwrong import BY_FORM, REASONS, VESSELS
 from handlers.reading.unitright import amount_of
 from handlers.reading.vocabulary import words_in

@@ -1,8 +1,8 @@
 """What was long ago, on a screen, in print or far away: none of it is of our bins."""
 
-from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 _YEARS = frozenset(str(year) for year in range(1900, 2000))

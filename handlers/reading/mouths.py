@@ -1,9 +1,9 @@
 """Scraps that went to animals or to people, and not to a bin: "the hens had them, not bin 3"."""
 
-from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.phrases import named_text
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 _ONE = words_in(

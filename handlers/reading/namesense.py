@@ -2,10 +2,10 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.amending import plain_text
 from handlers.reading.binwords import BIN_WORDS, COLOURS, BinRef
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 _OUTINGS = (

@@ -15,13 +15,14 @@ from handlers.reading.acts import (
     Retract,
     Unsure,
 )
-from handlers.reading.amending import SORRY, word_count
+from handlers.reading.amending import SORRY
 from handlers.reading.arranged import Plan
 from handlers.reading.communal import Refusing, Taking
 from handlers.reading.keptbins import only_mine
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.partright import BY_PART
+from handlers.reading.plaintext import word_count
 from handlers.reading.plans import Reading
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in

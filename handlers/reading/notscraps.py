@@ -1,8 +1,8 @@
 """Amounts that are told like a layer's, of what went into no bin: body weight, catches, spills."""
 
-from handlers.reading.amending import plain_text, with_people
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text, with_people
 from handlers.reading.vocabulary import words_in
 
 _MASS = (

@@ -1,9 +1,9 @@
 """What was told of several bins and holds for one: "no, only the shed", "the yard isn't buried"."""
 
 from handlers.reading.acts import Bury, Drain, Layer, Retract, Seal
-from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 CUES = words_in("only just not isnt wasnt hasnt")

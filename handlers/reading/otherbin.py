@@ -1,10 +1,10 @@
 """A record put right by its bin alone: "no, into the blue bin", "nope, the shed"."""
 
 from handlers.reading.acts import Amend, Bury, Drain, Layer, Observe, Seal
-from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.vocabulary import words_in
 

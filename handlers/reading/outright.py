@@ -1,12 +1,12 @@
 """Questions that hold whatever their score: their words can ask about nothing but the craft."""
 
 from handlers.reading.acts import Context, Drain, Topic
-from handlers.reading.amending import plain_text, with_people
 from handlers.reading.binwords import BinRef
 from handlers.reading.briefly import MAY_GO_ON, POURED_ON
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.outrightwords import BED_WORDS, OUTRIGHTS
+from handlers.reading.plaintext import plain_text, with_people
 from handlers.reading.spans import indexes, unheld
 from handlers.reading.vocabulary import words_in
 

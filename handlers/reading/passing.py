@@ -7,13 +7,13 @@ import re
 from datetime import date
 
 from handlers.reading.acts import Accept, Act, Ask, Decline, Offer
-from handlers.reading.amending import SHORT, plain_text, with_people
 from handlers.reading.binwords import BinRef
 from handlers.reading.days import Day
 from handlers.reading.doers import is_sender
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.people import MemberRef
+from handlers.reading.plaintext import SHORT, plain_text, with_people
 from handlers.reading.stretches import coming as coming_day
 from handlers.reading.vocabulary import words_in
 from handlers.reading.weeks import named_in

@@ -1,9 +1,9 @@
 """Until when something is put off: "ask me again in 3 days", "at the weekend"."""
 
 from handlers.reading.acts import Later
-from handlers.reading.amending import plain_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 from handlers.reading.weeks import named_in
 

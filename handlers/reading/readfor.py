@@ -1,10 +1,10 @@
 """A word put right by naming both: "for bread read beef", "what I wrote as bin 3 was the shed"."""
 
 from handlers.reading.acts import Amend
-from handlers.reading.amending import SHORT, word_count
 from handlers.reading.late import Late
 from handlers.reading.makeups import makeup
 from handlers.reading.message import Message
+from handlers.reading.plaintext import SHORT, word_count
 from handlers.reading.rightwrong import BY_FORM
 
 _WROTE = r"(?:put|wrote|typed|said|logged|posted)"

@@ -15,17 +15,7 @@ from handlers.reading.acts import (
     Retract,
     Set,
 )
-from handlers.reading.amending import (
-    SHORT,
-    SORRY,
-    UNDONE,
-    amend,
-    is_asking,
-    plain_text,
-    retract,
-    with_people,
-    word_count,
-)
+from handlers.reading.amending import SORRY, UNDONE, amend, retract
 from handlers.reading.asides import is_aside
 from handlers.reading.craftsettings import craft_setting, measured_setting
 from handlers.reading.dayright import CUES as OF_DAYS
@@ -48,6 +38,7 @@ from handlers.reading.message import Message
 from handlers.reading.otherbin import REFUSALS, in_another_bin
 from handlers.reading.passing import CUES as OF_PASSING
 from handlers.reading.passing import coming, passed_on, taker
+from handlers.reading.plaintext import SHORT, is_asking, plain_text, with_people, word_count
 from handlers.reading.putoff import put_off_by, put_off_to
 from handlers.reading.readfor import read_for
 from handlers.reading.restated import CUES, restated

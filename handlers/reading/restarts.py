@@ -3,12 +3,12 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Open
-from handlers.reading.amending import plain_text
 from handlers.reading.binwords import PLACE_NAMES
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group
 from handlers.reading.late import Late
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.told import day_of, is_ahead
 from handlers.reading.vocabulary import words_in
 

@@ -10,10 +10,10 @@ from math import log10
 
 from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Amend
-from handlers.reading.amending import SHORT, word_count
 from handlers.reading.late import Late
 from handlers.reading.leaning import number_meant
 from handlers.reading.message import Message
+from handlers.reading.plaintext import SHORT, word_count
 from handlers.reading.rightwrong import (
     BY_FORM,
     JOINED_CUES,

@@ -22,12 +22,12 @@ from handlers.reading.acts import (
     Stock,
     Unsure,
 )
-from handlers.reading.amending import plain_text
 from handlers.reading.anew import CUES as STRIKING
 from handlers.reading.flatly import FLATLY
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.passing import BY_NAME
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 _DONE = Late(

@@ -4,10 +4,10 @@ from dataclasses import replace
 
 from handlers.reading.acts import Amend, Layer
 from handlers.reading.amended import amend_from
-from handlers.reading.amending import is_asking, plain_text
 from handlers.reading.late import Late
 from handlers.reading.leaning import spoken_of
 from handlers.reading.message import Message
+from handlers.reading.plaintext import is_asking, plain_text
 
 _RULE = "what the bin got, told again"
 _TOLD_AGAIN = Late(

@@ -5,7 +5,6 @@ again".
 from dataclasses import replace
 
 from handlers.reading.acts import Bury, Drain, Layer, Observe, Seal, Unsure
-from handlers.reading.amending import plain_text
 from handlers.reading.buried import bury_from
 from handlers.reading.goneon import COLOURS
 from handlers.reading.grouping import groups_of
@@ -14,6 +13,7 @@ from handlers.reading.leaning import number_beside, spoken_of
 from handlers.reading.message import Message, read_message
 from handlers.reading.numbers import read_number
 from handlers.reading.phrases import named_text
+from handlers.reading.plaintext import plain_text
 from handlers.reading.vocabulary import words_in
 
 _RULE = "the same, of another bin"

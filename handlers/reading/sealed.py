@@ -4,12 +4,12 @@ import re
 from collections.abc import Sequence
 
 from handlers.reading.acts import Seal
-from handlers.reading.amending import plain_text
 from handlers.reading.doers import member_of
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.late import Late
 from handlers.reading.message import Message
 from handlers.reading.peeks import is_shut_again
+from handlers.reading.plaintext import plain_text
 from handlers.reading.spans import indexes, unheld
 from handlers.reading.told import bin_of, day_of, is_ahead, said_day
 from handlers.reading.unnamed import is_of_unnamed_bin

@@ -6,9 +6,9 @@ from datetime import time
 from itertools import pairwise
 from typing import NamedTuple
 
-from handlers.reading.amending import word_count
 from handlers.reading.hours import PARTS, Hour, hour_at, hour_behind
 from handlers.reading.message import Message
+from handlers.reading.plaintext import word_count
 from handlers.reading.spans import indexes
 from handlers.reading.vocabulary import words_in
 

@@ -5,8 +5,8 @@ from dataclasses import replace
 from math import isclose, log10
 
 from handlers.reading.acts import Amend
-from handlers.reading.amending import SHORT, word_count
 from handlers.reading.message import Message
+from handlers.reading.plaintext import SHORT, word_count
 from handlers.reading.rightwrong import BY_FORM, REASONS, STOPS, Sides
 from handlers.reading.unitwords import Unit, unit_table
 

@@ -5,11 +5,11 @@ bucket, 8 litres"; and what somebody gave of it: "she only gave me 3".
 from dataclasses import replace
 
 from handlers.reading.acts import Amend, Layer
-from handlers.reading.amending import SHORT, word_count
 from handlers.reading.late import Late
 from handlers.reading.leaning import number_meant
 from handlers.reading.message import Message
 from handlers.reading.numbers import read_number
+from handlers.reading.plaintext import SHORT, word_count
 from handlers.reading.rightwrong import BY_FORM
 from handlers.reading.unitright import amount_of
 from handlers.reading.unitwords import unit_table

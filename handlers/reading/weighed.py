@@ -13,7 +13,6 @@ from handlers.reading.acts import (
     Topic,
     Unsure,
 )
-from handlers.reading.amending import is_asking
 from handlers.reading.asides import is_aside
 from handlers.reading.askedfigures import filled
 from handlers.reading.beside import CUES as BESIDE
@@ -29,6 +28,7 @@ from handlers.reading.message import Message
 from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.passing import BY_NAME, RIVALS
 from handlers.reading.plainly import BY_FORM, dated_report, led_by, plain_report, with_siblings
+from handlers.reading.plaintext import is_asking
 from handlers.reading.questions import ASKED_KINDS, asking, asks, question_of
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies

@@ -9,8 +9,8 @@ from dataclasses import replace
 from itertools import pairwise
 
 from handlers.reading.acts import Set
-from handlers.reading.amending import plain_text
 from handlers.reading.message import Message, read_message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.sethours import hours_wanted
 from handlers.reading.settings import setting_of
 from handlers.reading.spans import indexes
