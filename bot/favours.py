@@ -16,7 +16,7 @@ from handlers.favours import all_kept_by, kept_by
 from handlers.people import is_same
 from handlers.reading.acts import Accept, Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Favour, Plan, Promise
-from handlers.reading.favours import assents
+from handlers.reading.arrangements.favours import assents
 from handlers.reading.plans import Reading
 from handlers.reminded import RECORDED
 from handlers.several import STAGES

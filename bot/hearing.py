@@ -28,9 +28,9 @@ from handlers.neighbours import UNCLEAR, asked_first, bin_meant
 from handlers.reading.acts import Act, Amend, Ask, Decline, Later, Observe, Retract
 from handlers.reading.arranged import CallOff, Plan, Skip
 from handlers.reading.arranged import Moved as DateMoved
-from handlers.reading.inthetalk import SmallTalk, may_answer, small_talk
-from handlers.reading.neighbours import asks_neighbours
 from handlers.reading.plans import Reading
+from handlers.reading.room.inthetalk import SmallTalk, may_answer, small_talk
+from handlers.reading.room.neighbours import asks_neighbours
 from handlers.whichrecord import with_bin_told
 from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book

@@ -10,12 +10,12 @@ from bot.talk import REMINDERS, TALK_GOES_ON, Talk
 from handlers import corrections
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Later, Layer, Retract, Unsure
-from handlers.reading.amidtalk import is_of_the_bins, only_names_food
 from handlers.reading.arranged import Plan
-from handlers.reading.inthetalk import Leaning, Since, SmallTalk, leaner, leaning
-from handlers.reading.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
 from handlers.reading.plans import Reading
-from handlers.reading.vocabulary import words_in
+from handlers.reading.room.amidtalk import is_of_the_bins, only_names_food
+from handlers.reading.room.inthetalk import Leaning, Since, SmallTalk, leaner, leaning
+from handlers.reading.room.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
+from handlers.reading.words.vocabulary import words_in
 from storage import inbox, outbox
 from storage.rows import Entry
 

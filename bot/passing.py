@@ -9,7 +9,7 @@ from handlers.answer import Turn
 from handlers.people import namesakes
 from handlers.reading.acts import Act, Context, Open
 from handlers.reading.arranged import Plan
-from handlers.reading.sizes import OF_SIZE
+from handlers.reading.bins.sizes import OF_SIZE
 from storage import custody
 from storage.rows import Bin, Member
 

@@ -35,8 +35,8 @@ from bot.terminal import say
 from bot.turn import TOGETHER, work_off
 from bot.web import served
 from handlers.reading.acts import Context
-from handlers.reading.late import Late
 from handlers.reading.plans import read
+from handlers.reading.words.late import Late
 from storage import inbox, outbox
 from storage.database import Database
 from storage.errors import UserError

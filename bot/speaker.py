@@ -3,7 +3,7 @@
 import re
 from collections.abc import Collection
 
-from handlers.reading.vocabulary import vocabulary, words_in
+from handlers.reading.words.vocabulary import vocabulary, words_in
 
 _WORD = r"[^\W\d_][\w.'’-]{0,23}"
 _SPEAKER = re.compile(rf"({_WORD}(?: {_WORD}){{0,2}}):(?:\s+(?=\S)|(?=[^\W\d_]{{2}}))")

@@ -13,10 +13,10 @@ from handlers.favours import kept_by
 from handlers.keepers import custody_of
 from handlers.practice.harm import ADVICE
 from handlers.reading.acts import Act, Ask, Context
-from handlers.reading.followup import may_follow
-from handlers.reading.harmwords import NEXT_CUES
-from handlers.reading.keptbins import may_own
-from handlers.reading.sametoo import may_do_as_told
+from handlers.reading.bins.keptbins import may_own
+from handlers.reading.corrections.sametoo import may_do_as_told
+from handlers.reading.harm.harmwords import NEXT_CUES
+from handlers.reading.questions.followup import may_follow
 from handlers.unsure import guess_of
 from storage import inbox, outbox, words
 from storage.book import Book

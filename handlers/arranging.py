@@ -48,7 +48,7 @@ from handlers.reading.arranged import (
     WhichMeasure,
     WhoIsAway,
 )
-from handlers.reading.communal import Communal
+from handlers.reading.arrangements.communal import Communal
 from handlers.unsure import WHICH_DAY
 
 

@@ -10,7 +10,7 @@ from handlers.dues import ACTS
 from handlers.owndates import is_meant, set_date, set_ones, with_ahead
 from handlers.phrasing import clock, day
 from handlers.reading.arranged import OwnDate, Untimed
-from handlers.reading.recurrence import CODES, first_after
+from handlers.reading.calendar.recurrence import CODES, first_after
 from storage.rows import Due, Entry
 
 ONCE = (

@@ -12,7 +12,7 @@ from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
 from handlers.practice.first_bed import first_bed
 from handlers.reading.acts import Act, Ask, Open
-from handlers.reading.opened import NAME_LOST
+from handlers.reading.deeds.opened import NAME_LOST
 from handlers.spokenof import bin_spoken_of
 from handlers.state import BinState, Stage, look_up, named, states_of
 from storage import words

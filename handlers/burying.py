@@ -12,7 +12,7 @@ from handlers.phrasing import capital, day, span, the
 from handlers.planting import plant_there, well_covered
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Amend, Bury, Retract
-from handlers.reading.placewords import SOIL
+from handlers.reading.deeds.placewords import SOIL
 from handlers.state import BinState, Stage, named, new_run
 from storage.rows import Entry, Facts
 

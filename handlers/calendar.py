@@ -15,7 +15,7 @@ from handlers.phrasing import capital, clock, day, span, the, when
 from handlers.practice.days import DRAIN, FERMENT, FILL, drained_every, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Ask
-from handlers.reading.duequestions import LATE
+from handlers.reading.questions.duequestions import LATE
 from handlers.state import BinState, states_of
 from storage.book import Book
 from storage.rows import Due, Room

@@ -17,8 +17,8 @@ from handlers import (
     swaps,
 )
 from handlers.answer import Answer, Turn
-from handlers.reading import communal as said
 from handlers.reading.acts import Decline, Offer
+from handlers.reading.arrangements import communal as said
 
 
 async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # one line for each

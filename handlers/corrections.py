@@ -27,8 +27,8 @@ from handlers.reading.acts import (
     Stock,
     Unsure,
 )
-from handlers.reading.amending import BARE_AMOUNT
-from handlers.reading.leaning import FARTHEST
+from handlers.reading.corrections.amending import BARE_AMOUNT
+from handlers.reading.corrections.leaning import FARTHEST
 from handlers.whichrecord import alone_of_day, is_of_all, named_by, of_sender, said
 from storage.book import Book
 from storage.rows import Entry, Facts, NewEntry

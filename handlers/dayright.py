@@ -3,7 +3,7 @@
 from handlers.answer import Turn
 from handlers.corrections import ARRANGED, targets_of
 from handlers.reading.acts import Amend
-from handlers.reading.dayright import ALONE, AND_SO
+from handlers.reading.corrections.dayright import ALONE, AND_SO
 from storage import outbox
 
 

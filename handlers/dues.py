@@ -9,7 +9,7 @@ from handlers.practice import days, upkeep
 from handlers.practice.starter import FERMENT_DAYS
 from handlers.practice.supply import SPARE_DAYS, Supply, keeps_until
 from handlers.practice.trouble import trouble
-from handlers.reading.recurrence import first_after, occurrences
+from handlers.reading.calendar.recurrence import first_after, occurrences
 from handlers.state import BinState, Run
 from storage.book import Book
 from storage.rows import Due, Entry

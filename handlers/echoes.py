@@ -7,7 +7,7 @@ from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.layers import said_amount
 from handlers.phrasing import the
 from handlers.reading.acts import Layer
-from handlers.reading.echoes import QUOTED, SAID_AGAIN
+from handlers.reading.room.echoes import QUOTED, SAID_AGAIN
 from storage.rows import Entry
 
 _LATELY = timedelta(hours=1)

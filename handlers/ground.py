@@ -26,7 +26,7 @@ from handlers.practice.trench import (
     tub,
 )
 from handlers.reading.acts import Ask
-from handlers.reading.trenchsizes import FULL, HALF, HALF_FULL
+from handlers.reading.questions.trenchsizes import FULL, HALF, HALF_FULL
 from handlers.state import BinState, states_of
 from storage.rows import Units
 

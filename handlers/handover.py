@@ -10,7 +10,7 @@ from handlers.phrasing import capital, day, mass, percent, span, the
 from handlers.practice.cautions import caution
 from handlers.practice.figure import listed, quoted
 from handlers.practice.trouble import GOOD
-from handlers.reading.communal import Condition
+from handlers.reading.arrangements.communal import Condition
 from handlers.state import BinState, look_up
 from storage.rows import Due, Facts
 

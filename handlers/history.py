@@ -17,7 +17,14 @@ from handlers.phrasing import capital, day, mass, span, the, volume, whole_days
 from handlers.planting import plant_there
 from handlers.practice.figure import listed, quoted
 from handlers.practice.kinds import rich_share
-from handlers.reading.communal import InGround, Story, WhenLast, WhoKept, WhoPut, Written
+from handlers.reading.arrangements.communal import (
+    InGround,
+    Story,
+    WhenLast,
+    WhoKept,
+    WhoPut,
+    Written,
+)
 from handlers.spells import Spell, spells
 from handlers.state import layer_mass, new_run
 from storage.rows import Entry

@@ -16,7 +16,7 @@ from handlers.practice.goes_in import OF_KIND, Verdict
 from handlers.practice.kinds import KINDS
 from handlers.practice.stays_out import STAYS_OUT
 from handlers.practice.units import KILOGRAMS
-from handlers.reading.communal import LabelWanted
+from handlers.reading.arrangements.communal import LabelWanted
 from handlers.state import look_up
 from storage import links, session
 from storage.book import Book

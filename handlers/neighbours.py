@@ -9,7 +9,7 @@ from handlers.corrections import last_lately
 from handlers.onoffer import offered_to, on_offer
 from handlers.phrasing import the
 from handlers.reading.acts import Act, Amend, Retract
-from handlers.reading.neighbours import ANSWERING
+from handlers.reading.room.neighbours import ANSWERING
 from storage.rows import Question
 
 TAKE_IT = "If you mean {bin}, say “I'll take {bin}” or “I can't take {bin}”."

@@ -13,8 +13,8 @@ from handlers.practice.figure import listed
 from handlers.quiet import is_quiet
 from handlers.reading.acts import Retract, Set
 from handlers.reading.arranged import CallOff, Moved, OwnDate, OwnDates
-from handlers.reading.recurrence import CODES, first_after, first_on, spoken
-from handlers.reading.vocabulary import words_in
+from handlers.reading.calendar.recurrence import CODES, first_after, first_on, spoken
+from handlers.reading.words.vocabulary import words_in
 from storage import dues
 from storage.book import Book
 from storage.moments import local_day

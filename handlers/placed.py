@@ -9,11 +9,11 @@ from zoneinfo import ZoneInfo
 
 from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Act, Amend, Context, Layer
-from handlers.reading.makeups import makeup
+from handlers.reading.food.makeups import makeup
 from handlers.reading.message import Message, read_message
 from handlers.reading.read import read
-from handlers.reading.spans import indexes
-from handlers.reading.vocabulary import words_in
+from handlers.reading.words.spans import indexes
+from handlers.reading.words.vocabulary import words_in
 from storage.book import Book
 from storage.rows import Entry, Question
 

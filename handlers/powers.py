@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 
 from handlers.answer import Answer, Setting, Turn
 from handlers.practice.figure import listed
-from handlers.reading.communal import POWERS, Power, Reserve
+from handlers.reading.arrangements.communal import POWERS, Power, Reserve
 from storage.leaders import leaders
 
 DEEDS: Mapping[Power, str] = {

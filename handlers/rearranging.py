@@ -3,7 +3,7 @@
 from handlers import rota
 from handlers.answer import Answer, Turn
 from handlers.phrasing import capital
-from handlers.reading.communal import DUTIES, Duty, Place, Rearranged, Rota
+from handlers.reading.arrangements.communal import DUTIES, Duty, Place, Rearranged, Rota
 from handlers.rotas import RotaState, called, is_on
 
 

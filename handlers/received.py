@@ -10,7 +10,7 @@ from handlers.onoffer import bin_meant, bins_named, in_use
 from handlers.people import is_same
 from handlers.phrasing import day, the
 from handlers.reading.acts import Accept
-from handlers.reading.communal import Taking
+from handlers.reading.arrangements.communal import Taking
 
 
 async def had(plan: Taking, turn: Turn) -> Answer:

@@ -9,7 +9,7 @@ from handlers.custody import declined, offered
 from handlers.keepers import Custody, present_custody
 from handlers.onoffer import bin_meant, bins_named, stays, with_return
 from handlers.reading.acts import Decline, Offer
-from handlers.reading.communal import Rehanded
+from handlers.reading.arrangements.communal import Rehanded
 from storage import custody as custodial
 from storage.rows import Bin, Entry
 

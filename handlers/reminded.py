@@ -17,7 +17,7 @@ from handlers.practice.days import DRAIN, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Pausing
-from handlers.reading.putoff import DAY_ALONE
+from handlers.reading.arrangements.putoff import DAY_ALONE
 from handlers.several import together
 from handlers.spokenof import is_of_sender
 from storage import naming, outbox

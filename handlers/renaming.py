@@ -5,7 +5,7 @@ from handlers.bins import LONGEST_NAME, unknown
 from handlers.corrections import struck_words
 from handlers.phrasing import capital, mass, the
 from handlers.powers import refusal
-from handlers.reading.communal import Rename, Retire
+from handlers.reading.arrangements.communal import Rename, Retire
 from handlers.rotas import rotas_of
 from handlers.state import look_up, states_of
 from storage import words

@@ -24,8 +24,8 @@ from handlers.phrasing import temperature, the
 from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Amend, Retract
-from handlers.reading.amending import UNDONE
-from handlers.reading.onlywrong import ONLY_WRONG, WRONG_BIN
+from handlers.reading.corrections.amending import UNDONE
+from handlers.reading.corrections.onlywrong import ONLY_WRONG, WRONG_BIN
 from handlers.spokenof import is_of_sender
 from handlers.state import look_up
 from handlers.whichrecord import left_without

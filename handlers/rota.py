@@ -8,7 +8,7 @@ from handlers.dues import ALL_BINS
 from handlers.people import gone_from, is_same, unheard
 from handlers.phrasing import capital, day, span, the
 from handlers.practice.figure import listed, number, quoted
-from handlers.reading.communal import Joining, Quitting, Rota, RotaOver
+from handlers.reading.arrangements.communal import Joining, Quitting, Rota, RotaOver
 from handlers.rotas import AHEAD, RotaState, absences_known, bin_of, called, is_on, rotas_of
 from handlers.swaps import open_wishes, wish_line
 from handlers.turns import DAY, Gone, Stint, Turns

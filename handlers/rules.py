@@ -10,7 +10,7 @@ from handlers.powers import refusal
 from handlers.practice.figure import listed
 from handlers.practice.kinds import KINDS, Shares
 from handlers.reading.acts import Ask
-from handlers.reading.communal import Bar
+from handlers.reading.arrangements.communal import Bar
 from storage.book import Book
 from storage.rows import Bin, Facts
 

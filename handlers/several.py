@@ -9,7 +9,7 @@ from handlers.bins import AT_WORK, either
 from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.reading.acts import OnBins
-from handlers.reading.buried import ALL_LIE
+from handlers.reading.deeds.buried import ALL_LIE
 from handlers.state import Stage, states_of
 
 STAGES: Mapping[str, frozenset[Stage]] = {

@@ -18,7 +18,7 @@ from handlers.owndates import (
 from handlers.phrasing import day, span
 from handlers.practice.figure import listed
 from handlers.reading.arranged import Skip
-from handlers.reading.recurrence import first_after, occurrences
+from handlers.reading.calendar.recurrence import first_after, occurrences
 from storage.rows import Due, Entry
 
 

@@ -19,7 +19,7 @@ from handlers.practice.supply import Supply, keeps_until, supply
 from handlers.practice.tablespoons import SPOON_ML
 from handlers.reading.acts import Ask, Stock
 from handlers.reading.acts import Batch as Mixed
-from handlers.reading.branmoves import A_BATCH
+from handlers.reading.deeds.branmoves import A_BATCH
 from storage import sums
 from storage.book import Book
 from storage.rows import Due, Entry, Facts

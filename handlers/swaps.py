@@ -7,7 +7,7 @@ from handlers.answer import SILENCE, Answer, Turn
 from handlers.people import is_same
 from handlers.phrasing import capital, day, span
 from handlers.practice.figure import listed
-from handlers.reading.communal import Swap, SwapOff
+from handlers.reading.arrangements.communal import Swap, SwapOff
 from handlers.rotas import RotaState, bin_of, called, exchange_of, is_on, rotas_of
 from handlers.turns import Exchange, Stint
 from storage import rotas

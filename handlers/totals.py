@@ -12,7 +12,7 @@ from handlers.phrasing import capital, day, mass, span, the, volume
 from handlers.practice import density
 from handlers.practice.figure import number
 from handlers.reading.acts import Ask, By
-from handlers.reading.summing import DRAWN
+from handlers.reading.questions.summing import DRAWN
 from handlers.state import layer_mass
 from storage import sums
 from storage.rows import Entry, Facts, Units

@@ -33,11 +33,11 @@ from handlers.reading.acts import (
     Stock,
     Unsure,
 )
-from handlers.reading.makeups import makeup
+from handlers.reading.bins.sizes import bare_amounts, bare_volume
+from handlers.reading.completion.unlike import asked_of, things_of_each
+from handlers.reading.food.makeups import makeup
 from handlers.reading.message import read_message
-from handlers.reading.sizes import bare_amounts, bare_volume
-from handlers.reading.unlike import asked_of, things_of_each
-from handlers.reading.vocabulary import words_in
+from handlers.reading.words.vocabulary import words_in
 from storage.book import Book
 from storage.rows import Facts, Question
 

@@ -8,7 +8,7 @@ from handlers.people import is_same
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Act, Amend, OnBins
 from handlers.reading.arranged import Plan
-from handlers.reading.partright import BY_PART
+from handlers.reading.corrections.partright import BY_PART
 from storage.book import Book
 from storage.rows import Entry
 

@@ -6,7 +6,7 @@ from typing import Literal
 
 from handlers.practice.harm import Hazard
 from handlers.practice.lessons import Lesson
-from handlers.reading.communal import Communal
+from handlers.reading.arrangements.communal import Communal
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -12,9 +12,9 @@ from itertools import combinations
 
 from handlers.practice.signs import SIGNS
 from handlers.reading.message import BRAN, LIQUID, Message
-from handlers.reading.sense import Sense
-from handlers.reading.sentences import Clause
-from handlers.reading.vocabulary import VerbForm, word_classes
+from handlers.reading.words.sense import Sense
+from handlers.reading.words.sentences import Clause
+from handlers.reading.words.vocabulary import VerbForm, word_classes
 
 Add = Callable[[str, int], object]
 """Notes a feature and the index of the word it stands at, unless it is known already."""

@@ -4,9 +4,9 @@ from collections.abc import Sequence
 
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
-from handlers.reading.once import once
-from handlers.reading.sentences import Clause
-from handlers.reading.verbs import VerbUse
+from handlers.reading.words.once import once
+from handlers.reading.words.sentences import Clause
+from handlers.reading.words.verbs import VerbUse
 
 _RECORDS = frozenset({"layer", "drain", "open", "seal", "bury", "batch", "stock"})
 _ADDS = frozenset({"", ",", "and", "n", "&", "+", "(", ")", ":", "-", "→", "plus", "y", "then",

@@ -4,16 +4,16 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
-from handlers.reading.amounts import Amount
-from handlers.reading.binwords import BinRef
-from handlers.reading.days import Day
-from handlers.reading.items import Item
+from handlers.reading.calendar.days import Day
+from handlers.reading.food.items import Item
+from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import Message
-from handlers.reading.once import once
-from handlers.reading.sense import Sense
-from handlers.reading.sentences import Clause
-from handlers.reading.spans import indexes
-from handlers.reading.verbs import VerbUse
+from handlers.reading.words.binwords import BinRef
+from handlers.reading.words.once import once
+from handlers.reading.words.sense import Sense
+from handlers.reading.words.sentences import Clause
+from handlers.reading.words.spans import indexes
+from handlers.reading.words.verbs import VerbUse
 
 
 @dataclass(slots=True)

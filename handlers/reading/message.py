@@ -7,33 +7,33 @@ from itertools import pairwise
 from typing import Any
 
 from handlers.reading.acts import Context
-from handlers.reading.amountlists import read_amounts
-from handlers.reading.amounts import Amount
-from handlers.reading.binwords import PLACE_NAMES, TOLD_BY, BinRef
-from handlers.reading.courtesies import without_courtesies
-from handlers.reading.days import Day, read_days
-from handlers.reading.items import Item
-from handlers.reading.keptbins import kept_bins, without_owners
-from handlers.reading.marks import Mark
-from handlers.reading.materials import find_items
-from handlers.reading.mending import mended
-from handlers.reading.names import by_known_name, find_bot, known_bins, mentions
-from handlers.reading.newbins import said_bins
-from handlers.reading.people import (
+from handlers.reading.bins.keptbins import kept_bins, without_owners
+from handlers.reading.bins.mending import mended
+from handlers.reading.bins.names import by_known_name, find_bot, known_bins, mentions
+from handlers.reading.bins.newbins import said_bins
+from handlers.reading.bins.targetbins import more_bins, target_bins
+from handlers.reading.calendar.days import Day, read_days
+from handlers.reading.food.items import Item
+from handlers.reading.food.materials import find_items
+from handlers.reading.measures.amountlists import read_amounts
+from handlers.reading.measures.amounts import Amount
+from handlers.reading.people.members import (
     MemberRef,
     doers_unknown,
     find_members,
     set_apart,
     without_doers,
 )
-from handlers.reading.seen import Seen
-from handlers.reading.sentences import Clause, Sentence, clauses_of, sentences_of
-from handlers.reading.signs import find_signs
-from handlers.reading.spans import Span, indexes
-from handlers.reading.targetbins import more_bins, target_bins
-from handlers.reading.verbs import VerbUse, verbs_of
-from handlers.reading.vocabulary import verb_meant, vocabulary, words_in
-from handlers.reading.words import Word, cleaned, norms_in, words_of
+from handlers.reading.signs.seen import Seen
+from handlers.reading.signs.spotted import find_signs
+from handlers.reading.words.binwords import PLACE_NAMES, TOLD_BY, BinRef
+from handlers.reading.words.courtesies import without_courtesies
+from handlers.reading.words.marks import Mark
+from handlers.reading.words.sentences import Clause, Sentence, clauses_of, sentences_of
+from handlers.reading.words.spans import Span, indexes
+from handlers.reading.words.verbs import VerbUse, verbs_of
+from handlers.reading.words.vocabulary import verb_meant, vocabulary, words_in
+from handlers.reading.words.words import Word, cleaned, norms_in, words_of
 
 BRAN = words_in("bran starter inoculant em culture kleie salvado innoculant brann starters bokashi")
 _OTHER_BRAN = words_in(

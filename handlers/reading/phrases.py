@@ -9,14 +9,14 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 
 from handlers.reading.arranged import Plan
-from handlers.reading.binwords import BIN_WORDS, BinRef
-from handlers.reading.days import Day
-from handlers.reading.doers import is_sender
+from handlers.reading.calendar.days import Day
 from handlers.reading.found import Found
 from handlers.reading.message import Message
-from handlers.reading.once import once
-from handlers.reading.people import MemberRef
-from handlers.reading.vocabulary import words_in
+from handlers.reading.people.doers import is_sender
+from handlers.reading.people.members import MemberRef
+from handlers.reading.words.binwords import BIN_WORDS, BinRef
+from handlers.reading.words.once import once
+from handlers.reading.words.vocabulary import words_in
 
 _SIGNS = frozenset(",.!?:;-()\"'@☺—\n")
 _COURTESIES = words_in(

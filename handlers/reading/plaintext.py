@@ -3,9 +3,9 @@
 from collections.abc import Sequence
 from itertools import repeat
 
-from handlers.reading.days import Day
+from handlers.reading.calendar.days import Day
 from handlers.reading.message import Message
-from handlers.reading.once import once
+from handlers.reading.words.once import once
 
 SHORT = 16
 """Words in a correction or an answer; longer messages tell something new."""

@@ -8,69 +8,69 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from handlers.reading import read as contract
-from handlers.reading.absence import CUES as ABSENCE_CUES
-from handlers.reading.absence import absences
 from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Layer, Observe, Open
 from handlers.reading.arranged import Plan
-from handlers.reading.awaychanged import CUES as AWAY_CHANGED_CUES
-from handlers.reading.awaychanged import away_changed
-from handlers.reading.betweenbins import CUES as BETWEEN_CUES
-from handlers.reading.betweenbins import between_bins
-from handlers.reading.binroll import bins_told
-from handlers.reading.calls import CUES as CALL_CUES
-from handlers.reading.calls import calls
-from handlers.reading.communal import Condition
-from handlers.reading.conditions import CUES as CONDITION_CUES
-from handlers.reading.conditions import conditions
-from handlers.reading.cues import Cues
-from handlers.reading.danger import dangers
-from handlers.reading.duequestions import CUES as DUE_CUES
-from handlers.reading.duequestions import due_questions
-from handlers.reading.favours import CUES as FAVOUR_CUES
-from handlers.reading.favours import favours
-from handlers.reading.followup import asked_again, may_follow
+from handlers.reading.arrangements.absence import CUES as ABSENCE_CUES
+from handlers.reading.arrangements.absence import absences
+from handlers.reading.arrangements.awaychanged import CUES as AWAY_CHANGED_CUES
+from handlers.reading.arrangements.awaychanged import away_changed
+from handlers.reading.arrangements.calls import CUES as CALL_CUES
+from handlers.reading.arrangements.calls import calls
+from handlers.reading.arrangements.communal import Condition
+from handlers.reading.arrangements.favours import CUES as FAVOUR_CUES
+from handlers.reading.arrangements.favours import favours
+from handlers.reading.arrangements.handing import CUES as HANDING_CUES
+from handlers.reading.arrangements.handing import handing
+from handlers.reading.arrangements.owndates import CUES as OWN_DATE_CUES
+from handlers.reading.arrangements.owndates import own_dates
+from handlers.reading.arrangements.pausing import CUES as PAUSING_CUES
+from handlers.reading.arrangements.pausing import pausing
+from handlers.reading.arrangements.turntaking import CUES as TURN_CUES
+from handlers.reading.arrangements.turntaking import turntaking
+from handlers.reading.arrangements.upkeep import CUES as UPKEEP_CUES
+from handlers.reading.arrangements.upkeep import upkeep
+from handlers.reading.arrangements.whokeeps import CUES as KEEPING_CUES
+from handlers.reading.arrangements.whokeeps import who_keeps
+from handlers.reading.bins.binroll import bins_told
+from handlers.reading.bins.sizes import CUES as SIZE_CUES
+from handlers.reading.bins.sizes import sizes
+from handlers.reading.corrections.leaning import another_number, more, never_done
+from handlers.reading.corrections.restoring import CUES as RESTORING_CUES
+from handlers.reading.corrections.restoring import restored
+from handlers.reading.deeds.betweenbins import CUES as BETWEEN_CUES
+from handlers.reading.deeds.betweenbins import between_bins
+from handlers.reading.deeds.reopening import CUES as REOPENING_CUES
+from handlers.reading.deeds.reopening import reopened
+from handlers.reading.food.unfit import CUES as UNFIT_CUES
+from handlers.reading.food.unfit import unfit
 from handlers.reading.found import Found
-from handlers.reading.gallons import which_measure
-from handlers.reading.handing import CUES as HANDING_CUES
-from handlers.reading.handing import handing
-from handlers.reading.harm import CUES as HARM_CUES
-from handlers.reading.harm import harm
-from handlers.reading.ifdone import CUES as IF_DONE_CUES
-from handlers.reading.ifdone import if_done
-from handlers.reading.leaning import another_number, more, never_done
-from handlers.reading.lessons import CUES as LESSON_CUES
-from handlers.reading.lessons import lessons
-from handlers.reading.madeplain import made_plain
+from handlers.reading.harm.harms import CUES as HARM_CUES
+from handlers.reading.harm.harms import harm
+from handlers.reading.measures.gallons import which_measure
 from handlers.reading.message import Message, read_message
-from handlers.reading.mostof import CUES as MOST_CUES
-from handlers.reading.mostof import most_of
-from handlers.reading.outlets import CUES as OUTLET_CUES
-from handlers.reading.outlets import outlets
-from handlers.reading.owndates import CUES as OWN_DATE_CUES
-from handlers.reading.owndates import own_dates
-from handlers.reading.pausing import CUES as PAUSING_CUES
-from handlers.reading.pausing import pausing
-from handlers.reading.recalling import CUES as RECALLING_CUES
-from handlers.reading.recalling import recalling
-from handlers.reading.recipe import CUES as RECIPE_CUES
-from handlers.reading.recipe import recipe
-from handlers.reading.reopening import CUES as REOPENING_CUES
-from handlers.reading.reopening import reopened
-from handlers.reading.restoring import CUES as RESTORING_CUES
-from handlers.reading.restoring import restored
-from handlers.reading.settled import CUES as SETTLED_CUES
-from handlers.reading.settled import settled
-from handlers.reading.sizes import CUES as SIZE_CUES
-from handlers.reading.sizes import sizes
-from handlers.reading.turntaking import CUES as TURN_CUES
-from handlers.reading.turntaking import turntaking
-from handlers.reading.unfit import CUES as UNFIT_CUES
-from handlers.reading.unfit import unfit
-from handlers.reading.upkeep import CUES as UPKEEP_CUES
-from handlers.reading.upkeep import upkeep
-from handlers.reading.whokeeps import CUES as KEEPING_CUES
-from handlers.reading.whokeeps import who_keeps
-from handlers.reading.words import READ_AT_MOST, cleaned
+from handlers.reading.questions.conditions import CUES as CONDITION_CUES
+from handlers.reading.questions.conditions import conditions
+from handlers.reading.questions.duequestions import CUES as DUE_CUES
+from handlers.reading.questions.duequestions import due_questions
+from handlers.reading.questions.followup import asked_again, may_follow
+from handlers.reading.questions.ifdone import CUES as IF_DONE_CUES
+from handlers.reading.questions.ifdone import if_done
+from handlers.reading.questions.lessons import CUES as LESSON_CUES
+from handlers.reading.questions.lessons import lessons
+from handlers.reading.questions.mostof import CUES as MOST_CUES
+from handlers.reading.questions.mostof import most_of
+from handlers.reading.questions.outlets import CUES as OUTLET_CUES
+from handlers.reading.questions.outlets import outlets
+from handlers.reading.questions.recalling import CUES as RECALLING_CUES
+from handlers.reading.questions.recalling import recalling
+from handlers.reading.questions.recipe import CUES as RECIPE_CUES
+from handlers.reading.questions.recipe import recipe
+from handlers.reading.questions.settled import CUES as SETTLED_CUES
+from handlers.reading.questions.settled import settled
+from handlers.reading.signs.danger import dangers
+from handlers.reading.words.cues import Cues
+from handlers.reading.words.madeplain import made_plain
+from handlers.reading.words.words import READ_AT_MOST, cleaned
 
 # Each reader with the letters without one of which it finds nothing.
 _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (

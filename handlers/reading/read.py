@@ -9,34 +9,34 @@ from handlers.reading.acts import (
     Layer,
     Retract,
 )
-from handlers.reading.anew import CUES as STRIKING
-from handlers.reading.anew import behind_striking, is_only_one_thing
-from handlers.reading.bothapart import CUES as BOTH
-from handlers.reading.bothapart import parted_at_both
-from handlers.reading.branmoves import bran_moved
-from handlers.reading.buried import IN_GROUND, all_in_the_ground
-from handlers.reading.byday import CUES as CALLED_BY_DAY
-from handlers.reading.byday import of_that_day
-from handlers.reading.bydeed import STRUCK, struck_by_kind
-from handlers.reading.byscraps import CUES as CALLED
-from handlers.reading.byscraps import called
-from handlers.reading.diary import diary
-from handlers.reading.dictation import as_report
-from handlers.reading.echoes import with_echoes
-from handlers.reading.headed import asked_by_heading
-from handlers.reading.jobsdone import jobs_done
+from handlers.reading.arrangements.jobsdone import jobs_done
+from handlers.reading.arrangements.moresettings import with_further_settings
+from handlers.reading.arrangements.privacy import about_oneself
+from handlers.reading.completion.diary import diary
+from handlers.reading.completion.othersshare import CUES as BESIDES
+from handlers.reading.completion.othersshare import others_share
+from handlers.reading.corrections.anew import CUES as STRIKING
+from handlers.reading.corrections.anew import behind_striking, is_only_one_thing
+from handlers.reading.corrections.byday import CUES as CALLED_BY_DAY
+from handlers.reading.corrections.byday import of_that_day
+from handlers.reading.corrections.bydeed import STRUCK, struck_by_kind
+from handlers.reading.corrections.byscraps import CUES as CALLED
+from handlers.reading.corrections.byscraps import called
+from handlers.reading.corrections.onrecord import on_record
+from handlers.reading.corrections.slips import put_right
+from handlers.reading.deeds.bothapart import CUES as BOTH
+from handlers.reading.deeds.bothapart import parted_at_both
+from handlers.reading.deeds.branmoves import bran_moved
+from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground
+from handlers.reading.deeds.dictation import as_report
+from handlers.reading.doubts.unmeasured import asked_first
+from handlers.reading.doubts.untold import without_untold
 from handlers.reading.message import Message, read_message
-from handlers.reading.moresettings import with_further_settings
-from handlers.reading.onrecord import on_record
-from handlers.reading.othersshare import CUES as BESIDES
-from handlers.reading.othersshare import others_share
-from handlers.reading.privacy import about_oneself
+from handlers.reading.questions.headed import asked_by_heading
+from handlers.reading.questions.soils import with_soil
 from handlers.reading.records import RECORD_KINDS
 from handlers.reading.replies import replies
-from handlers.reading.slips import put_right
-from handlers.reading.soils import with_soil
-from handlers.reading.unmeasured import asked_first
-from handlers.reading.untold import without_untold
+from handlers.reading.room.echoes import with_echoes
 from handlers.reading.weighed import kind_of, told
 
 

@@ -5,24 +5,24 @@ from dataclasses import fields, replace
 from typing import Any, get_args
 
 from handlers.reading.acts import Batch, Bury, Drain, Layer, Observe, Open, Seal, Stock
-from handlers.reading.begun import begun_with
-from handlers.reading.binlists import is_denied
-from handlers.reading.bran import batch_of, stock_of
-from handlers.reading.buried import bury_of
+from handlers.reading.bins.introduced import introduced
+from handlers.reading.completion.begun import begun_with
+from handlers.reading.completion.binlists import is_denied
+from handlers.reading.deeds.bran import batch_of, stock_of
+from handlers.reading.deeds.buried import bury_of
+from handlers.reading.deeds.liquid import drain_of
+from handlers.reading.deeds.observations import merged, observe_of
+from handlers.reading.deeds.opened import open_of
+from handlers.reading.deeds.pooled import pooled
+from handlers.reading.deeds.restarts import restart_of
+from handlers.reading.deeds.scraps import layer_from, layer_of
+from handlers.reading.deeds.sealed import seal_of
+from handlers.reading.deeds.told import is_now
+from handlers.reading.food.quantities import scrap_amounts
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
-from handlers.reading.introduced import introduced
-from handlers.reading.liquid import drain_of
 from handlers.reading.message import BRAN, Message
-from handlers.reading.namesakes import is_of_namesake
-from handlers.reading.observations import merged, observe_of
-from handlers.reading.opened import open_of
-from handlers.reading.pooled import pooled
-from handlers.reading.quantities import scrap_amounts
-from handlers.reading.restarts import restart_of
-from handlers.reading.scraps import layer_from, layer_of
-from handlers.reading.sealed import seal_of
-from handlers.reading.told import is_now
+from handlers.reading.people.namesakes import is_of_namesake
 
 Record = Layer | Drain | Open | Seal | Bury | Batch | Stock | Observe
 

@@ -15,40 +15,16 @@ from handlers.reading.acts import (
     Retract,
     Set,
 )
-from handlers.reading.amending import SORRY, UNDONE, amend, retract
-from handlers.reading.asides import is_aside
-from handlers.reading.craftsettings import craft_setting, measured_setting
-from handlers.reading.dayright import CUES as OF_DAYS
-from handlers.reading.dayright import another_day
-from handlers.reading.doerright import another_did, shared_with
-from handlers.reading.finished import finished, is_not_yet
-from handlers.reading.flatly import CUES as OF_ANSWERS
-from handlers.reading.flatly import flat_answer
-from handlers.reading.leaning import (
-    adds,
-    another_doer,
-    another_number,
-    more,
-    spoken_of,
-    with_figure,
-)
-from handlers.reading.lessened import OFF, lessened
-from handlers.reading.makeups import makeup
-from handlers.reading.message import Message
-from handlers.reading.otherbin import REFUSALS, in_another_bin
-from handlers.reading.passing import CUES as OF_PASSING
-from handlers.reading.passing import coming, passed_on, taker
-from handlers.reading.plaintext import SHORT, is_asking, plain_text, with_people, word_count
-from handlers.reading.putoff import put_off_by, put_off_to
-from handlers.reading.readfor import read_for
-from handlers.reading.restated import CUES, restated
-from handlers.reading.sethours import CUES as OF_HOURS
-from handlers.reading.sethours import hours_set
-from handlers.reading.settings import setting_of
-from handlers.reading.spoons import is_of_spoons
-from handlers.reading.turntaking import turns_set
-from handlers.reading.vocabulary import words_in
-from handlers.reading.wishes import (
+from handlers.reading.arrangements.craftsettings import craft_setting, measured_setting
+from handlers.reading.arrangements.finished import finished, is_not_yet
+from handlers.reading.arrangements.passing import CUES as OF_PASSING
+from handlers.reading.arrangements.passing import coming, passed_on, taker
+from handlers.reading.arrangements.putoff import put_off_by, put_off_to
+from handlers.reading.arrangements.sethours import CUES as OF_HOURS
+from handlers.reading.arrangements.sethours import hours_set
+from handlers.reading.arrangements.settings import setting_of
+from handlers.reading.arrangements.turntaking import turns_set
+from handlers.reading.arrangements.wishes import (
     LANGUAGES,
     MEASURES,
     asked_by_name,
@@ -57,7 +33,32 @@ from handlers.reading.wishes import (
     pounds_of,
     set_by_call,
 )
-from handlers.reading.wording import (
+from handlers.reading.calendar.zones import zone_named
+from handlers.reading.corrections.amending import SORRY, UNDONE, amend, retract
+from handlers.reading.corrections.dayright import CUES as OF_DAYS
+from handlers.reading.corrections.dayright import another_day
+from handlers.reading.corrections.doerright import another_did, shared_with
+from handlers.reading.corrections.leaning import (
+    adds,
+    another_doer,
+    another_number,
+    more,
+    spoken_of,
+    with_figure,
+)
+from handlers.reading.corrections.lessened import OFF, lessened
+from handlers.reading.corrections.otherbin import REFUSALS, in_another_bin
+from handlers.reading.corrections.readfor import read_for
+from handlers.reading.corrections.restated import CUES, restated
+from handlers.reading.deeds.flatly import CUES as OF_ANSWERS
+from handlers.reading.deeds.flatly import flat_answer
+from handlers.reading.deeds.spoons import is_of_spoons
+from handlers.reading.doubts.asides import is_aside
+from handlers.reading.food.makeups import makeup
+from handlers.reading.message import Message
+from handlers.reading.plaintext import SHORT, is_asking, plain_text, with_people, word_count
+from handlers.reading.words.vocabulary import words_in
+from handlers.reading.words.wording import (
     ACCEPTING,
     ACCEPTING_BARE,
     DECLINING,
@@ -68,7 +69,6 @@ from handlers.reading.wording import (
     OFFERING,
     first_in,
 )
-from handlers.reading.zones import zone_named
 
 REPLY_KINDS = frozenset(
     each.act for each in (Set, Retract, Later, Amend, Done, Decline, Offer, Accept)

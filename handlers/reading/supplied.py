@@ -22,38 +22,38 @@ from handlers.reading.acts import (
     Topic,
     Unsure,
 )
-from handlers.reading.amended import amend_from
-from handlers.reading.amending import is_quoted
-from handlers.reading.amounts import Amount
-from handlers.reading.anew import CUES as STRIKING
-from handlers.reading.asides import is_aside
-from handlers.reading.askedfigures import filled
-from handlers.reading.bran import batch_from, is_strewn, stock_from
-from handlers.reading.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
-from handlers.reading.finished import finished, is_not_yet
+from handlers.reading.arrangements.finished import finished, is_not_yet
+from handlers.reading.arrangements.passing import coming, taker
+from handlers.reading.arrangements.putoff import put_off_by
+from handlers.reading.arrangements.wishes import wish_of
+from handlers.reading.corrections.amended import amend_from
+from handlers.reading.corrections.amending import is_quoted
+from handlers.reading.corrections.anew import CUES as STRIKING
+from handlers.reading.corrections.leaning import is_further, with_figure
+from handlers.reading.deeds.bran import batch_from, is_strewn, stock_from
+from handlers.reading.deeds.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
+from handlers.reading.deeds.liquid import drain_from, drawn
+from handlers.reading.deeds.observations import observe_from
+from handlers.reading.deeds.opened import is_several, open_from
+from handlers.reading.deeds.peeks import is_shut_again
+from handlers.reading.deeds.scraps import layer_from
+from handlers.reading.deeds.sealed import is_lid_open, is_of_tap, seal_from
+from handlers.reading.deeds.told import is_ahead, is_intended
+from handlers.reading.doubts.asides import is_aside
+from handlers.reading.doubts.lookalikes import is_between_bins
+from handlers.reading.food.ofwhat import is_drawn, is_level
+from handlers.reading.food.quantities import is_of_naught, scrap_amounts
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
-from handlers.reading.late import Late
-from handlers.reading.leaning import is_further, with_figure
-from handlers.reading.liquid import drain_from, drawn
-from handlers.reading.lookalikes import is_between_bins
+from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import Message
-from handlers.reading.namesakes import is_of_namesake
-from handlers.reading.observations import observe_from
-from handlers.reading.ofwhat import is_drawn, is_level
-from handlers.reading.opened import is_several, open_from
-from handlers.reading.passing import coming, taker
-from handlers.reading.peeks import is_shut_again
-from handlers.reading.putoff import put_off_by
-from handlers.reading.quantities import is_of_naught, scrap_amounts
-from handlers.reading.questions import asking
+from handlers.reading.people.namesakes import is_of_namesake
+from handlers.reading.questions.askedfigures import filled
+from handlers.reading.questions.asks import asking
 from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scraps
 from handlers.reading.scores import Scores
-from handlers.reading.scraps import layer_from
-from handlers.reading.sealed import is_lid_open, is_of_tap, seal_from
-from handlers.reading.told import is_ahead, is_intended
-from handlers.reading.vocabulary import words_in
-from handlers.reading.wishes import wish_of
+from handlers.reading.words.late import Late
+from handlers.reading.words.vocabulary import words_in
 
 SURE = "the scores are sure of it"
 """The rule of an act that no other rule found."""

@@ -13,31 +13,37 @@ from handlers.reading.acts import (
     Topic,
     Unsure,
 )
-from handlers.reading.asides import is_aside
-from handlers.reading.askedfigures import filled
-from handlers.reading.beside import CUES as BESIDE
-from handlers.reading.beside import asked_beside
-from handlers.reading.binroll import bins_told
-from handlers.reading.binscaught import all_caught
-from handlers.reading.bywords import told_by_word
-from handlers.reading.completing import completed
-from handlers.reading.doubted import doubted
-from handlers.reading.flatly import FLATLY
-from handlers.reading.goneon import things_in
+from handlers.reading.arrangements.passing import BY_NAME, RIVALS
+from handlers.reading.bins.binroll import bins_told
+from handlers.reading.bins.binscaught import all_caught
+from handlers.reading.completion.completing import completed
+from handlers.reading.corrections.goneon import things_in
+from handlers.reading.deeds.bywords import told_by_word
+from handlers.reading.deeds.flatly import FLATLY
+from handlers.reading.deeds.plainly import (
+    BY_FORM,
+    dated_report,
+    led_by,
+    plain_report,
+    with_siblings,
+)
+from handlers.reading.deeds.straight import straight
+from handlers.reading.doubts.asides import is_aside
+from handlers.reading.doubts.doubted import doubted
+from handlers.reading.doubts.rivals import without_rivals
+from handlers.reading.doubts.unmeasured import asked_first
+from handlers.reading.doubts.untold import without_untold
 from handlers.reading.message import Message
-from handlers.reading.outright import OUTRIGHT, asked_outright, is_whether
-from handlers.reading.passing import BY_NAME, RIVALS
-from handlers.reading.plainly import BY_FORM, dated_report, led_by, plain_report, with_siblings
 from handlers.reading.plaintext import is_asking
-from handlers.reading.questions import ASKED_KINDS, asking, asks, question_of
+from handlers.reading.questions.askedfigures import filled
+from handlers.reading.questions.asks import ASKED_KINDS, asking, asks, question_of
+from handlers.reading.questions.beside import CUES as BESIDE
+from handlers.reading.questions.beside import asked_beside
+from handlers.reading.questions.outright import OUTRIGHT, asked_outright, is_whether
 from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
-from handlers.reading.rivals import without_rivals
 from handlers.reading.scores import Scores, scores_of
-from handlers.reading.straight import straight
 from handlers.reading.supplied import supplied
-from handlers.reading.unmeasured import asked_first
-from handlers.reading.untold import without_untold
 
 
 def told(message: Message, surely: str | None = None) -> tuple[Act, ...]:

@@ -2,9 +2,9 @@ import pytest
 
 from handlers.practice.household import VESSELS
 from handlers.reading.acts import Units
-from handlers.reading.amountlists import read_amounts
-from handlers.reading.amounts import Amount
-from handlers.reading.words import cleaned, norms_in, words_of
+from handlers.reading.measures.amountlists import read_amounts
+from handlers.reading.measures.amounts import Amount
+from handlers.reading.words.words import cleaned, norms_in, words_of
 
 # NIST Handbook 44, Appendix C, and UK Weights and Measures Act 1985, Schedule 1.
 US_PINT, IMPERIAL_PINT, POUND, OUNCE = 0.473176473, 0.56826125, 0.45359237, 0.028349523125

@@ -3,7 +3,7 @@
 import pytest
 
 from handlers.reading.acts import Ask, Decline, Later, Retract
-from handlers.reading.asides import is_aside
+from handlers.reading.doubts.asides import is_aside
 from handlers.reading.message import read_message
 from handlers.reading.plans import read
 from tests.reading.context import acts, group

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.bywords import told_by_word
+from handlers.reading.deeds.bywords import told_by_word
 from handlers.reading.message import read_message
 from tests.reading.context import acts, group
 

@@ -3,7 +3,7 @@
 import pytest
 
 from handlers.reading.acts import Ask
-from handlers.reading.calls import A_CALL, A_COMPLAINT
+from handlers.reading.arrangements.calls import A_CALL, A_COMPLAINT
 from handlers.reading.plans import read
 from tests.reading.context import acts, group
 

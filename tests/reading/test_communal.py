@@ -8,7 +8,7 @@ import pytest
 
 from handlers.reading.acts import Ask, Context, Set
 from handlers.reading.arranged import Plan
-from handlers.reading.communal import (
+from handlers.reading.arrangements.communal import (
     Bar,
     Communal,
     Condition,

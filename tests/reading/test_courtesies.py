@@ -2,8 +2,8 @@
 
 import pytest
 
-from handlers.reading.courtesies import without_courtesies
-from handlers.reading.words import words_of
+from handlers.reading.words.courtesies import without_courtesies
+from handlers.reading.words.words import words_of
 from tests.reading.corpus import agrees, messages, reading
 
 FILES = ("messages.jsonl", "hand_d.jsonl", "hand_e.jsonl")

@@ -3,10 +3,10 @@
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handlers.reading.cues import Cues
-from handlers.reading.numbers import read_number
-from handlers.reading.numberwords import MEASURE_NUMBERS, TEENS
-from handlers.reading.words import words_of
+from handlers.reading.measures.numbers import read_number
+from handlers.reading.measures.numberwords import MEASURE_NUMBERS, TEENS
+from handlers.reading.words.cues import Cues
+from handlers.reading.words.words import words_of
 
 _LETTERS = st.text(alphabet="abü ", min_size=1, max_size=6)
 

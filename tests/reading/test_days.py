@@ -3,8 +3,8 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from handlers.reading.days import Day, read_days
-from handlers.reading.words import cleaned, norms_in, words_of
+from handlers.reading.calendar.days import Day, read_days
+from handlers.reading.words.words import cleaned, norms_in, words_of
 
 # Wednesday 9 September 2026; the dates below were read off a printed calendar of that year.
 AT = datetime(2026, 9, 9, 21, 15)  # noqa: DTZ001

@@ -4,7 +4,7 @@ import pytest
 
 from handlers.reading.acts import Act, Context
 from handlers.reading.arranged import Favour, Plan, Promise
-from handlers.reading.favours import assents
+from handlers.reading.arrangements.favours import assents
 from handlers.reading.message import read_message
 from handlers.reading.plans import read
 from tests.reading.context import group

@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 
 from handlers.reading.acts import Seal
-from handlers.reading.feasts import feast_days
+from handlers.reading.calendar.feasts import feast_days
 from tests.reading.context import acts
 
 

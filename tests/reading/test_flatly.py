@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 
 from handlers.reading.acts import Accept, Decline, Done, Later, Retract
-from handlers.reading.flatly import FLATLY
+from handlers.reading.deeds.flatly import FLATLY
 from tests.reading.context import acts
 
 

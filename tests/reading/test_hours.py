@@ -4,8 +4,8 @@ from datetime import time
 
 import pytest
 
-from handlers.reading.hours import hour_at
-from handlers.reading.words import cleaned, words_of
+from handlers.reading.calendar.hours import hour_at
+from handlers.reading.words.words import cleaned, words_of
 
 
 def hour(text: str) -> time | None:

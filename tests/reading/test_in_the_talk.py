@@ -5,7 +5,7 @@ from dataclasses import fields
 import pytest
 
 from handlers.reading.acts import Amend, Retract
-from handlers.reading.inthetalk import NAMING
+from handlers.reading.room.inthetalk import NAMING
 
 
 @pytest.mark.parametrize("kind", [Amend, Retract])

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.madeplain import made_plain
+from handlers.reading.words.madeplain import made_plain
 
 
 @pytest.mark.parametrize(

@@ -1,10 +1,10 @@
 import pytest
 
 from handlers.reading.acts import Layer
-from handlers.reading.makeups import Makeup, makeup
-from handlers.reading.materials import find_items
-from handlers.reading.vocabulary import is_slip_of_food, plurals, vocabulary
-from handlers.reading.words import cleaned, words_of
+from handlers.reading.food.makeups import Makeup, makeup
+from handlers.reading.food.materials import find_items
+from handlers.reading.words.vocabulary import is_slip_of_food, plurals, vocabulary
+from handlers.reading.words.words import cleaned, words_of
 from tests.reading.context import acts
 
 

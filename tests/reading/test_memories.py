@@ -3,7 +3,7 @@
 import pytest
 
 from handlers.reading.acts import Layer
-from handlers.reading.memories import is_long_ago, is_of_others, is_on_screen
+from handlers.reading.doubts.memories import is_long_ago, is_of_others, is_on_screen
 from handlers.reading.message import read_message
 from tests.reading.context import acts, group
 

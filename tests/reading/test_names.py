@@ -1,9 +1,9 @@
 import pytest
 
 from handlers.reading.acts import Amend, Drain, Layer, Seal
-from handlers.reading.mending import slipped
+from handlers.reading.bins.mending import slipped
 from handlers.reading.message import read_message
-from handlers.reading.vocabulary import one_slip
+from handlers.reading.words.vocabulary import one_slip
 from tests.reading.context import WEDNESDAY, acts, group
 
 BINS = ("shed", "kitchen", "green", "bin 3", "big blue", "Room 12", "number 1", "Gertie", "plot 4",

@@ -3,8 +3,8 @@
 import pytest
 
 from handlers.reading.acts import Layer
+from handlers.reading.doubts.notscraps import is_no_scraps
 from handlers.reading.message import read_message
-from handlers.reading.notscraps import is_no_scraps
 from tests.reading.context import acts, group
 
 _BINS = ("shed", "kitchen", "bin 3", "gen house", "plot 22")

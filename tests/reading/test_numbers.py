@@ -1,8 +1,8 @@
 import pytest
 
-from handlers.reading.digits import digits_value
-from handlers.reading.numbers import read_number
-from handlers.reading.words import cleaned, words_of
+from handlers.reading.measures.digits import digits_value
+from handlers.reading.measures.numbers import read_number
+from handlers.reading.words.words import cleaned, words_of
 
 
 @pytest.mark.parametrize(

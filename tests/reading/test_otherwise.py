@@ -2,8 +2,8 @@
 
 import pytest
 
+from handlers.reading.doubts.otherwise import is_of_else
 from handlers.reading.message import read_message
-from handlers.reading.otherwise import is_of_else
 from tests.reading.context import acts, group
 
 _BINS = ("shed", "kitchen", "bin 3", "gen house", "plot 22")

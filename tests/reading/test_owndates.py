@@ -21,9 +21,9 @@ from handlers.reading.arranged import (
     Skip,
     Untimed,
 )
+from handlers.reading.calendar.recurrence import first_on, monthly, occurrences, spoken
 from handlers.reading.plans import plans
 from handlers.reading.read import read
-from handlers.reading.recurrence import first_on, monthly, occurrences, spoken
 
 THURSDAY = Context(
     at=datetime(2026, 3, 5, 10, tzinfo=UTC),

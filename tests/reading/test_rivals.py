@@ -18,10 +18,10 @@ from handlers.reading.acts import (
     Seal,
     Stock,
 )
-from handlers.reading.flatly import FLATLY
+from handlers.reading.arrangements.passing import BY_NAME
+from handlers.reading.deeds.flatly import FLATLY
+from handlers.reading.doubts.rivals import without_rivals
 from handlers.reading.message import read_message
-from handlers.reading.passing import BY_NAME
-from handlers.reading.rivals import without_rivals
 from tests.reading.context import acts, group
 
 _USED = Ask(topic="starter")

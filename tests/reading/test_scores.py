@@ -6,7 +6,7 @@ from importlib.resources import files
 import pytest
 
 from handlers.reading.message import read_message
-from handlers.reading.questions import ASKED_KINDS
+from handlers.reading.questions.asks import ASKED_KINDS
 from handlers.reading.records import RECORD_KINDS
 from handlers.reading.replies import REPLY_KINDS
 from handlers.reading.scores import scores_of

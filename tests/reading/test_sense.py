@@ -1,8 +1,8 @@
 import pytest
 
-from handlers.reading.asking import is_question
 from handlers.reading.message import read_message
-from handlers.reading.words import words_of
+from handlers.reading.words.asking import is_question
+from handlers.reading.words.words import words_of
 from tests.reading.context import group
 
 

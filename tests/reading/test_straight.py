@@ -5,7 +5,7 @@ from datetime import date
 import pytest
 
 from handlers.reading.acts import Act, Drain, Layer, Unsure
-from handlers.reading.straight import RULE
+from handlers.reading.deeds.straight import RULE
 from tests.reading.context import acts, group
 
 BINS = ("green", "bin 2", "Hettie", "kitchen", "tank")

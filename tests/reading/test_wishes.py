@@ -5,9 +5,9 @@ from zoneinfo import ZoneInfo
 import pytest
 
 from handlers.reading.acts import Set
+from handlers.reading.arrangements.wishes import wish_of
 from handlers.reading.message import read_message
 from handlers.reading.replies import certain
-from handlers.reading.wishes import wish_of
 from tests.reading.context import acts, group
 
 

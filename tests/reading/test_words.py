@@ -2,7 +2,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handlers.reading.words import READ_AT_MOST, cleaned, words_of
+from handlers.reading.words.words import READ_AT_MOST, cleaned, words_of
 
 
 @pytest.mark.parametrize(

@@ -1,0 +1,1 @@
+"""What a group arranges: absences, keepers, turns, reminders, settings."""

@@ -1,0 +1,226 @@
+"""One deed asked of a neighbour, or promised: "Zoe, can you drain mine?", "I'll do Bram's", "sure".
+
+A favour is for one deed or a few days: whose bin it is does not change by it. What is passed on for
+good is read in `passing` and `handing`.
+"""
+
+from collections.abc import Iterator
+
+from handlers.reading.arranged import Deed, Favour, Promise
+from handlers.reading.found import Found
+from handlers.reading.message import Message
+from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.words.late import Late
+from handlers.reading.words.spans import indexes
+from handlers.reading.words.vocabulary import words_in
+
+CUES = (
+    *(" you", "anyone", "anybody", "someone", "somebody", "who"),
+    *("doing", "does ", " do ", "cover", "drain", "seal", "bury", "see to", "seeing to"),
+    *("empty", " will", "stand in", "step in", "fill in", "looking after", "look after"),
+)
+_DEEDS: dict[str, Deed] = {
+    **dict.fromkeys(words_in("drain drains draining drained empty emptying"), "drain"),
+    **dict.fromkeys(words_in("seal seals sealing sealed"), "seal"),
+    **dict.fromkeys(words_in("bury buries burying buried burial"), "bury"),
+}
+_MOST_SENTENCES, _LONGEST = 3, 30
+"""Sentences and words of a message; a longer one tells of other things."""
+
+_OURS = r"(?:the |my |our )?(?:qbin|mine|ours|bin|bucket|one)(?: one| bin)?"
+_THEIRS = r"(?:qmember(?: 's)?(?: bin| one| bucket)?|yours|his|hers|her|theirs|your (?:bin|one))"
+_BIN = rf"(?:it|that|this|{_OURS}|{_THEIRS})"
+_VERB = (
+    r"(?:do|see to|sort|sort out|handle|take care of|look after|mind|cover|drain|empty|seal|bury)"
+)
+_DOING = (
+    r"(?:doing|seeing to|sorting|handling|taking care of|looking after|minding|covering|draining|"
+    r"emptying|sealing|burying)"
+)
+_FOR = r"(?:cover|stand in|step in|fill in|deputise)(?: for (?:me|us|qmember))?"
+_WHEN = (
+    r"(?: (?:please|pls|thanks|instead|then|maybe|perhaps|just|qday|tonight|later|this week|"
+    r"next week|this time|for me|for us|for (?:him|her|them|you|qmember)|this evening|after work|"
+    r"in the (?:morning|evening)|(?:till|until) (?:then|qday)|at lunch|"
+    r"when you (?:have|get) (?:a )?(?:minute|moment|chance|time)|"
+    r"(?:while|when|since|as) (?:i|you|we|he|she|they|qmember)(?: (?:am|are|is|'s|'re|'m))? "
+    r"(?:away|there|out|here|at it|gone|off|poorly|ill|not here|about|passing|by|are there)))*"
+)
+_ANYONE = r"(?:anyone|anybody|someone|somebody|one of you)(?: else)?"
+_CALLED = (
+    rf"(?:qmember (?:can|could|would|will) (?:you|u)|"
+    rf"(?:can|could|would|will) (?:you|u|qmember|{_ANYONE})|"
+    r"who(?: else)? (?:can|could|will|would|wants to|would like to)|"
+    rf"(?:is )?{_ANYONE} (?:able|free|around) to)(?: (?:please|pls|maybe|perhaps|possibly|kindly))*"
+)
+_WHY = r"(?: (?:because|cos|since|as|i|my|we|our|sorry)\b.{0,60})?"
+_ASKED = Late(
+    rf"(?:^|(?<= ))(?P<asked>{_CALLED}(?: (?:{_VERB}(?: {_BIN})?|{_FOR}|(?:take over|help)))?"
+    rf"{_WHEN}(?: qmember)?|"
+    rf"(?:qmember (?:please|pls)|(?:please|pls) qmember) {_VERB} {_BIN}{_WHEN}|"
+    rf"qmember {_VERB} {_BIN}(?: qday)? (?:for (?:me|us)|please|pls){_WHEN}|"
+    rf"(?:qmember )?(?:would|do) you mind {_DOING} {_BIN}{_WHEN}|"
+    rf"who (?:is|'s) {_DOING} (?:the )?qbin{_WHEN}){_WHY}$"
+)
+_SHALL = (
+    r"(?:i|we) (?:will|can|could|shall|am going to|are going to|'ll)(?: (?:just|gladly|happily))?"
+)
+_PROMISED = Late(
+    rf"^(?:(?:yes|yep|yeah|sure|no worries|no problem) )*(?:{_SHALL} (?:{_VERB} {_BIN}|{_FOR})|"
+    rf"(?:i|we) (?:am|are) (?:{_DOING} (?:{_OURS}|{_THEIRS})|covering for qmember|"
+    rf"standing in for qmember)){_WHEN}$"
+)
+_ANOTHERS = Late(
+    r"^(?:qmember (?:cant|cannot|wont|is away|is busy) )?qmember (?:will|can|does|is happy to|says "
+    r"(?:he|she|they) (?:will|can)|'s|is|will be)"
+    rf"(?P<what> (?:{_DOING}|{_VERB}|covering|standing in|stepping in)(?: for)? "
+    rf"(?:{_OURS}|{_THEIRS}|me|us|it)| (?:do|does) {_BIN}| {_BIN}| {_FOR})?{_WHEN}$"
+)
+_YES = (
+    r"(?:oh|ok|okay|yes|yep|yeah|yup|sure|aye|of course|no problem|no worries|np|certainly|gladly|"
+    r"absolutely|definitely|happy to|fine|(?:will|can) do(?: it| that)?|course|sure thing|"
+    r"no bother|no probs?|"
+    r"go on then|👍)"
+)
+_MYSELF = (
+    rf"(?:{_SHALL} {_VERB} {_BIN}(?:(?: (?!if|but|not|unless|after you)[\w']+){{0,6}}$)?|"
+    rf"{_SHALL} (?:pop|come|nip|drop|be) (?:round|over|by|in)|"
+    r"(?:i|we) (?:will|can|could|shall)|me|me then|count me in|let me|"
+    r"leave (?:it|that) (?:to|with) (?:me|us)|(?:i am |we are )?on it|"
+    r"consider it done|(?:i|we) have got (?:it|this)|my pleasure|with pleasure)"
+)
+_SOON = (
+    r"(?: (?:qday|tonight|later|after (?:work|lunch|dinner|tea|supper|school)|this "
+    r"(?:evening|afternoon|morning)|in (?:a bit|an hour|the (?:morning|evening|afternoon))|"
+    r"for (?:you|him|her|them|qmember)|then|qmember|no problem|no worries|gladly|first thing|"
+    r"when i (?:am|get) (?:home|back|in|there)|(?:but )?(?:only|not before|not until|from) qday|"
+    r"morning|evening|afternoon|night|lunchtime|(?:at|about|around|by|after) \d+|[ap]m|ish|"
+    r"at lunch(?:time)?|before (?:dinner|lunch|work|tea)|"
+    r"on (?:my|the) way(?: home| back)?|if you like|instead|thanks))*"
+)
+_ASSENT = Late(rf"^(?=\S)(?P<yes>{_YES}(?: {_YES})*)?(?: ?\b(?P<self>{_MYSELF}))?{_SOON}$")
+_LONGEST_ASSENT = 12
+
+
+def favours(message: Message) -> Iterator[Found]:
+    """A favour that is asked or promised, if the message is of no more than that."""
+    said = phrases(message) if len(message.words) <= _LONGEST else ()
+    if not said or len(said) > _MOST_SENTENCES:
+        return
+    for phrase in said:
+        plan = _asked(phrase, message) or (None if phrase.asked else _promised(phrase))
+        if plan is not None:
+            whole = isinstance(plan, Favour) and message.has(_CANNOT) and not message.amounts
+            start = 0 if whole else _begins(phrase)
+            yield Found(start, phrase.sentence[1], plan)
+            return
+
+
+_CANNOT = words_in("cant cannot wont unable")
+"""Why it is asked is no refusal of ours."""
+
+
+def _begins(phrase: Phrase) -> int:
+    """Where what is asked begins in the message, behind what else the sentence tells."""
+    match = _ASKED.search(phrase.text)
+    span = phrase.words(match, "asked") if match else None
+    return span[0] if span else phrase.start
+
+
+def _asked(phrase: Phrase, message: Message) -> Favour | None:
+    match = _ASKED.search(phrase.text)
+    if match is None or len(phrase.bins) > 1:
+        return None
+    begin = _begins(phrase)
+    named = [ref for ref in phrase.members if ref.start >= begin]
+    asked = [ref for ref in named if not ref.owner]
+    owner = next((ref.name for ref in named if ref.owner), None)
+    deed = _deed(message)
+    of_bin = phrase.bin is not None or owner is not None or _is_of_ones_own(match[0])
+    if deed is None and not of_bin:
+        return None
+    cover = _COVER.search(match[0]) is not None
+    to = asked[0].name if asked else None
+    return Favour(deed=deed, bin=phrase.bin, whose=owner, to=to, cover=cover)
+
+
+_COVER = Late(r"\b(?:cover(?:ing)?|(?:stand|step|fill)(?:ing)? in|deputise|look(?:ing)? after)\b")
+_OWN = Late(r"\b(?:mine|ours|my (?:bin|qbin|one|bucket)|for (?:me|us))\b")
+
+
+def _is_of_ones_own(text: str) -> bool:
+    return _OWN.search(text) is not None
+
+
+def _deed(message: Message) -> Deed | None:
+    """The one deed of the craft that is named, if it is not done to other things."""
+    norms = message.norms
+    at = [i for i, norm in enumerate(norms) if norm in _DEEDS]
+    deeds = {_DEEDS[norms[i]] for i in at}
+    return deeds.pop() if len(deeds) == 1 and all(_is_of_bins(message, i + 1) for i in at) else None
+
+
+def _is_of_bins(message: Message, at: int) -> bool:
+    """Whether what stands behind a deed is a bin, or no thing at all: "drain the pasta"."""
+    norms = message.norms
+    while at < len(norms) and norms[at] in _BEFORE_THING:
+        at += 1
+    held = indexes(message.bins, message.days, message.members)
+    return at == len(norms) or at in held or norms[at] in _NO_THING or not norms[at].isalpha()
+
+
+_BEFORE_THING = words_in("the my our your his her up off out")
+_NO_THING = words_in(
+    "mine ours yours hers theirs it them this that these one ones bin bins bucket buckets for "
+    "tonight now later because cos as since before after until till and or but while when with on "
+    "in at by next either any too again instead please who can could i we you if this soon anyone"
+)
+
+
+def _promised(phrase: Phrase) -> Promise | None:
+    """ "I'll do Bram's", "Zoe's doing mine this week", "Mila can't, Zoe will"."""
+    message = phrase.message
+    if len(phrase.bins) > 1:
+        return None
+    owner = next((ref.name for ref in phrase.members if ref.owner), None)
+    cover = _COVER.search(phrase.text) is not None
+    if _PROMISED.match(phrase.text):
+        whose = owner or (phrase.member if cover or "for qmember" in phrase.text else None)
+        if not (whose or phrase.bin):
+            return None
+        if phrase.bin and not _deed(message) and message.context.on_offer:
+            return None  # "I'll look after green" takes what is on offer
+        return Promise(deed=_deed(message), bin=phrase.bin, whose=whose, cover=cover)
+    match = _ANOTHERS.match(phrase.text)
+    if match is None or not phrase.members:
+        return None
+    tells_whose = _is_of_ones_own(phrase.text) or _ME.search(phrase.text) is not None
+    by = next((ref for ref in reversed(phrase.members) if not ref.owner), None)
+    if by is None or (match["what"] and not (tells_whose or phrase.bin)):
+        return None
+    own = message.context.sender if tells_whose else None
+    return Promise(deed=_deed(message), bin=phrase.bin, whose=own, by=by.name, cover=tells_whose)
+
+
+_ME = Late(r"\bfor (?:me|us)\b")
+
+
+_PLEASE = Late(r"\b(?i:please|pls|plz)\b")
+_THUMBS = ("👍", "👌", "✅", "🙋")
+
+
+def assents(body: str, message: Message) -> bool | None:
+    """Whether it says yes to a favour: True if the speaker puts themselves forward, False if it is
+    but a yes; None if it is neither.
+    """
+    said = phrases(message)
+    if body.strip() in _THUMBS:
+        return False
+    if not said or len(message.words) > _LONGEST_ASSENT or any(phrase.asked for phrase in said):
+        return None
+    if _PLEASE.search(body):
+        return None  # "yes please" is no yes of whoever is to do it
+    match = _ASSENT.match(" ".join(phrase.text for phrase in said))
+    if match is None or not (match["yes"] or match["self"]):
+        return None
+    return match["self"] is not None or "do" in (match["yes"] or "").split()

@@ -1,0 +1,76 @@
+"""Until when something is put off: "ask me again in 3 days", "at the weekend"."""
+
+from handlers.reading.acts import Later
+from handlers.reading.calendar.weeks import named_in
+from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
+from handlers.reading.words.late import Late
+from handlers.reading.words.vocabulary import words_in
+
+DAY_ALONE = "a day alone"
+"""The rule of words that put something off only where we have just reminded of it."""
+_ON_A_DAY = Late(
+    r"^(?:(?:maybe|probably|sometime|more like|not (?:today|now|tonight|yet)|cant today|sorry|ok|"
+    r"yes|will do|(?:i )?(?:will|ll) do (?:it|that|mine)|ill do (?:it|that|mine)|,) )*"
+    r"(?:(?:on|at|over|for) )?(?:qday|next week|(?:the |this |next )?weekend)"
+    r"(?: (?:morning|afternoon|evening|night|maybe|probably|sorry|then|instead|first thing|,|"
+    r"i think|i hope))*$"
+)
+
+
+def put_off_to(message: Message) -> Later | None:
+    """ "At the weekend", "Thursday, sorry": no more than a day to come, right behind our words."""
+    if not message.context.after_bot or not message.norms or message.norms[-1] == "?":
+        return None
+    if _ON_A_DAY.search(plain_text(message, days=True)) is None:
+        return None
+    days = put_off_by(message) or _weekend(message)
+    return Later(days=days, rules=(DAY_ALONE,)) if days else None
+
+
+def _weekend(message: Message) -> float | None:
+    """Days until the weekend that is named begins."""
+    named = named_in(" ".join(message.norms), message.today)
+    if named is None or named.first is None or named.first <= message.today:
+        return None
+    return float((named.first - message.today).days)
+
+
+def put_off_by(message: Message) -> float | None:
+    """Days until the reminder is wanted again, where they are said: right behind a word of asking
+    again, else as so many days, else as a day.
+    """
+    told = [*_days_ahead(message), *_days_counted(message)]
+    return min(sorted(told), key=lambda each: each[1])[2] if told else _weekend(message)
+
+
+def _days_ahead(message: Message) -> list[tuple[int, int, float]]:
+    """Where each day to come is said, how little it is to be believed, and the days until then."""
+    out: list[tuple[int, int, float]] = []
+    for day in message.days:
+        ahead = day.past if day.past > message.today else day.future
+        if ahead <= message.today or day.loose:
+            continue
+        lead = message.norms[max(0, day.start - 1)]
+        rank = 3 if day.aside or lead in _TILL else 2
+        if rank == 2 and message.has(_AGAIN, max(0, day.start - 3), day.start):
+            rank = 0
+        out.append((day.start, rank, float((ahead - message.today).days)))
+    return out
+
+
+def _days_counted(message: Message) -> list[tuple[int, int, float]]:
+    """The same of each "3 days"; how long something lasted or was late says least."""
+    out: list[tuple[int, int, float]] = []
+    for amount in message.amounts:
+        if amount.quantity == "days":
+            lead, behind = message.norms[max(0, amount.start - 1)], message.norms[amount.end :][:1]
+            lasts = lead in _LASTING or (behind and behind[0] in _OF_PAST)
+            out.append((amount.start, 4 if lasts else 1, amount.value))
+    return out
+
+
+_TILL = words_in("until till til after before since from")
+_AGAIN = words_in("again remind ask nudge ping poke prod me us back")
+_LASTING = words_in("for been past last took these over within every")
+_OF_PAST = words_in("ago late overdue old of off already now early")

@@ -1,0 +1,153 @@
+"""Slips in the names of bins, put right where a bin is meant."""
+
+from collections.abc import Sequence
+from functools import lru_cache
+
+from handlers.reading.acts import Context
+from handlers.reading.words.binwords import BIN_WORDS
+from handlers.reading.words.vocabulary import is_spelling_slip, one_slip, vocabulary, words_in
+from handlers.reading.words.words import plain
+
+_BEFORE_BIN = words_in("in into to from off of the inside")
+
+
+def mended(norms: list[str], context: Context) -> list[str]:
+    """The words with slips in bin names put right: letters missing or swapped in a long name, and
+    any slip where a bin's name is expected."""
+    unknown = _unknown(norms)
+    if not unknown:
+        return norms
+    noted = norms[0][:1].isdigit() or not _DEEDS.isdisjoint(norms)
+    if noted and _mend_in_notes(norms, unknown, context.bins):
+        unknown = _unknown(norms)
+    single, by_initial = _single(context.bins)
+    if not single:
+        return norms
+    for i in unknown:
+        norm = norms[i]
+        before = norms[i - 1] if i else ""
+        after = norms[i + 1] if i + 1 < len(norms) else ""
+        alone = i > 0 and before in _STOPS and after in _STOPS  # "250 g of skins. landin."
+        expected = before in _BEFORE_BIN or after in BIN_WORDS or alone
+        near = single if expected else by_initial.get(norm[0])
+        if near and norm.isalpha():
+            name = slipped(norm, near)
+            state = after in _STATES and name is not None and norm == f"{name}s"
+            if name is not None and (expected or state or is_scrambled(norm, name)):
+                norms[i] = name
+    return norms
+
+
+_STOPS = frozenset({"", ".", ",", ";", ":", "\n", "(", ")", "!"})
+_STATES = words_in("full sealed done ready empty closed shut buried drained due leaking")
+"""What is said of a bin: "mudrooms full" is of the mudroom."""
+
+
+def _unknown(norms: Sequence[str]) -> list[int]:
+    """Where words stand that may be slips: long ones that no list begins a phrase with."""
+    known = vocabulary().firsts
+    return [
+        i
+        for i, norm in enumerate(norms)
+        if norm not in known
+        and norm not in _EVERYDAY
+        and (len(norm) > _SHORT or (len(norm) == _SHORT and _VOWELS.isdisjoint(norm)))
+    ]
+
+
+_DEEDS = words_in("drained sealed buried opened closed emptied fed filled tapped")
+
+
+def _mend_in_notes(norms: list[str], unknown: Sequence[int], bins: tuple[str, ...]) -> bool:
+    """ "Drianed turtel 6 oz", "2 lb corn cobs valut": a name with its letters swapped or left out,
+    beside the deed or at the end of a short note; whether there was one."""
+    names, initials = _long(bins)
+    found = False
+    for i in unknown:
+        norm = norms[i]
+        if norm[0] not in initials or norm in _OWN_WORDS:
+            continue
+        beside = norms[i - 1 : i] and norms[i - 1] in _DEEDS
+        ahead = i == 0 and not _DEEDS.isdisjoint(norms[1:4])
+        ends = i == len(norms) - 1 and i < _NOTE and norms[0][:1].isdigit()
+        name = slipped(norm, names) if beside or ahead or ends else None
+        if name is not None and is_spelling_slip(norm, name):
+            norms[i] = name
+            found = True
+    return found
+
+
+_NOTE = 6
+"""Words of a note that gives no more than an amount, a thing and a bin."""
+_EVERYDAY = words_in(
+    "hear bear wear tear fear dear near year gear rear glue clue flue shred shoe show nose hose "
+    "doze pose feed heed weed"
+)
+"""Words that people write so often that they are slips of no name."""
+_OWN_WORDS = words_in("heater diary sliver")
+"""Words that are no slip of a name, though they differ from it by as little."""
+
+
+@lru_cache(maxsize=1024)
+def _long(bins: tuple[str, ...]) -> tuple[tuple[str, ...], frozenset[str]]:
+    """The long names of one word without their article, and the letters that they begin with."""
+    names = [plain(name).removeprefix("the ") for name in bins]
+    long = tuple([name for name in names if len(name) > _SHORT and " " not in name])
+    return long, frozenset([name[0] for name in long])
+
+
+@lru_cache(maxsize=1024)
+def _single(bins: tuple[str, ...]) -> tuple[tuple[str, ...], dict[str, tuple[str, ...]]]:
+    """The names of one word, without their accents, and those that begin with each letter."""
+    single = tuple([plain(name) for name in bins if name.isalpha()])
+    initials = {name[0] for name in single}
+    return single, {a: tuple([n for n in single if n[0] == a]) for a in initials}
+
+
+_SHORT = 3
+"""Letters of a word in which nothing is told to be a slip, unless it has no vowel ("grn")."""
+
+
+@lru_cache(maxsize=1024)
+def slipped(word: str, names: tuple[str, ...]) -> str | None:
+    """The one-word name that `word` was meant to be, one slip away; None if not plain."""
+    near = [
+        name
+        for name in names
+        if len(name) >= 4
+        and any(alike(word, name) for alike in (one_slip, sounds_as, is_shortened))
+    ]
+    return near[0] if len(near) == 1 else None
+
+
+def sounds_as(word: str, name: str) -> bool:
+    """Whether a word is a name with another ending of the same sound: "Gerty", "Gertie"."""
+    return word != name and word[0] == name[0] and _sound(word) == _sound(name)
+
+
+def _sound(word: str) -> str:
+    ending = next((end for end in ("ie", "ey", "y", "i") if word.endswith(end)), "")
+    return f"{word[: -len(ending)]}y" if ending else word
+
+
+def is_shortened(word: str, name: str) -> bool:
+    """Whether a word is a name with its vowels left out: "bsmt", "basement"."""
+    if not _VOWELS.isdisjoint(word) or (word[0], word[-1]) != (name[0], name[-1]):
+        return False
+    letters = iter(name)
+    return len(word) < len(name) and all(letter in letters for letter in word)
+
+
+_VOWELS = frozenset("aeiou")
+
+
+def is_scrambled(word: str, name: str) -> bool:
+    """Whether a long word has a name's ends and letters, but for one left out or two swapped; or
+    its sound, or its consonants."""
+    ends = len(word) > _LONG and (word[0], word[-1]) == (name[0], name[-1])
+    slip = ends and is_spelling_slip(word, name)
+    return slip or sounds_as(word, name) or is_shortened(word, name)
+
+
+_LONG = 5
+"""Letters of a word up to which it may be another word as well as a slip."""

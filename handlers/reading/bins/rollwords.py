@@ -1,0 +1,192 @@
+"""A list of bins in pieces: names, sizes, vessels, people, and the small words between them."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass
+
+from handlers.reading.bins.longnames import end_of_titled
+from handlers.reading.calendar.daywords import ORDINALS
+from handlers.reading.measures.amounts import Amount
+from handlers.reading.measures.numbers import read_number
+from handlers.reading.message import Message
+from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY
+from handlers.reading.words.vocabulary import vocabulary, words_in
+
+VESSELS = words_in("bins buckets pails tubs caddies drums barrels kegs crocks containers totes")
+_KINDS: Mapping[str, frozenset[str]] = {
+    "comma": words_in(", - – — ( ) : /"),
+    "stop": words_in(". ; ! •") | {"\n"},
+    "and": words_in("and & n + plus und y et aur oraz"),
+    "the": words_in("the a an our my your its his her"),
+    "one": words_in("one"),
+    "ones": words_in("ones"),
+    "each": words_in("each both all apiece"),
+    "is": words_in("is 's s are was ="),
+    "called": words_in("called named name"),
+    "look": words_in(
+        "big small little wee large huge tiny tall short old new plain plastic metal lidded proper "
+        "second third fourth fifth sixth first last other another more"
+    ),
+    "except": words_in("except but"),
+    "where": words_in("in on by under at near beside behind outside beneath next"),
+    "lives": words_in("lives live stands stand sits sit kept living standing sitting"),
+    "for": words_in("for keeper"),
+    "keeps": words_in("has have keeps keep looks does do minds runs belongs belong after"),
+    "holds": words_in("holds takes fits hold take"),
+    "it": words_in("it he she they that which this who them these those there here i we"),
+    "mine": words_in("mine me myself"),
+    "shared": words_in("shared communal everyone everybody public"),
+    "sealed": words_in("sealed"),
+    "own": words_in("own brought"),
+    "joins": words_in("joining joined"),
+    "share": words_in("half third thirds quarter quarters"),
+    "full": words_in("full"),
+    "open": words_in("opened open started start set register registered begun"),
+    "more": words_in(
+        "of size sized about around roughly up got also just so ok okay well right far as use "
+        "using us at neighbour neighbor friend hi hello hey folks morning evening currently please "
+        "already inside say capacity holding total altogether pls then too mostly nearly almost '"
+    )
+    | {'"'},
+}
+"""Kinds of small words; a word of two kinds is of the first."""
+_KIND_OF = {norm: kind for kind, norms in reversed([*_KINDS.items()]) for norm in norms}
+_NUMBERED = words_in("flat room plot class unit apartment apt house level")
+_ORDINAL_ENDS = words_in("st nd rd th")
+
+
+@dataclass(frozen=True, slots=True)
+class Piece:
+    """Words start to end of a message, and what they are in a list of bins."""
+
+    kind: str
+    start: int
+    end: int
+    said: str = ""
+    """The name of a bin or of a person; for a small word, that word."""
+    litres: float = 0.0
+    number: float = 0.0
+    """A bare number, how many there are of that size, or kilos."""
+
+
+def pieces_of(message: Message) -> list[Piece]:
+    """The whole message in pieces; a word that belongs to no list of bins is of the kind "word"."""
+    out: list[Piece] = []
+    i = 0
+    while i < len(message.words):
+        out.append(_piece(message, i))
+        i = out[-1].end
+    return out
+
+
+def _piece(message: Message, i: int) -> Piece:
+    """The piece that begins at word i."""
+    if end := _end_of_unsized(message.norms, i):
+        return Piece("more", i, end)
+    amount = next((a for a in message.amounts if a.start == i), None)
+    if amount is not None and (one := _size(message, amount)):
+        return one
+    if member := next((m for m in message.members if m.start == i), None):
+        return Piece("member", i, member.end, member.name)
+    if end := _end_of_numbered(message, i):
+        return Piece("name", i, end, message.text(i, end))
+    ref = next((r for r in (*message.bins, *message.named) if r.start == i and r.known), None)
+    if ref is not None and ref.name is not None:
+        vessel = ref.plain and ref.end - i > 1 and message.norms[ref.end - 1] in BIN_WORDS
+        return Piece("name", i, ref.end - vessel, ref.name)
+    if day := next((d for d in message.days if d.start == i), None):
+        return Piece("day", i, day.end)
+    return _of_one_word(message, i)
+
+
+def _end_of_unsized(norms: Sequence[str], i: int) -> int:
+    """Where "no idea how big" ends; 0 if it does not stand at word i."""
+    led = [lead for lead in _UNSURE if norms[i : i + len(lead)] == lead]
+    end = i + len(led[0]) if led else 0
+    sized = norms[end : end + 2] in (["how", "big"], ["how", "large"], ["what", "size"])
+    return end + 2 if led and sized else 0
+
+
+_UNSURE = (["no", "idea"], ["not", "sure"], ["do", "not", "know"], ["dont", "know"])
+
+
+def _size(message: Message, amount: Amount) -> Piece | None:
+    """ "20 L", "5 gallon bucket", "two 12 L bins"; None for "4 buckets", which counts them."""
+    if amount.vessel and not amount.size:
+        return None
+    if amount.quantity != "volume":
+        mass = amount.quantity == "mass" and not amount.negative
+        return Piece("mass" if mass else "word", *amount[:2], number=amount.value)
+    many = 1.0
+    if amount.vessel or amount.counted:
+        number = read_number(message.words, amount.start)
+        many = number.value if number is not None else 0
+    sound = many > 0 and not amount.negative
+    litres = amount.value / many if sound else 0
+    return Piece("size" if sound else "word", *amount[:2], litres=litres, number=many)
+
+
+def _end_of_numbered(message: Message, i: int) -> int:
+    """Where "flat 2", "bin 3", "4th floor" or "Mr. Stinky" ends; 0 if none begins at word i."""
+    norms, words = message.norms, message.words
+    if titled := end_of_titled(words, norms, i):
+        return titled
+    behind = norms[i + 1 : i + 3]
+    if norms[i] in ORDINALS and behind[:1] == ["floor"]:
+        return i + 2
+    figure = words[i].kind == "number"
+    if figure and behind[:1] and behind[0] in _ORDINAL_ENDS and behind[1:] == ["floor"]:
+        return i + 3
+    letter = words[i + 1].text if i + 1 < len(words) else ""
+    if norms[i] in BIN_WORDS and len(letter) == 1 and letter.isupper() and letter != "I":
+        return i + 2  # "bin A"
+    numbered = norms[i] in _NUMBERED or (norms[i] in BIN_WORDS and i == 0)
+    numbered = numbered or (norms[i] in BIN_WORDS and words[i - 1].kind != "word")
+    if not numbered or i + 1 >= len(words) or words[i + 1].kind != "number":
+        return 0
+    if any(a.start <= i + 1 < a.end for a in message.amounts):
+        return 0
+    joined = i + 2 < len(words) and words[i + 2].start == words[i + 1].end
+    return i + 2 + (joined and len(norms[i + 2]) == 1 and norms[i + 2].isalpha())
+
+
+def _of_one_word(message: Message, i: int) -> Piece:
+    word, norm = message.words[i], message.norms[i]
+    capital = word.text[:1].isupper()
+    if word.kind == "number":
+        read = read_number(message.words, i)
+        alone = read is not None and read.end == i + 1
+        return Piece("number" if alone else "word", i, i + 1, number=read.value if read else 0)
+    if norm in BIN_WORDS or norm in VESSELS:
+        return Piece("vessels" if norm in VESSELS else "vessel", i, i + 1)
+    if norm in ("two", "three", "four", "five", "six"):
+        read = read_number(message.words, i)
+        return Piece("number", i, i + 1, number=read.value if read else 0)
+    first = i == 0 or _KIND_OF.get(message.norms[i - 1]) == "stop"
+    next_capital = message.words[i + 1 : i + 2] and message.words[i + 1].text[:1].isupper()
+    leads_name = capital and not first and next_capital and word.kind == "word" and norm != "i"
+    kind = _KIND_OF.get(norm)
+    if norm in ("to", "add") and _is_of_list(message, i):
+        return Piece("for" if norm == "to" else "open", i, i + 1, norm)
+    if kind in ("look", "the") and leads_name:
+        return Piece("name", i, i + 1, word.text)
+    if kind is not None:
+        return Piece(kind, i, i + 1, norm)
+    named = word.kind == "word" and (
+        norm in TOLD_BY | PLACE_NAMES
+        or norm not in vocabulary()
+        or (capital and not first and not all(w.text.isupper() for w in message.words))
+    )
+    if named and norm.isalpha():
+        return Piece("name", i, i + 1, word.text)
+    food = next((item for item in message.items if item.start == i), None)
+    return Piece("food", i, food.end) if food else Piece("word", i, i + 1, word.text)
+
+
+def _is_of_list(message: Message, i: int) -> bool:
+    """ "Belongs to Bram", "add a bin": no other "to" or "add" is of a list of bins."""
+    norms = message.norms
+    if norms[i] == "to":
+        return norms[i - 1 : i] in (["belongs"], ["belong"])
+    at = i + 1 + (norms[i + 1 : i + 2] in (["a"], ["the"], ["another"]))
+    at += norms[at : at + 1] == ["new"]
+    return i == 0 and norms[at : at + 1] in (["bin"], ["bins"])

@@ -1,0 +1,1 @@
+"""When: days, stretches of days, hours and zones."""

@@ -1,0 +1,131 @@
+"""A day put right in the same breath, and a day of something else that is the deed's too."""
+
+from collections.abc import Sequence
+from datetime import date
+from itertools import pairwise
+
+from handlers.reading.calendar.days import Day
+from handlers.reading.message import Message
+from handlers.reading.words.once import once
+from handlers.reading.words.sentences import Clause
+from handlers.reading.words.vocabulary import words_in
+
+
+def put_right(message: Message, said: Day) -> Day | None:
+    """ "Was it Tuesday I put them in, no it was Monday": the day told last, behind "no"."""
+    behind = [d for d in message.days if d.start >= said.end] if "no" in message.norms else []
+    if not behind:
+        return None
+    lead = message.norms[said.end : behind[0].start]
+    if "no" not in lead:
+        return None
+    at = len(lead) - 1 - lead[::-1].index("no")
+    return behind[0] if _IT_WAS.issuperset(lead[at + 1 :]) else None
+
+
+_IT_WAS = words_in(
+    "it was that on , wait actually sorry i mean tell a lie 's is twas ' rather more"
+)
+
+
+def is_just_now(message: Message, day: Day) -> bool:
+    """ "Saturday's bones went in just now": when it was done, whatever day is told of the thing."""
+    norms = message.norms
+    if norms[day.start : day.end] != ["now"] or norms[max(0, day.start - 1)] not in _JUST:
+        return False
+    return not message.has(_IN_MIND, day.start - 3, day.end + 3)
+
+
+_JUST = words_in("just right")
+_IN_MIND = words_in(
+    "remember remembered remembering realise realised realize realized notice noticed saw see "
+    "read reading thought thinking writing telling tell log logging entering not cant busy"
+)
+"""Words of what one does with a record, or has no time for, just now."""
+
+
+def is_of_other(message: Message, day: Day, clause: Clause) -> bool:
+    """Whether the clause of a day tells of something else than a deed."""
+    return (
+        _is_feast_past(message, day)
+        or _is_denied(message, day, clause)
+        or _is_of_fill(message, clause)
+    )
+
+
+def _is_of_fill(message: Message, clause: Clause) -> bool:
+    """ "Closed it, full since Sunday": since when there was no room."""
+    return clause.verb is None and message.has(_FULL, clause.start, clause.end)
+
+
+_FULL = words_in("full brimming chocka chockablock")
+
+
+def _is_feast_past(message: Message, day: Day) -> bool:
+    """ "The market was yesterday, so ...": when something was that is no deed with a bin."""
+    before = message.norms[max(0, day.start - 2) : day.start]
+    return before[1:] == ["was"] and before[0] in _EVENTS
+
+
+_EVENTS = words_in(
+    "day night eve party birthday wedding feast market fair supper dinner lunch brunch barbecue "
+    "bbq braai meeting christening funeral wake match concert exam picnic potluck fete festival "
+    "carnival anniversary quiz shift holiday collection jumble bazaar"
+)
+
+
+def _is_denied(message: Message, day: Day, clause: Clause) -> bool:
+    """ "It is warm, yesterday it was not": a day on which it was otherwise."""
+    if clause.verb is not None or not message.has(_NOT, day.end, clause.end):
+        return False
+    starts = {other.start for other in message.days}  # "yesterday, not today"
+    return all(
+        norm not in _NOT or i + 1 not in starts
+        for i, norm in enumerate(message.norms[day.end : clause.end], day.end)
+    )
+
+
+_NOT = words_in("not wasnt werent isnt")
+
+
+@once
+def day_named_again(message: Message) -> date | None:
+    """ "The Sunday bread, added that same day", "the juice of yesterday, forgot to write it": the
+    one day over that dates something else, where it is said to be that of the deed too."""
+    if not message.days or not message.has(_CUES):
+        return None
+    past = {d.past for d in message.days}
+    if len(past) != 1 or max(past) >= message.today:
+        return None
+    day, norms = message.days[0], message.norms
+    owned = norms[day.end : day.end + 1] == ["'s"]
+    of = norms[day.start - 1 : day.start] == ["of"] or owned
+    late = of and any(a in _FORGOT and b in ("to", "about") for a, b in pairwise(norms))
+    event = owned and message.has(_YIELDED, day.end, day.end + _EVENT) and not message.has(_WHO)
+    return past.pop() if _is_same(norms) or late or event or (owned and _is_booked(norms)) else None
+
+
+def _is_same(norms: Sequence[str]) -> bool:
+    """ "That same night", "on that day", "there and then"."""
+    for i, (a, b) in enumerate(pairwise(norms)):
+        if b in _PARTS and (a == "same" or (a == "that" and norms[i - 1] == "on")):
+            return True
+        if a == "there" and norms[i + 1 : i + 3] == ["and", "then"]:
+            return True
+    return False
+
+
+def _is_booked(norms: Sequence[str]) -> bool:
+    """ "Put me down for Tuesday's grounds", "for the record, Monday's bread"."""
+    text = f" {' '.join(norms)} "
+    return any(f" {words} " in text for words in _BOOKED)
+
+
+_BOOKED = ("put me down", "put us down", "mark me down", "mark us down", "for the record")
+_EVENT = 6
+"""Words between a day and the verb of what took place on it, at most."""
+_YIELDED = words_in("yielded gave produced left netted generated supplied provided")
+_WHO = words_in("i we ive weve")
+_PARTS = words_in("day night evening afternoon morning evenin nicht")
+_FORGOT = words_in("forgot forgotten forget neglected")
+_CUES = _FORGOT | _YIELDED | words_in("that same there put mark record")

@@ -1,0 +1,1 @@
+"""What puts an earlier record right, adds to it or strikes it out."""

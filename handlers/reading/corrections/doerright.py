@@ -1,0 +1,86 @@
+"""A deed put down to the one who did it: "Ines carried that one, not me"."""
+
+from handlers.reading.acts import Amend
+from handlers.reading.corrections.rightwrong import BY_FORM
+from handlers.reading.food.quantities import amount_sum
+from handlers.reading.message import Message
+from handlers.reading.plaintext import SHORT, plain_text, with_people, word_count
+from handlers.reading.words.late import Late
+
+_DID = (
+    r"(?:did|done|carried|carry|brought|bring|put|poured|pour|added|tipped|emptied|drained|sealed|"
+    r"buried|weighed)"
+)
+_THAT = r"(?:that|it|this|them|those)(?: (?:one|lot|bin|layer|in|down|out|over|up))*"
+_LEAD = r"^(?:(?:oh|no|sorry|oops|actually|and|wait|ah|,|\.) )*"
+_NOT_ME = Late(
+    _LEAD + rf"(?:it was )?qmember (?:who |that |it was )*{_DID} {_THAT}(?: (?:,|\.|and))* not "
+    r"(?:me|muggins)\b|"
+    + _LEAD
+    + rf"not (?:me|qmember) (?:, )?qmember (?:it was |that |who |it )*{_DID}(?: {_THAT})?\b|"
+    + _LEAD
+    + rf"qmember {_DID} {_THAT} (?:, )?i only (?:carried|held|opened|typed|wrote|watched)\b|"
+    + _LEAD
+    + r"(?:it |that )?(?:should|shd|must) (?:be|have been|ve been|read|say) qmember ,? ?not "
+    r"(?:me|i|qmember)\b(?= ?$| [.!])|"
+    + _LEAD
+    + r"(?:please )?credit (?:that|it|this|the last) (?:one )?(?:to|with) qmember(?: please)?$"
+)
+
+
+_REST = Late(
+    _LEAD
+    + r"(?:(?:only|just|about) )*qmuch (?:of (?:that|it|this|the last one) )?(?:was|were|is|'s) "
+    r"(?:mine|from me|my own)(?: [,.])?(?: and)? the (?:rest|other half|remainder) "
+    r"(?:(?:was|were|is|'s|came|from) )*qmember(?: 's| put (?:it )?in)?$"
+)
+
+
+def shared_with(message: Message) -> Amend | None:
+    """ "Only 2 kg of that was mine, the rest was Tom's": whose the rest of it was."""
+    measured = message.measured()
+    if not message.context.in_room or len(measured) != 1 or len(message.members) != 1:
+        return None
+    norms = message.norms.copy()
+    norms[measured[0].start : measured[0].end] = ["qmuch"]
+    text = with_people(message, " ".join(norms).strip(" .!"))
+    if _REST.match(text) is None:
+        return None
+    mass, volume = amount_sum(measured)
+    return Amend(mass_kg=mass, volume_l=volume, rest=message.members[0].name, rules=(BY_FORM,))
+
+
+def another_did(message: Message) -> Amend | None:
+    """Who did what was written down, where the sender says that it was another."""
+    if not message.members or word_count(message) > SHORT or message.amounts or message.items:
+        return None
+    if message.context.in_room and message.context.last is None:
+        return None
+    match = _NOT_ME.search(with_people(message, plain_text(message)))
+    if match is None or "?" in message.norms:
+        return None
+    named = [m.name for m in message.members if message.norms[m.start - 1 : m.start] != ["not"]]
+    return Amend(member=named[0], rules=(BY_FORM,)) if named else None
+
+
+_BY_ME = Late(
+    _LEAD + r"(?:it|that) was (?P<right>me|i|qmember) (?:that |who |what )?"
+    rf"{_DID}(?: (?:the )?qbin(?: bin)?| {_THAT})(?: (?:,|\.|and))* not qmember$|"
+    + _LEAD
+    + rf"i {_DID}(?: (?:the )?qbin(?: bin)?| {_THAT})(?: (?:,|\.|and))* not qmember$"
+)
+
+
+def was_by_me(message: Message) -> Amend | None:
+    """ "It was me that drained green, not Cleo": who did what is in the book as another's."""
+    if not message.members or len(message.bins) > 1 or message.amounts or message.items:
+        return None
+    match = _BY_ME.search(with_people(message, plain_text(message)))
+    if match is None or "?" in message.norms:
+        return None
+    right = message.members[0].name if match["right"] == "qmember" else message.context.sender
+    whose = message.members[-1].name
+    if right is None or whose == message.context.sender:
+        return None
+    bin = message.bins[0].name if message.bins else None
+    return Amend(member=right, bin=bin, whose=whose, rules=(BY_FORM,))

@@ -1,0 +1,192 @@
+"""A few words right behind one's own record that change it: "double that", "more like 2", "green*",
+"that was all fish", "half of it was Jo's".
+"""
+
+from dataclasses import replace
+
+from handlers.reading.acts import Act, Amend, Drain, Layer, Unsure
+from handlers.reading.completion.lots import share_of
+from handlers.reading.corrections.amending import amend
+from handlers.reading.corrections.leaning import number_meant
+from handlers.reading.corrections.unitright import in_unit
+from handlers.reading.food.makeups import makeup
+from handlers.reading.food.quantities import amount_sum
+from handlers.reading.measures.numbers import read_number
+from handlers.reading.message import Message, read_message
+from handlers.reading.plaintext import is_asking, plain_text
+from handlers.reading.words.late import Late
+from handlers.reading.words.spans import indexes, unheld
+from handlers.reading.words.vocabulary import words_in
+
+_RULE = "a few words behind its record"
+_LONGEST = 8
+TIMES = {"double": 2.0, "twice": 2.0, "half": 0.5, "treble": 3.0, "triple": 3.0}
+_POINTING = words_in("that thats it its this them those they")
+_BEING = words_in("was were is 's are , . ! : - ")
+_ASIDE = words_in(
+    "btw tbh sorry really actually though lol oops just by the way honestly only more like rather "
+    "i think no nearer closer to make about be should well oh"
+)
+_ALL = words_in("all mostly mainly mainly just entirely purely")
+_SMALL = _POINTING | _BEING | _ASIDE
+_CUES = _POINTING | _ALL | words_in("* more nearer closer make same too ditto half only")
+
+
+def changed_by_few(message: Message) -> tuple[Act, ...]:
+    """What the words change of the record that the talk is on; none if they say anything else."""
+    last, norms = message.context.last, message.norms
+    if len(norms) > _LONGEST or not message.has(_CUES):
+        return ()
+    if last is None and _is_of_own(message) and message.context.earlier:
+        context = replace(message.context, last=message.context.earlier, earlier=None)
+        return changed_by_few(read_message(message.text(0, len(norms)), context))
+    if not isinstance(last, Layer | Drain):
+        return ()
+    if norms[0] == "and" and not _GOES_ON.isdisjoint(norms[1:2]):
+        return _gone_on(read_message(message.text(1, len(norms)), message.context))
+    own = last.member in (None, message.context.sender)
+    if not own and isinstance(last, Layer):
+        return _likewise(last, message)
+    if not own or is_asking(message) or message.measured():
+        return ()
+    if isinstance(last, Layer) and (shared := _shared(last, message)):
+        return shared
+    if isinstance(last, Layer) and _HALF.search(plain_text(message)):
+        return _halved(last)
+    found = _times(last, message) or _starred(message) or _number(last, message)
+    if found is None and isinstance(last, Layer):
+        found = _unit(message) or _made_of(last, message)
+    return (replace(found, rules=(_RULE,)),) if found else ()
+
+
+def _is_of_own(message: Message) -> bool:
+    """ "Make it 3", "and it was 3 kg": of one's own last record, whoever has spoken since."""
+    first, second, third = (*message.norms[:3], "", "", "")[:3]
+    told = first == "and" and second in _POINTING and third in _BEING and message.measured()
+    return (first, second) == ("make", "it") or bool(told)
+
+
+_HALF = Late(r"^(?:(?:no|nope|nah|sorry|oops|,|only|just|about) )+half(?: of (?:it|that))?$")
+
+
+def _halved(last: Layer) -> tuple[Act, ...]:
+    """ "No, half": of the amount; of meat, half of it may be meant to be that."""
+    if last.rich == 1:
+        return (Unsure(guess=(Amend(),), rules=(_RULE,)),)
+    half = _amended(share_of(last, TIMES["half"]))
+    return (replace(half, rules=(_RULE,)),) if half != Amend() else ()
+
+
+_GOES_ON = words_in("it that only just was")
+
+
+def _gone_on(rest: Message) -> tuple[Act, ...]:
+    """ "And it was 2", "and only 1.5 kg": no further amount, but that of the record."""
+    if not rest.measured():
+        return changed_by_few(rest)
+    if rest.has(_MORE) and "like" not in rest.norms:  # "and it was a kilo more"
+        return ()
+    alone = not (rest.items or rest.bins or is_asking(rest))
+    found = (_amount(rest) or amend(rest, plain_text(rest))) if alone else None
+    return (replace(found, rules=(_RULE,)),) if found else ()
+
+
+def _amount(rest: Message) -> Amend | None:
+    """ "It was 2 cups": how much the record was, and nothing else."""
+    amounts, last = rest.measured(), rest.context.last
+    led = rest.norms[0] in _POINTING and rest.norms[1:2] and rest.norms[1] in _BEING
+    if len(amounts) != 1 or not led or not _only(rest, indexes(amounts), _SMALL | _ABOUT):
+        return None
+    mass, volume = amount_sum(amounts)
+    if mass and not isinstance(last, Layer):
+        return None
+    return Amend(mass_kg=mass, volume_l=volume)
+
+
+_MORE = words_in("more another extra again too also less further")
+_ABOUT = words_in("about roughly around nearly almost some only maybe")
+_LIKEWISE = Late(
+    r"^(?:(?:and|oh|yep|yes|,) )*(?:(?:the )?same (?:for|with|from) me|same here|me too|mine too|"
+    r"ditto(?: here| for me)?|same again here)$"
+)
+
+
+def _likewise(last: Layer, message: Message) -> tuple[Act, ...]:
+    """ "Same here" behind another's layer: as much of the sender's own, if it is meant so."""
+    if _LIKEWISE.search(plain_text(message)) is None or not (last.mass_kg or last.volume_l):
+        return ()
+    own = replace(last, member=None, on=message.today, rules=(_RULE,))
+    return (Unsure(guess=(own,), rules=(_RULE,)),)
+
+
+def _amended(act: Layer | Drain) -> Amend:
+    return Amend(mass_kg=getattr(act, "mass_kg", None), volume_l=act.volume_l)
+
+
+def _only(message: Message, held: frozenset[int], words: frozenset[str] = _SMALL) -> bool:
+    """Whether nothing else is said than what is held and such words."""
+    return words.issuperset(unheld(message.norms, held))
+
+
+def _times(last: Layer | Drain, message: Message) -> Amend | None:
+    """ "Double that", "half that"."""
+    factor = TIMES.get(message.norms[0])
+    if factor is None or message.norms[1:2] not in (["that"], ["it"]):
+        return None
+    told = _only(message, frozenset({0}))
+    return _amended(share_of(last, factor)) if told else None
+
+
+def _starred(message: Message) -> Amend | None:
+    """ "Green*": a bin's name put right."""
+    names = {ref.name for ref in (*message.bins, *message.named) if ref.known}
+    held = indexes(message.bins, message.named)
+    alone = message.norms[-1] == "*" and _only(message, held, frozenset({"*"}))
+    return Amend(bin=names.pop()) if alone and len(names) == 1 else None
+
+
+def _number(last: Layer | Drain, message: Message) -> Amend | None:
+    """ "More like 2", "it was 2": the number in the unit of the record."""
+    at = next((i for i, norm in enumerate(message.norms) if norm not in _SMALL), None)
+    number = None if at is None else read_number(message.words, at)
+    if at is None or number is None or message.bins or number.value <= 0:
+        return None
+    if message.norms[at] in TIMES:  # "only half that" is half of what was told
+        return None
+    if not _only(message, frozenset(range(at, number.end))):
+        return None
+    meant = number_meant(number.value, message)
+    return None if meant is None or meant == _amended(last) else meant
+
+
+def _unit(message: Message) -> Amend | None:
+    """ "That's pounds btw"."""
+    words = [norm for norm in message.norms if norm not in _SMALL | {"in"}]
+    return in_unit(message, words[0]) if len(words) == 1 and not message.items else None
+
+
+def _made_of(last: Layer, message: Message) -> Amend | None:
+    """ "That was all fish", "mostly bread tbh": what it is made of."""
+    items = [item for item in message.items if not item.absent]
+    led = message.norms[0] in _POINTING | _ALL
+    if not items or not led or not _only(message, indexes(items), _SMALL | _ALL | {"and"}):
+        return None
+    made = makeup(items)
+    if made is None or made.shares == last.materials or all(item.generic for item in items):
+        return None
+    return Amend(materials=made.shares, rich=made.rich)
+
+
+def _shared(last: Layer, message: Message) -> tuple[Act, ...]:
+    """ "Half of that was Jo's": what stays the sender's, and the other's share."""
+    if len(message.members) != 1 or "of" not in message.norms:
+        return ()
+    [member] = message.members
+    number = read_number(message.words, 0)
+    if number is None or not 0 < number.value < 1 or not (last.mass_kg or last.volume_l):
+        return ()
+    held = indexes(message.members) | frozenset(range(number.end))
+    if not _only(message, held, _SMALL | {"of", "'s", "s", "'"}):
+        return ()
+    part = replace(share_of(last, number.value), member=member.name, rules=(_RULE,))
+    return replace(_amended(share_of(last, 1 - number.value)), rules=(_RULE,)), part

@@ -1,0 +1,56 @@
+"""A record put right by its bin alone: "no, into the blue bin", "nope, the shed"."""
+
+from handlers.reading.acts import Amend, Bury, Drain, Layer, Observe, Seal
+from handlers.reading.corrections.rightwrong import BY_FORM
+from handlers.reading.food.makeups import makeup
+from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
+from handlers.reading.words.late import Late
+from handlers.reading.words.vocabulary import words_in
+
+REFUSALS = words_in("no nope nah")
+_ON_A_BIN = Layer | Drain | Seal | Bury | Observe
+_INTO = words_in("to into in from off")
+_BESIDE = _INTO | words_in("the our it that was went goes is bin one sorry , . ! -")
+
+
+def in_another_bin(message: Message) -> Amend | None:
+    """The bin of the record that the talk is on, where a refusal names another and no more.
+
+    Without a word that leads into it, it may as well refuse a bin on offer.
+    """
+    last, norms = message.context.last, message.norms
+    if len(message.bins) != 1 or norms[0] not in REFUSALS or not isinstance(last, _ON_A_BIN):
+        return None
+    [ref] = message.bins
+    rest = {*norms[1 : ref.start], *norms[ref.end :]}
+    if ref.name in (None, last.bin) or not rest <= _BESIDE:
+        return None
+    if _INTO.isdisjoint(rest) and message.context.on_offer:
+        return None
+    return Amend(bin=ref.name, rules=(BY_FORM,))
+
+
+_IN = r"(?:(?:in|into|to) )?(?:the )?qbin(?: bin)?"
+_WENT = Late(
+    r"^(?:(?:no|nope|sorry|oops|wait|actually|but|,) )*(?:my|our|mine|that|the|those|it) "
+    r"(?:\w+ ){0,3}?(?:(?:from |on )?qday )?(?:went|was|were|is|are|goes|should have gone) "
+    rf"{_IN}(?: ,| and)? not {_IN}$"
+)
+
+
+def went_elsewhere(message: Message) -> Amend | None:
+    """ "My bread went in the kitchen, not bin 2": told before of the bin that is refused."""
+    if len(message.bins) != 2 or not all(ref.known for ref in message.bins) or message.amounts:
+        return None
+    if len(message.days) > 1 or _WENT.search(plain_text(message, days=True)) is None:
+        return None
+    items = [item for item in message.items if not item.generic]
+    made = makeup(items) if items else None
+    return Amend(
+        bin=message.bins[0].name,
+        materials=made.shares if made else None,
+        rich=made.rich if made else None,
+        was=message.days[0].past if message.days else None,
+        rules=(BY_FORM,),
+    )

@@ -1,0 +1,107 @@
+"""Refusals, delays, strikings and doubts that are between people, and answer nothing of ours."""
+
+from handlers.reading.doubts.asidebins import (
+    BESIDE_BINS,
+    COUNCIL,
+    ELSEWHERE,
+    LORRY_CUES,
+    OF_CRAFT,
+    OF_DAYS,
+)
+from handlers.reading.doubts.asidewords import OF_ELSE
+from handlers.reading.doubts.jests import is_joke
+from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
+from handlers.reading.words.late import Late
+from handlers.reading.words.vocabulary import words_in
+
+
+def _is_of_council(message: Message) -> bool:
+    """ "What day do the brown bins go out": of bins that no group keeps."""
+    if not message.has(LORRY_CUES) or message.has(OF_CRAFT):
+        return False
+    if any(ref.known for ref in message.bins):
+        return False
+    return COUNCIL.search(" ".join(message.norms)) is not None
+
+
+_ASKED_OF_BINS = ("ask bin", "ask custody")
+"""Questions that are of other things behind the bot's words, too, where such a thing is named."""
+
+
+_SIGHED = words_in("i we just simply cant cannot even anymore with this you , . !")
+"""Nothing but "I can't", as people say it where they cannot go on for laughing."""
+_CRAFT = words_in("bran leachate bokashi scraps mould mold bin bins bucket buckets stale grams")
+"""With one of these a question is of the craft."""
+
+
+def is_aside(kind: str, message: Message) -> bool:
+    """Whether an answer or question of that kind speaks of other things, or to another person."""
+    if kind == "later" and message.has(_SAYING) and _WISHED_ELSE.search(plain_text(message)):
+        return True
+    named = any(b.known or b.plain for b in message.bins)
+    if message.context.after_bot and kind not in ("retract", "amend"):
+        elsewhere = kind in _ASKED_OF_BINS and not named and _is_elsewhere(kind, message)
+        return elsewhere or (not message.bot and _is_beside_bins(kind, message))
+    if message.bot and kind == "retract":
+        return False
+    joke = kind.startswith("ask ") and is_joke(message)
+    if joke or (kind in OF_DAYS and _is_of_council(message)) or _is_beside_bins(kind, message):
+        return True
+    if named:
+        return False
+    if _is_elsewhere(kind, message):
+        return True
+    if kind == "decline" and _SIGHED.issuperset(message.norms):
+        return True
+    of_else = OF_ELSE.get(kind)
+    if of_else is None or message.bins:
+        return False
+    return of_else.search(plain_text(message)) is not None or (
+        kind == "later"
+        and not message.bot
+        and (_speaks_to_a_member(message) or _plans_a_layer(message))
+    )
+
+
+_SAYING = words_in("show list remind tell warn ping nudge notify")
+_WISHED_ELSE = Late(
+    r"^(?:(?:can|could|would|will|you|please|ok|and|now|so|just|,) )*(?:show|list)\b|"
+    r"\bremind (?:everyone|everybody|all|people|the group)\b"
+    r"(?!(?: please| ,)* (?:again|tomorrow|later|tonight|in|on|next|at)\b)|"
+    r"\b(?:remind|tell|warn|ping|nudge|notify) (?:me|us|everyone|everybody|all)\b.{0,40}"
+    r"\b(?:ahead|earlier|beforehand|in advance|(?:days?|nights?|evenings?|mornings?|weeks?|"
+    r"weekend|hours?|minutes?) before)\b|"
+    r"\b(?:remind|tell|ping|nudge) (?:me|us) (?:when|once|if|as soon as) "
+    r"(?!i\b|we\b|im\b|my\b|our\b|you\b)"
+)
+"""What is wished to be shown, or said sooner or once something is so: nothing is put off by it."""
+
+
+def _is_beside_bins(kind: str, message: Message) -> bool:
+    turns = BESIDE_BINS.get(kind)
+    return turns is not None and turns.search(plain_text(message)) is not None
+
+
+def _is_elsewhere(kind: str, message: Message) -> bool:
+    words = frozenset(message.norms)
+    return not words.isdisjoint(ELSEWHERE.get(kind, ())) and words.isdisjoint(_CRAFT)
+
+
+def _plans_a_layer(message: Message) -> bool:
+    """ "Tomorrow I bring two kilos of peel": a plan, and no reminder put off."""
+    if not message.items or len(message.sentences) > 1 or message.has(_REMINDING):
+        return False
+    return any(amount.quantity == "mass" for amount in message.amounts)
+
+
+_REMINDING = words_in("remind ask nag ping nudge poke prod bug chase snooze tell later try")
+
+
+def _speaks_to_a_member(message: Message) -> bool:
+    """ "Remind me tomorrow, Ruth": set off by a stop on its left, or first of all."""
+    norms = message.norms
+    return any(
+        (norms[m.start - 1] == "," if m.start else norms[m.end : m.end + 1] == [","])
+        for m in message.members
+    )

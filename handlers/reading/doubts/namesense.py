@@ -1,0 +1,189 @@
+"""A bin's name in its ordinary sense: a person who bears it, the room itself, a tank of fish."""
+
+from collections.abc import Sequence
+
+from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
+from handlers.reading.words.binwords import BIN_WORDS, COLOURS, BinRef
+from handlers.reading.words.late import Late
+from handlers.reading.words.vocabulary import words_in
+
+_OUTINGS = (
+    "nursery school playgroup creche dentist doctor doctors hospital swimming ballet football "
+    "park party cinema zoo station airport bed"
+)
+_CHILD = "nappy nappies potty pram buggy homework pyjamas teething birthday bath cuddle tantrum"
+_AILING = "cold cough flu rash temperature tummy"
+_PERSON_CUES = words_in(f"{_OUTINGS} {_CHILD} {_AILING}")
+_HERS = r"(?:her|his)"
+_PERSON = Late(
+    rf"\bqbin\b.{{0,80}}\b(?:for|on) {_HERS} (?:\w+ )?birthday\b|"
+    rf"\bqbin (?:is |'s |was |has been )+(?:all )?(?:teething|full of (?:a |the )?(?:cold|flu))\b|"
+    r"\bqbin (?:has|'s|had|has got|got|is down with|caught) (?:got )?(?:a|an|the) (?:\w+ )?"
+    r"(?:cold|cough|flu|rash|temperature|tummy bug)\b|"
+    rf"\bqbin\b.{{0,60}}\b(?:nappy|nappies|potty|pyjamas|{_HERS} (?:pram|buggy|homework|bath))\b|"
+    r"\b(?:gave|give|giving|given|gives) (?:\w+ )?qbin (?:a|her|his) (?:\w+ )?(?:bath|cuddle)\b|"
+    r"\b(?:take|takes|took|taking|bring|brought|drive|drove|drop|dropped|walk|walked|fetch|get|"
+    r"collect|collected|pick|picked)(?: up| off)? qbin (?:up |off |over |back |home )*"
+    rf"(?:to|from|at) (?:the |a |her |his )?(?:{_OUTINGS.replace(' ', '|')})\b(?! (?:bin|bucket))|"
+    r"\bqbin (?:puts?|threw|dropped) .{1,40} (?:in|into|down) the (?:bath|loo|toilet|sink)\b"
+)
+"""What is done, had and suffered by people alone: a bin eats, smells and goes round as well."""
+
+
+def _is_like_a_person(message: Message, ref: BinRef) -> bool:
+    """Whether it is one of our bins, called by a name that is no room, colour, number or vessel."""
+    words = set(message.norms[ref.start : ref.end])
+    named = ref.known and not ref.place and ref.name is not None and ref.name.isalpha()
+    return named and words.isdisjoint(BIN_WORDS | COLOURS)
+
+
+def is_of_person(message: Message) -> bool:
+    """ "Rosie got 3 tubs of ice cream for her birthday": told of one who bears a bin's name."""
+    if not message.has(_PERSON_CUES):
+        return False
+    if not any(_is_like_a_person(message, ref) for ref in message.bins):
+        return False
+    return _PERSON.search(plain_text(message)) is not None
+
+
+_WASTE = words_in(
+    "scraps scrap peel peels peelings skins rinds cores leftovers crusts waste bones guts heads "
+    "shells husks stale mouldy burnt burned spoiled spoilt rotten grounds ends tops "
+    "trimmings bin bucket"
+)
+_ATE = Late(
+    r"^(?:(?:so|and|our|little|omg|lol|well) )*qbin (?:just |has |'s )*(?:ate|eaten) "
+    r"(?:\d|an?\b|half|some|all|"
+    r"the|two|three|about|nearly|over|my|our)"
+)
+
+
+def is_eaten_by_namesake(message: Message) -> bool:
+    """ "Rosie ate half a kilo of strawberries": a child, or the bin in jest; nothing says it."""
+    if not message.has(EATING) or message.has(_WASTE):
+        return False
+    if not any(_is_like_a_person(message, ref) for ref in message.bins):
+        return False
+    return bool(message.items) and _ATE.search(plain_text(message)) is not None
+
+
+EATING = words_in("ate eaten")
+_ROOM_CUES = words_in("painted painting decorated redecorated left forgot found day gone")
+_ROOM = Late(
+    r"\b(?:painted|painting|decorated|redecorated) (?:the |our |my )?qbin\b|"
+    r"\b(?:left|forgot) .{1,40} (?:out|lying|sitting|standing) (?:in|on|at) (?:the |our )?qbin\b|"
+    r"\bfound .{1,40} in (?:the |our )?qbin\b(?! and (?:added|put|binned|chucked|in))|"
+    r"\bin (?:the |our )?qbin , (?:\w+ )?(?:cake|baking|pancake|jam|pizza|bread|cooking) day\b|"
+    r"\b(?:kids|lads|boys|girls|we|they|guests|children|everyone|qmember) (?:all )?had .{1,40} in "
+    r"(?:the |our )?qbin ,? (?:and )?(?:the )?(?:whole lot|all|every \w+|lot)(?: is| are|'s)? "
+    r"gone\b"
+)
+"""What is done to and in a room; a layer put in the bin is told in other words."""
+
+
+_PAINTED = Late(
+    r"^(?:(?:i|we|just|finally|have|has|qmember) )*(?:re)?painted (?:the |our |my )?(?:\w+ ){1,2}"
+    rf"(?:{'|'.join(sorted(COLOURS))})\b"
+)
+
+
+def is_of_room(message: Message) -> bool:
+    """ "Left a kilo of mince out in the kitchen": the room that gave a bin its name."""
+    if not message.has(_ROOM_CUES):
+        return False
+    if _PAINTED.search(" ".join(message.norms)):
+        return True
+    if not any(ref.place for ref in message.bins):
+        return False
+    if any(message.has(BIN_WORDS, ref.start, ref.end) for ref in message.bins):
+        return False
+    return _ROOM.search(plain_text(message)) is not None
+
+
+_TANKS = words_in("tank")
+_LIQUIDS = words_in("fish petrol fuel oil diesel septic water gas propane cistern header coolant")
+_FISH = Late(
+    r"\b(?:fish|goldfish|guppies|tetras|koi) (?:(?:all|are|is|were|was|still|seem|look|has|have) "
+    r")*(?:fine|ok|okay|alive|dead|died|dying|happy|swimming)\b|"
+    r"\b(?:of|on|in|from) (?:the|my|our|his|her) (?:mower|car|van|bike|motorbike|tractor|boat|"
+    r"strimmer|loo|toilet|generator|boiler)\b"
+)
+
+
+def is_of_tank(message: Message) -> bool:
+    """ "Drained the fish tank", "the tank of the mower": a tank for what is no scraps."""
+    if not message.has(_TANKS):
+        return False
+    tanks = [ref for ref in message.bins if message.has(_TANKS, ref.start, ref.end)]
+    if len(tanks) < len([ref for ref in message.bins if ref.known]):
+        return False
+    norms = message.norms
+    at = [i for i, norm in enumerate(norms) if norm in _TANKS]
+    return _FISH.search(" ".join(norms)) is not None or all(_is_other_tank(norms, i) for i in at)
+
+
+def _is_other_tank(norms: Sequence[str], i: int) -> bool:
+    """ "Fish tank", "oil tank"; "2 kg of fish, tank bin" is ours."""
+    near = "".join(norms[max(0, i - 4) : i])
+    qualified = i > 0 and norms[i - 1] in _LIQUIDS and not any(ch.isdigit() for ch in near)
+    return qualified and norms[i + 1 : i + 2] != ["bin"]
+
+
+_COUNCIL_CUES = words_in("council council's councils wheelie kerbside municipal")
+_COUNCIL = Late(
+    r"\b(?:council(?:'s|s)?|wheelie|kerbside|municipal)(?: 's)? (?:qbin|(?:\w+ )?wheelie qbin)\b"
+)
+
+
+def is_of_council(message: Message) -> bool:
+    """ "3 kg of grass in the council green bin": another bin of that colour."""
+    if not message.has(_COUNCIL_CUES) or len([ref for ref in message.bins if ref.known]) > 1:
+        return False
+    return _COUNCIL.search(plain_text(message)) is not None
+
+
+_DUMPS = "waste|rubbish|refuse|trash|garbage|dumpster|skip|landfill|tip|dump|wheelie|recycling"
+_THROWN_CUES = words_in(_DUMPS.replace("|", " "))
+_THROWN = Late(
+    r"\b(?:emptied|tipped|dumped|chucked|threw|binned|put|cleared)(?: out)?"
+    r"(?: the| our| my| whole)* qbin(?: out| all| straight)* (?:in|into|to|on|at) "
+    r"(?:the |our |a |my )?"
+    rf"(?:(?:council|communal|green|garden|food|general|brown|kerbside) )*(?:{_DUMPS})\b"
+)
+
+
+def is_thrown_away(message: Message) -> bool:
+    """ "Emptied the red bin into the green waste": what was in it is not in the ground."""
+    return message.has(_THROWN_CUES) and _THROWN.search(plain_text(message)) is not None
+
+
+_HUTCHES = (
+    "rabbit rabbits hamster hamsters hen hens chicken chickens goat goats pig pigs horse horses "
+    "cow cows dog dogs cat cats ferret ferrets pigeon pigeons"
+)
+_NEXT_DOOR = "neighbour neighbours neighbor neighbors"
+_ELSEWHERE_CUES = words_in(
+    f"{_HUTCHES} {_NEXT_DOOR} door kerb curb kerbside curbside pavement flies fly wasps"
+)
+_ELSEWHERE = Late(
+    rf"\b(?:{_HUTCHES.replace(' ', '|')})(?: ?'s?)? qbin\b|"
+    rf"\b(?:{_NEXT_DOOR.replace(' ', '|')}|next door)(?: ?'s?)? qbin\b|"
+    r"\bqbin (?:is |out |bin )*(?:at|on|by) the (?:kerb|curb|kerbside|curbside|pavement)\b"
+)
+_FROM_ROOM = Late(r"\b(?:flies|fly|wasps) (?:from|out of|round|around|outside) (?:our|my) qbin\b")
+
+
+def is_seen_elsewhere(message: Message) -> bool:
+    """ "The rabbit shed stinks", "our green bin at the kerb smells": not our bin of that name."""
+    if not message.has(_ELSEWHERE_CUES) or len([ref for ref in message.bins if ref.known]) != 1:
+        return False
+    text = plain_text(message)
+    if _ELSEWHERE.search(text) is not None:
+        return True
+    room = any(ref.place and not ref.plain for ref in message.bins)
+    return room and _FROM_ROOM.search(text) is not None
+
+
+CUES = _COUNCIL_CUES | _ELSEWHERE_CUES | _PERSON_CUES | _ROOM_CUES | _TANKS | _THROWN_CUES
+"""Words without one of which a bin's name is taken for the bin."""

@@ -1,0 +1,130 @@
+"""Records that the words of the whole message take back, whatever rules and scores say of them."""
+
+from collections.abc import Callable, Sequence
+
+from handlers.reading.acts import Act, Unsure
+from handlers.reading.corrections.lessened import is_only_a_difference
+from handlers.reading.deeds import spoons
+from handlers.reading.deeds.bran import MIXED_WITH, is_to_be_mixed
+from handlers.reading.deeds.buried import PLANTED, is_planting
+from handlers.reading.deeds.liquid import DRAINED, is_of_fat
+from handlers.reading.deeds.peeks import CLOSED_WELL, LIDS, is_closed_well
+from handlers.reading.deeds.sealed import BEFORE, HUSHED, is_hush, is_sealed_before
+from handlers.reading.deeds.spoons import is_of_spoons
+from handlers.reading.doubts import (
+    awaited,
+    brews,
+    examples,
+    jests,
+    kept,
+    memories,
+    mouths,
+    namesense,
+    notscraps,
+    otherwise,
+    outlook,
+    underway,
+)
+from handlers.reading.doubts.askedof import without_asked_of
+from handlers.reading.doubts.awaited import is_awaited
+from handlers.reading.doubts.brews import is_brew
+from handlers.reading.doubts.examples import is_example, is_for_sale
+from handlers.reading.doubts.guessed import without_guessed
+from handlers.reading.doubts.jests import is_jest
+from handlers.reading.doubts.kept import is_kept
+from handlers.reading.doubts.memories import is_long_ago, is_of_others, is_on_screen, is_recalled
+from handlers.reading.doubts.mouths import is_eaten
+from handlers.reading.doubts.namesense import (
+    is_of_council,
+    is_of_person,
+    is_of_room,
+    is_of_tank,
+    is_seen_elsewhere,
+    is_thrown_away,
+)
+from handlers.reading.doubts.notput import without_not_put
+from handlers.reading.doubts.notscraps import (
+    POURED,
+    TAKEN,
+    is_bin_weighed,
+    is_no_scraps,
+    is_poured_over,
+    is_taken_out,
+)
+from handlers.reading.doubts.otherwise import is_of_else
+from handlers.reading.doubts.outlook import is_ahead, is_outlook, is_plan
+from handlers.reading.doubts.spoilt import without_spoilage
+from handlers.reading.doubts.underway import is_under_way
+from handlers.reading.measures import differences
+from handlers.reading.message import Message
+from handlers.reading.records import RECORD_KINDS
+
+_WORDS = 150
+"""Words of a message that is judged as a whole; a longer one tells more than one thing."""
+_LAYER = frozenset({"layer"})
+_DEEDS = RECORD_KINDS - {"observe"}
+_TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
+    (is_jest, RECORD_KINDS),
+    (is_long_ago, RECORD_KINDS | {"ask"}),
+    (is_recalled, RECORD_KINDS),
+    (is_on_screen, RECORD_KINDS),
+    (is_of_others, RECORD_KINDS),
+    (is_example, RECORD_KINDS),
+    (is_for_sale, frozenset({"stock"})),
+    (is_to_be_mixed, frozenset({"stock"})),
+    (is_outlook, _LAYER),
+    (is_plan, _DEEDS),
+    (is_ahead, frozenset({"layer", "drain"})),
+    (is_kept, _LAYER),
+    (is_eaten, _LAYER),
+    (is_no_scraps, _LAYER),
+    (is_bin_weighed, frozenset({"layer", "amend"})),
+    (is_taken_out, _LAYER),
+    (is_poured_over, frozenset({"layer", "bury", "amend"})),
+    (is_under_way, _LAYER),
+    (is_of_spoons, _LAYER),
+    (is_only_a_difference, frozenset({"layer", "drain", "batch", "stock"})),
+    (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
+    (is_awaited, frozenset({"seal", "drain", "bury"})),
+    (is_hush, frozenset({"seal"})),
+    (is_sealed_before, frozenset({"seal"})),
+    (is_of_fat, frozenset({"drain"})),
+    (is_planting, frozenset({"bury"})),
+    (is_closed_well, frozenset({"seal"})),
+    (is_of_person, RECORD_KINDS | {"offer", "accept", "ask"}),
+    (is_of_room, RECORD_KINDS | {"ask"}),
+    (is_of_tank, RECORD_KINDS),
+    (is_of_council, RECORD_KINDS),
+    (is_thrown_away, frozenset({"bury", "drain", "layer"})),
+    (is_seen_elsewhere, frozenset({"observe"})),
+)
+"""What a message may be, and the kinds of record that such a message does not tell."""
+_CUES = frozenset[str]().union(
+    awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
+    mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES,
+    underway.CUES, BEFORE, CLOSED_WELL, DRAINED, HUSHED, LIDS, MIXED_WITH, PLANTED, POURED,
+    TAKEN,
+    frozenset({"weighed", "weighs"}),
+)  # fmt: skip
+"""Words without one of which it is none of that."""
+
+
+def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts without the records that the message as a whole does not tell."""
+    if not acts or len(message.norms) > _WORDS:
+        return list(acts)
+    acts = without_asked_of(without_spoilage(acts, message), message)
+    acts = without_guessed(without_not_put(acts, message), message)
+    if not message.has(_CUES):
+        return list(acts)
+    left = {_kind(act) for act in acts}
+    for is_such, kinds in _TAKEN_BACK:
+        if not left.isdisjoint(kinds) and is_such(message):
+            left = left - kinds
+    left = {kind for kind in left if not is_of_else(kind, message)}
+    return [act for act in acts if _kind(act) in left]
+
+
+def _kind(act: Act) -> str:
+    """The kind of act; of what is asked about first, the kind that it may be."""
+    return act.guess[0].act if isinstance(act, Unsure) and act.guess else act.act

@@ -1,0 +1,1 @@
+"""Harm that is told of or asked about."""

@@ -1,0 +1,1 @@
+"""How much: numbers, units, vessels, and the amounts that they make together."""

@@ -1,0 +1,262 @@
+"""Numbers that share the unit of another amount: "700 g of skin, 300 of peppers"."""
+
+from collections.abc import Collection, Sequence
+from math import isclose
+
+from handlers.reading.measures.amounts import Amount
+from handlers.reading.measures.bareplaces import (
+    ENDINGS,
+    LARGE,
+    LEAST_GRAMS,
+    LISTED,
+    NEAR,
+    SMALL,
+    STOPS,
+    Place,
+    is_decimal,
+    norm_at,
+)
+from handlers.reading.words.vocabulary import vocabulary, words_in
+from handlers.reading.words.words import Word
+
+
+def shared(
+    words: Sequence[Word], place: Place, known: Sequence[Amount], taken: Collection[int]
+) -> Amount | None:
+    """The number as an amount in the unit of one of those known, if it goes with one."""
+    earlier = [a for a in known if a.end <= place.i]
+    if place.before in _BACK and any(isclose(a.value, place.value * a.factor) for a in earlier):
+        return None  # "900 g of hulls and one melon that was in with the 900"
+    amount = _of_a_day(place, earlier) or _for_bin(words, place, earlier, taken)
+    amount = amount or _in_list(words, place, earlier)
+    if amount is not None:
+        return amount
+    if words[place.i].kind == "word" and place.value < _LEAST_SPELLED:
+        return _spelled(words, place, earlier)
+    return _shared_behind(words, place, earlier) or _shared_ahead(words, place, known, taken)
+
+
+_LEAST_SPELLED = 20
+"""From here on a number spelled out is read as one in figures ("and four hundred of pastry")."""
+
+
+def _shared_behind(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> Amount | None:
+    """A number that goes on from an amount: "700 g of skin, 300 of peppers"."""
+    near = [a for a in before if place.i - a.end <= NEAR]
+    if not near:
+        return None
+    last = near[-1]
+    tare = place.before in ("less", "minus") and place.after in ("for", "of", "tare")
+    called = place.before == "it" and norm_at(words, place.i - 2) in ("call", "make")
+    called = called or _is_said_last(words, place, last)
+    if tare or called or _guesses_again(words, place, last):
+        return place.amount(last.quantity, last.factor)
+    if place.after == "of" and place.beyond in _WHOLE:
+        return _part_of(place, last)
+    if place.before in _OTHERS and place.after in ("to", "into", "tae", "."):
+        return place.amount(last.quantity, last.factor)
+    if place.after in ("of", "o") and place.before in LISTED and place.beyond not in _NOT_THINGS:
+        things = place.value >= 10 or place.beyond in vocabulary()
+        return place.amount(last.quantity, last.factor) if things else None
+    if place.before == "(" and last.end == place.i - 1 and place.after == ")":
+        return None  # "half a kilo (0.5)"
+    if not place.ends:
+        return None
+    if is_decimal(words[place.i]):
+        large = [a for a in near if a.factor >= LARGE]
+        return place.amount(large[-1].quantity, large[-1].factor) if large else None
+    named = place.before.isalpha() and len(place.before) > 2
+    small = last.factor <= SMALL and 50 <= place.value < 1900
+    thing = named and place.before not in LISTED and place.after in ENDINGS
+    if thing and last.factor == 1 and 100 <= place.value < 1000 and place.value % 10 == 0:
+        return place.amount(last.quantity, SMALL)  # "bothy 1 kg, cream 600"
+    return place.amount(last.quantity, last.factor) if named and small else None
+
+
+def _is_said_last(words: Sequence[Word], place: Place, last: Amount) -> bool:
+    """ "2 lb, maybe 4. Say 3", "2 kg. Well 3", "2 kg less what was eaten, so 1 only", "not 2 kg,
+    as I said, but 3": a figure that settles what was told before it.
+    """
+    lead = place.i - 1 - (place.before == ",")
+    stopped = norm_at(words, lead - 1) in STOPS
+    alone = norm_at(words, lead) in ("say", "well") and stopped and place.ends
+    alone = alone or (place.before == "so" and place.after in _ONLY)
+    denied = place.before == "but" and norm_at(words, last.start - 1) == "not"
+    if denied and (place.ends or place.after in (":", "of")):
+        return True
+    return alone and 0.3 <= place.value * last.factor / (last.value or 1.0) <= 2.5
+
+
+_ONLY = frozenset({"only", "left"})
+_BACK = frozenset({"the", "that", "those"})
+_OTHERS = frozenset({"other", "rest", "remaining", "further", "ither"})
+_NOT_THINGS = words_in("us them you those these the my our which whom it july june may")
+_WHOLE = words_in("it that thats which them this those")
+
+
+def _of_a_day(place: Place, before: Sequence[Amount]) -> Amount | None:
+    """ "Ten kilos yesterday and two today": the day stands behind the number."""
+    near = [a for a in before[-1:] if place.i - a.end <= NEAR]
+    if not near or place.before not in LISTED or not place.dated:
+        return None
+    return place.amount(near[-1].quantity, near[-1].factor)
+
+
+def told_of_bin(
+    words: Sequence[Word], place: Place, known: Sequence[Amount], taken: Collection[int]
+) -> Amount | None:
+    """ "7 lb, shared by the shed (five) and the hall (two)", "shed 1.5 lb. hall 3"."""
+    apart = place.before == "(" and place.after == ")" and place.i - 2 in taken
+    if not apart and place.i - 1 not in taken:
+        return None
+    before = [a for a in known if a.end <= place.i and a.factor >= LARGE]
+    if not before:
+        return None
+    last = before[-1]
+    if apart:
+        part = place.amount(last.quantity, last.factor)
+        return part if part.value <= before[0].value else None
+    row = last.start - 1 in taken and place.i - last.end <= NEAR
+    ends = place.after in STOPS and words[place.i].kind == "number"
+    alike = 0.1 <= place.value * last.factor / (last.value or 1.0) <= 10
+    return place.amount(last.quantity, last.factor) if row and ends and alike else None
+
+
+def _in_list(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> Amount | None:
+    """ "Husks 5 lb, melon rinds 9", "peels eight pound, crusts two": each thing with its number."""
+    if not before or place.after not in STOPS or before[-1].factor < LARGE:
+        return None
+    last = before[-1]
+    between = [w.norm for w in words[last.end : place.i]]
+    thing = between[1:]
+    if between[:1] == [] or between[0] not in LISTED or not 1 <= len(thing) <= _THING_WORDS:
+        return None
+    led = last.start > 0 and words[last.start - 1].norm.isalpha()
+    things = led and all(w.isalpha() for w in thing) and place.value * last.factor <= _MOST_LISTED
+    foods = things and any(mark.tag == "food" for mark in vocabulary().find(thing))
+    return place.amount(last.quantity, last.factor) if foods else None
+
+
+_THING_WORDS = 4
+_MOST_LISTED = 20
+"""kg or litres of one thing in a list, at most."""
+
+
+def _spelled(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> Amount | None:
+    """ "Two kilos of bones and one of rice"."""
+    if before and _is_said_last(words, place, before[-1]):
+        return place.amount(before[-1].quantity, before[-1].factor)
+    near = [a for a in before if place.i - a.end <= NEAR and a.factor >= LARGE]
+    if not near or place.before not in LISTED or place.after != "of":
+        return None
+    beyond = [word.norm for word in words[place.end + 1 : place.end + 4]]  # "of corned beef"
+    things = any(mark.tag == "food" and not mark.start for mark in vocabulary().find(beyond))
+    return place.amount(near[-1].quantity, near[-1].factor) if things else None
+
+
+def _for_bin(
+    words: Sequence[Word], place: Place, before: Sequence[Amount], taken: Collection[int]
+) -> Amount | None:
+    """ "1 kg for the hall, 400 for the shed", "2 kg in the hall and 3 in the shed"."""
+    from_me = place.after == "from" and place.beyond in ("me", "us")
+    if from_me and before and place.before in LISTED and before[-1].factor >= LARGE:
+        return place.amount(before[-1].quantity, before[-1].factor)  # "2 kg from Tom, 1 from me"
+    if not before or place.i - before[-1].end > NEAR:
+        return None
+    last, at = before[-1], place.end + 1
+    lot = before[0]
+    led = place.before in _PARTED or place.i - 1 in taken  # "2 shed 3 hall"
+    part = led and place.value * lot.factor < lot.value
+    if part and any(w.norm in _SPLIT for w in words[lot.end : place.i]):
+        straight = place.end in taken  # "6 kg split: 4 shed, 2 hall"
+        behind = at + (norm_at(words, at) in ("the", "our", "my"))
+        if straight or (place.after in _TO_BIN and behind in taken):
+            return place.amount(lot.quantity, lot.factor)
+    if place.after not in _TO_BIN:
+        return None
+    at += at < len(words) and words[at].norm in ("the", "our", "my")
+    grams = last.factor == 1 and LEAST_GRAMS <= place.value < 1000
+    amount = place.amount(last.quantity, SMALL if grams else last.factor)
+    put = place.before in _PUT and amount.value <= last.value
+    if place.after == "for" and not put:
+        return amount if grams and place.before in LISTED else None
+    return amount if (put or place.before in LISTED) and at in taken else None
+
+
+_SPLIT = words_in(": split divided shared parted")
+_PARTED = LISTED | {":", "-", "—", "(", ".", "\n", "into", "split", "divided"}
+_TO_BIN = words_in("in into to for from off")
+_PUT = words_in("put took tipped added chucked dumped went gave threw")
+
+
+def is_second_guess(between: Sequence[str]) -> bool:
+    """Whether nothing but doubt stands between two figures ("700 g, may have been 800")."""
+    return _PERHAPS_SAID.issuperset(between) and not _PERHAPS.isdisjoint(between)
+
+
+_PERHAPS = words_in("maybe perhaps possibly may might could")
+_PERHAPS_SAID = _PERHAPS | words_in(", ( or so thereabouts ish even may might could have been be")
+
+
+def _guesses_again(words: Sequence[Word], place: Place, last: Amount) -> bool:
+    """ "5 lbs, maybe 6, of pears"."""
+    between = [words[k].norm for k in range(last.end, place.i)]
+    return is_second_guess(between) and 0.5 <= place.value * last.factor / (last.value or 1.0) <= 2
+
+
+def _part_of(place: Place, last: Amount) -> Amount | None:
+    """ "3.1 kg, 1.1 of it meat", "2 kg, 300 of that cheese"."""
+    grams = last.factor == 1 and place.value >= LEAST_GRAMS
+    part = place.amount(last.quantity, SMALL if grams else last.factor)
+    return part if part.value < last.value else None
+
+
+def _shared_ahead(
+    words: Sequence[Word], place: Place, known: Sequence[Amount], taken: Collection[int]
+) -> Amount | None:
+    """ "Bread 400, peel 350 g": a thing's number before the one that has the unit of both."""
+    behind = next((a for a in known if place.i < a.start <= place.i + _AHEAD), None)
+    if behind is None:
+        return None
+    if (
+        place.after == "of"
+        and behind.quantity == "mass"
+        and place.value < 10
+        and is_decimal(words[place.i])
+    ):
+        return place.amount("mass", 1.0)  # "1.8 of veg peel, 200 g of rind"
+    in_named = place.i - 1 in taken
+    if in_named and place.end in taken and behind.factor == SMALL and place.value >= LEAST_GRAMS:
+        return place.amount(behind.quantity, behind.factor)  # "gate 600 shed 450 g"
+    bin_behind = place.after in _TO_BIN and place.end + 1 in taken
+    if bin_behind and behind.quantity == "mass" and is_decimal(words[place.i]):
+        kilos = behind.factor in (1, SMALL)
+        return place.amount("mass", 1.0 if kilos else behind.factor)  # "peel 1.8 in shed, 400 g"
+    if place.after not in (",", ";", "and", "&", "n", "+"):
+        return None
+    alike = 0.1 <= place.value * behind.factor / (behind.value or 1.0) <= 10
+    if place.after in ("and", "&", "n") and behind.start == place.end + 1 and alike:
+        return place.amount(behind.quantity, behind.factor)  # "300 and 150 ml"
+    if in_named and behind.factor == 1 and 100 <= place.value < 1000:
+        return place.amount(behind.quantity, SMALL)  # "cobber 600, nan 900, den a kilo"
+    if place.after == "+" and behind.start == place.end + 1:
+        return place.amount(behind.quantity, behind.factor)  # "150 + 200 ml"
+    if behind.factor == SMALL and _is_listed(words, place, behind):
+        return place.amount(behind.quantity, behind.factor)  # "Tom 800, Priya 650, me 900 g"
+    things = place.before in vocabulary() and place.beyond.isalpha()
+    return place.amount(behind.quantity, behind.factor) if alike and things else None
+
+
+def _is_listed(words: Sequence[Word], place: Place, behind: Amount) -> bool:
+    """Whether each of several words in a row has its number: "Tom 800, Priya 650, me 900 g"."""
+    led = place.before.isalpha() and words[behind.start - 1].norm.isalpha()
+    between = words[place.end : behind.start]
+    row = all(
+        w.kind != "word" or (k and between[k - 1].kind == "sign") for k, w in enumerate(between)
+    )
+    grams = LEAST_GRAMS <= place.value < 2000
+    return led and row and grams and len(between) % 3 == 2
+
+
+_AHEAD = 8
+"""Words from a bare number to the amount whose unit it shares, at most."""

@@ -1,0 +1,1 @@
+"""Who: members named in the words, and whose doing it was."""

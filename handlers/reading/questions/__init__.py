@@ -1,0 +1,1 @@
+"""What is asked: the topic, and the figures that the answer needs."""

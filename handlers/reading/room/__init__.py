@@ -1,0 +1,1 @@
+"""What is between neighbours, and what is for the bot amid their talk."""

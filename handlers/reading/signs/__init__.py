@@ -1,0 +1,1 @@
+"""What is seen and smelt: of a bin, or of something else."""

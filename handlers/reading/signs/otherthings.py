@@ -1,0 +1,103 @@
+"""Things and people that what is seen or smelt may be told of, and that are no bin.
+
+Bins have the names of people, rooms and colours: "Mabel's gone green" may be a sea crossing.
+"""
+
+from itertools import pairwise
+
+from handlers.reading.message import Message
+from handlers.reading.words.binwords import BIN_WORDS
+from handlers.reading.words.once import once
+from handlers.reading.words.spans import indexes
+from handlers.reading.words.vocabulary import words_in
+
+_THINGS = words_in(
+    "ferry boat cruise flight bill sting stung stings panto pantomime cards cheating "
+    "toddler baths swimming bathroom tyre tyres tire tires bike bicycle motorbike football match "
+    "balloon balloons firework fireworks rocket rockets bomb car cars van bus train "
+    "freezer dishwasher radiator jumper jumpers sweater shirt dress jacket "
+    "trousers socks shoes boots hat wig haircut dyed dye party themed pond river canal sea "
+    "beach lawn wallpaper paint plaster plumber "
+    "couch curtains mattress pillow towel towels laundry "
+    "bulb telly tv guitar choir "
+    "ankle ankles knee knees wrist elbow toe toes leg legs belly stomach tummy cheeks "
+    "cheek lips gums throat rash hayfever pollen cough coughing sneezing flu asleep "
+    "snores snoring laughed sunburn sunburnt blushed giggled jealous envy envious "
+    "puppy kitten hamster pony horse budgie parrot goldfish tank aquarium aphids "
+    "puked vomited roadkill discharge effluent "
+    "boards planks plank timber timbers joist joists joiner carpenter woodworm floorboards rafters "
+    "recipe delicious tasty yummy restaurant menu campsite "
+    "vet vets algae exhaust sweeping kittens puppies groomer shampoo walkies paws barking barked "
+    "whining vaccinated wormer fireside hearth mealybug mealybugs repot repotted petals blossom "
+    "regatta rolled "
+    "physio putty plasticine chippy mower "
+    "hotel wedding funeral birthday scenery forecast"
+)
+_UNREAL = words_in("dream dreamed dreamt dreaming nightmare nightmares movie novel")
+_OF_BIN = words_in(
+    "lid lids rim tap spigot contents grid bran scraps leachate bokashi juice liquid bin bucket "
+    "pail tub caddy layer layers ferment fermenting peel peels crusts drained fed opened drain"
+)
+_SICK = frozenset({"sick"})
+_WAS_SICK = frozenset((was, "sick") for was in ("been", "was", "is", "got", "were"))
+_BURST = words_in("exploded burst popped blew erupted boiled cracked smashed shattered")
+_JARS = words_in(
+    "jar jars bottle bottles flask demijohn keg crock kimchi sauerkraut kombucha beer beers pickle "
+    "pickles wine cider mug teapot"
+)
+
+
+def _is_jar_burst(norms: list[str]) -> bool:
+    """ "A jar of kimchi exploded in the pantry"."""
+    return any(
+        norm in _BURST
+        and not _JARS.isdisjoint(norms[max(0, i - 4) : i])
+        and "like" not in norms[max(0, i - 5) : i]
+        for i, norm in enumerate(norms)
+    )
+
+
+_DENYING = words_in("not isnt wasnt aint")
+_NO_MORE = words_in(". , ! ; ) ☺ this that for either so but and though i honest") | {"\n"}
+
+
+def _is_not_the_bin(norms: list[str]) -> bool:
+    """ "Something died in here and it's not the bin"."""
+    return any(
+        norm in _DENYING
+        and norms[i + 1 : i + 2] in (["the"], ["our"], ["my"], ["any"])
+        and not BIN_WORDS.isdisjoint(norms[i + 2 : i + 3])
+        and _NO_MORE.issuperset(norms[i + 3 : i + 4])
+        for i, norm in enumerate(norms)
+    )
+
+
+_LIKENING = words_in("like as of than")
+_LIKENED = 6
+"""Words behind "like" in which a thing is only likened to."""
+
+
+@once
+def is_of_other_things(message: Message) -> bool:
+    """Whether what is seen may be of a person or a thing: one is named, and nothing of a bin."""
+    norms = message.norms
+    if message.has(_SICK) and any(pair in _WAS_SICK for pair in pairwise(norms)):
+        return True
+    if message.has(_BURST) and _is_jar_burst(norms):
+        return True
+    if message.has(_UNREAL) or (message.has(_DENYING) and _is_not_the_bin(norms)):
+        return True
+    if not message.has(_THINGS) or message.has(_OF_BIN):
+        return False
+    if any(message.has(BIN_WORDS, ref.start, ref.end) for ref in message.bins):
+        return False
+    held = set(indexes(message.bins, message.signs))
+    for i, norm in enumerate(norms):
+        if norm in _LIKENING:
+            held |= set(range(i, i + _LIKENED))
+    told = [s for s in message.sentences if any(s.start <= x.start < s.end for x in message.signs)]
+    return any(
+        norms[i] in _THINGS and i not in held
+        for sentence in told
+        for i in range(sentence.start, sentence.end)
+    )
