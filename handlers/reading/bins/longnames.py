@@ -2,18 +2,18 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.bins.writtenbins import joined, written
+from handlers.reading.bins.writtenbins import written
 from handlers.reading.words.binwords import GENERIC, PLACE_NAMES, TOLD_BY, BinRef
+from handlers.reading.words.titles import (
+    SAINTS,
+)
 from handlers.reading.words.vocabulary import verb_words, vocabulary, words_in
-from handlers.reading.words.words import Word
+from handlers.reading.words.words import Word, joined
 
 _ARTICLES = frozenset({"the", "our"})
 _BEGUN = words_in("opened started began launched")
 _BETWEEN = words_in("de la le du des del della di da der und y et")
 """Within a name in other tongues."""
-_SAINTS = words_in("st ste mt")
-_TITLES = _SAINTS | words_in("dr mr mrs ms prof")
-"""Short for what stands before a name, with or without a stop behind."""
 _LONGEST = 9
 """Words of a name at most."""
 
@@ -47,7 +47,7 @@ def in_full(
     if start == ref.start or start == 0 or norms[start - 1] not in _ARTICLES:
         return ref
     begun = start >= 2 and norms[start - 2] in _BEGUN
-    if not (begun or whose or norms[start] in _SAINTS):
+    if not (begun or whose or norms[start] in SAINTS):
         return ref
     end = ref.end - 1
     return BinRef(start, ref.end, written(words, start, end), plain=True)
@@ -63,40 +63,9 @@ def before_owner(words: Sequence[Word], norms: Sequence[str], i: int) -> bool:
 
 def before_saint(words: Sequence[Word], norms: Sequence[str], i: int) -> bool:
     """Whether "St." stands before word i, a name."""
-    if i < 2 or norms[i - 1] != "." or norms[i - 2] not in _SAINTS:
+    if i < 2 or norms[i - 1] != "." or norms[i - 2] not in SAINTS:
         return False
     return joined(words, i - 1) and words[i].text[:1].isupper()
-
-
-def is_titles_stop(words: Sequence[Word], i: int) -> bool:
-    """Whether the stop at word i is that of a title before a name ("Dr. Bell"), and does not end
-    a street ("on Oak St. Opened a bin").
-    """
-    if i < 1 or i + 1 >= len(words) or not joined(words, i) or words[i].norm != ".":
-        return False
-    title, name = words[i - 1], words[i + 1]
-    if title.norm not in _TITLES or not (title.text[:1].isupper() and name.text[:1].isupper()):
-        return False
-    of_street = i >= 2 and (words[i - 2].text[:1].isupper() or words[i - 2].kind == "number")
-    return not of_street and name.norm not in verb_words()
-
-
-def start_of_titled(words: Sequence[Word], start: int) -> int:
-    """Where the name begins whose last word stands at `start`: with its title ("Dr. Bell")."""
-    if start >= 2 and is_titles_stop(words, start - 1):
-        return start - 2
-    titled = start >= 1 and words[start - 1].norm in _TITLES and words[start].text[:1].isupper()
-    return start - titled
-
-
-def end_of_titled(words: Sequence[Word], norms: Sequence[str], start: int) -> int:
-    """Index behind "St. Mary's" or "Mr. Stinky", from word `start` on; 0 if none is named so."""
-    if not is_titles_stop(words, start + 1):
-        return 0
-    end = start + 3
-    while end < min(len(words), start + _LONGEST) and words[end].text[:1].isupper():
-        end += 1
-    return end + (norms[end : end + 1] == ["'s"])
 
 
 def _goes_on(word: Word, index: int, taken: frozenset[int]) -> bool:

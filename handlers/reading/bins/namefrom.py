@@ -2,10 +2,10 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.bins.longnames import end_of_titled
 from handlers.reading.calendar.daywords import MONTHS, WEEKDAYS
 from handlers.reading.message import Message
 from handlers.reading.words.binwords import BIN_WORDS
+from handlers.reading.words.titles import end_of_titled
 from handlers.reading.words.vocabulary import words_in
 
 _NAME_ENDS = words_in(

@@ -4,14 +4,8 @@ from collections.abc import Sequence
 
 from handlers.reading.bins.bincalls import SMALL_LETTERS
 from handlers.reading.bins.binforms import SPELLED
-from handlers.reading.bins.longnames import (
-    before_owner,
-    end_of_titled,
-    in_full,
-    names_bin,
-    start_of_titled,
-)
-from handlers.reading.bins.writtenbins import ARTICLES, called_by, joined, written, written_oddly
+from handlers.reading.bins.longnames import before_owner, in_full, names_bin
+from handlers.reading.bins.writtenbins import ARTICLES, called_by, written, written_oddly
 from handlers.reading.words.binwords import (
     AFTER_NOT_OURS,
     BIN_WORDS,
@@ -20,8 +14,9 @@ from handlers.reading.words.binwords import (
     PLACE_NAMES,
     BinRef,
 )
+from handlers.reading.words.titles import end_of_titled, start_of_titled
 from handlers.reading.words.vocabulary import verb_words, vocabulary, words_in
-from handlers.reading.words.words import Word
+from handlers.reading.words.words import Word, joined
 
 _BIN_PLURALS = words_in("bins buckets pails caddies tubs drums barrels kegs containers")
 _OWN = words_in("mine ours")

@@ -3,12 +3,12 @@
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 
-from handlers.reading.bins.longnames import end_of_titled
 from handlers.reading.calendar.daywords import ORDINALS
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
 from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY
+from handlers.reading.words.titles import end_of_titled
 from handlers.reading.words.vocabulary import vocabulary, words_in
 
 VESSELS = words_in("bins buckets pails tubs caddies drums barrels kegs crocks containers totes")

@@ -2,14 +2,15 @@
 
 from collections.abc import Collection, Iterator, Sequence
 
-from handlers.reading.bins.longnames import before_owner, end_of_titled
+from handlers.reading.bins.longnames import before_owner
 from handlers.reading.bins.names import is_part
 from handlers.reading.bins.newbins import DIGITS
-from handlers.reading.bins.writtenbins import joined, written
+from handlers.reading.bins.writtenbins import written
 from handlers.reading.words.binwords import GENERIC, PLACE_NAMES, TOLD_BY, BinRef
 from handlers.reading.words.spans import indexes
+from handlers.reading.words.titles import end_of_titled
 from handlers.reading.words.vocabulary import vocabulary, words_in
-from handlers.reading.words.words import Word
+from handlers.reading.words.words import Word, joined
 
 
 def target_bins(

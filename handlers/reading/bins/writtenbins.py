@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from handlers.reading.words.binwords import COLOURS, GENERIC, BinRef
 from handlers.reading.words.vocabulary import words_in
-from handlers.reading.words.words import Word
+from handlers.reading.words.words import Word, joined
 
 
 def written(words: Sequence[Word], start: int, end: int) -> str:
@@ -13,11 +13,6 @@ def written(words: Sequence[Word], start: int, end: int) -> str:
     for i in range(start + 1, end):
         parts.append(words[i].text if joined(words, i) else f" {words[i].text}")
     return "".join(parts)
-
-
-def joined(words: Sequence[Word], i: int) -> bool:
-    """Whether word i stands right behind the one before it, without a space."""
-    return words[i - 1].end == words[i].start
 
 
 def called_by(words: Sequence[Word], norms: Sequence[str], start: int) -> BinRef | None:

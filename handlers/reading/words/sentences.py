@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
-from handlers.reading.bins.longnames import is_titles_stop
 from handlers.reading.words.asking import SUPPOSED, asks_of_another, is_question, opens_question
 from handlers.reading.words.late import Late
 from handlers.reading.words.sense import (
@@ -16,6 +15,7 @@ from handlers.reading.words.sense import (
     sense_of,
     verbless_sense,
 )
+from handlers.reading.words.titles import is_titles_stop
 from handlers.reading.words.verbs import AUX, VerbUse
 from handlers.reading.words.vocabulary import words_in
 from handlers.reading.words.words import Word

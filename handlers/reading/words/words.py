@@ -2,7 +2,7 @@
 
 import re
 import unicodedata
-from collections.abc import Callable, Iterable
+from collections.abc import Callable, Iterable, Sequence
 from functools import lru_cache, partial
 from typing import NamedTuple
 
@@ -251,3 +251,8 @@ def plain(written: str) -> str:
 def norms_of(name: str) -> str:
     """A name as its words are read, one space between."""
     return " ".join(norms_in(words_of(cleaned(name))))
+
+
+def joined(words: Sequence[Word], i: int) -> bool:
+    """Whether word i stands right behind the one before it, without a space."""
+    return words[i - 1].end == words[i].start
