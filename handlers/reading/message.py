@@ -11,7 +11,7 @@ from handlers.reading.bins.keptbins import kept_bins, without_owners
 from handlers.reading.bins.mending import mended
 from handlers.reading.bins.names import by_known_name, find_bot, known_bins, mentions
 from handlers.reading.bins.newbins import said_bins
-from handlers.reading.bins.targetbins import more_bins, target_bins
+from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, more_bins, target_bins
 from handlers.reading.calendar.days import Day, read_days
 from handlers.reading.food.items import Item
 from handlers.reading.food.materials import find_items
@@ -51,7 +51,8 @@ _DRINKS = frozenset({"tea", "brew", "goo"})
 _LIQUID_LEADS = words_in(
     "bokashi bin compost the of some this more that shed's bucket fresh worm garden plant"
 )
-_COLOURS_AND_PLACES = TOLD_BY | PLACE_NAMES
+_LEADING = TOLD_BY | PLACE_NAMES | SHUT_OR_DRAWN
+"""Words without one of which no bin is told by a colour, a place or a name that nobody knows."""
 
 MOST_CLAUSES = 60
 """Clauses of a message that are read for acts; what people report has far fewer."""
@@ -279,7 +280,7 @@ def _further_bins(
         )
     beside = context.in_room and bool(known or found)
     coloured = context.bins or (context.in_room and not TOLD_BY.isdisjoint(norms))
-    if coloured and (beside or not _COLOURS_AND_PLACES.isdisjoint(norms)):
+    if coloured and (beside or not _LEADING.isdisjoint(norms)):
         there = (*known, *found)
         more = more_bins(words, norms, there, called | indexes(found), by_one_word=beside)
         found += [by_known_name(ref, context.bins) for ref in more]

@@ -158,6 +158,7 @@ async def test_members_come_to_a_rota_and_leave_it(room: TalkingRoom) -> None:
 async def test_who_leaves_a_rota_after_this_turn_still_has_it(room: TalkingRoom) -> None:
     await room.says(DRAINING)
     before = await turns(room)
+    assert before[0][2]
     [told] = await room.says("take me off the rota after this turn", who=before[0][2])
     assert "takes no more turns to drain the yard bin from " in told.body
     after = await turns(room)

@@ -106,7 +106,7 @@ Deed = tuple[str, str | None, str | None, float | None, str | None]
 
 async def deeds(room: TalkingRoom) -> list[Deed]:
     return [
-        (e.act, e.bin and e.bin.name, e.member, e.facts.volume_l, e.facts.place)
+        (e.act, e.bin.name if e.bin else None, e.member, e.facts.volume_l, e.facts.place)
         for e in await room.standing()
         if e.act in ("drain", "seal", "bury")
     ]

@@ -139,3 +139,22 @@ def test_a_bin_on_offer_may_be_refused_by_its_name() -> None:
     bins = ("white", "black")
     found = acts("no, black", bins=bins, in_room=True, after_bot=True, last=last, on_offer=True)
     assert not any(isinstance(act, Amend) for act in found)
+
+
+@pytest.mark.parametrize(
+    ("text", "bin"),
+    [
+        ("sealed Austin", "Austin"),
+        ("drained Earl, 1 cup", "Earl"),
+        ("2 kg melon rind in Carport", "Carport"),
+    ],
+)
+def test_what_is_written_as_a_name_is_not_the_bin_last_spoken_of(text: str, bin: str) -> None:
+    last = Layer(bin="Dolly", mass_kg=1.0)
+    [act] = acts(text, in_room=True, bins=("Dolly",), last=last)
+    assert getattr(act, "bin", None) == bin
+
+
+@pytest.mark.parametrize("text", ["Sealed Tupperware", "sealed the deal", "drained Pasta"])
+def test_other_things_that_are_sealed_are_no_bins(text: str) -> None:
+    assert acts(text, in_room=True, bins=("Dolly",)) == ()

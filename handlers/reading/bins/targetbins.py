@@ -41,7 +41,7 @@ def target_bins(
             out.append(BinRef(at, end, written(words, at, end)))
         elif by_one_word and i - 1 in taken and _is_new_word(words, norms, at, at + 1):
             out.append(BinRef(at, at + 1, words[at].text))  # "added 1 kg to zebra"
-        elif by_one_word and _is_put_in_place(words, norms, i, at):
+        elif by_one_word and at not in taken and _is_put_in(words, norms, i, at):
             out.append(BinRef(at, at + 1, words[at].text, place=True))  # "added 1 kg to the shed"
         elif by_one_word and i - 1 in taken and at not in taken and _is_glued(words, at):
             out.append(BinRef(at, at + 2, written(words, at, at + 2)))  # "added 1 kg to plot7"
@@ -140,7 +140,8 @@ def more_bins(
         if not (measured or placed or _ends(words, norms, i + 1)):
             continue
         new = by_one_word and _is_new(words[i])
-        if not (norm in TOLD_BY or (ends and (new or norm in PLACE_NAMES))):
+        called = _is_called_so(words, norms, i)
+        if not (norm in TOLD_BY or called or (ends and (new or norm in PLACE_NAMES))):
             continue
         if ends:
             listed = norms[lead] in _AND or (norms[lead] == "," and norms[i + 1 : i + 2] == ["and"])
@@ -151,10 +152,20 @@ def more_bins(
         else:
             led = norms[i - 1] in _TO | _DONE and norms[i - 2 : i - 1] != ["from"]
             led = led and TOLD_BY.isdisjoint(norms[max(0, i - 3) : i])
+            led = led or called
         if led:
             out.append(BinRef(i, i + 1, words[i].text, plain=True))
             ends.add(i + 1)
     return out
+
+
+def _is_called_so(words: Sequence[Word], norms: Sequence[str], i: int) -> bool:
+    """ "Sealed Austin": right behind the deed, written as a name, and no word."""
+    return norms[i - 1] in SHUT_OR_DRAWN and words[i].text[:1].isupper() and _is_new(words[i])
+
+
+SHUT_OR_DRAWN = words_in("sealed drained tapped")
+"""What may be done to a bin that is called by a name which nobody knows."""
 
 
 def _before(ends: Collection[int], i: int) -> int:
@@ -236,6 +247,20 @@ def _is_new(word: Word) -> bool:
     """Whether a word is known for nothing, so that it can be a name."""
     known = word.norm in vocabulary() or word.norm in GENERIC | _NO_NAMES
     return word.kind == "word" and not known
+
+
+def _is_put_in(words: Sequence[Word], norms: Sequence[str], i: int, at: int) -> bool:
+    """ "Added 1 kg to the shed", "2 kg in Austin": a place, or what is written as a name."""
+    return _is_put_in_place(words, norms, i, at) or _is_in_new(words, norms, i, at)
+
+
+def _is_in_new(words: Sequence[Word], norms: Sequence[str], i: int, at: int) -> bool:
+    """ "2 kg of peel in Austin": behind an amount, in what is written as a name and is no word."""
+    if norms[i] != "in" or at != i + 1 or at >= len(words) or not words[at].text[:1].isupper():
+        return False
+    weighed = not _WEIGHED.isdisjoint(norms[:i]) or not _ADDED.isdisjoint(norms[:i])
+    new = _is_new(words[at]) or norms[at] in PLACE_NAMES
+    return weighed and new and norms[at] not in _OUTDOORS and _ends(words, norms, at + 1)
 
 
 def _is_put_in_place(words: Sequence[Word], norms: Sequence[str], i: int, at: int) -> bool:
