@@ -86,7 +86,7 @@ async def _is_among_others(said: Said, talk: Talk, marked: Collection[str] | Non
         talk.book.db, talk.book.room.address, talk.item.id, MOST_BETWEEN
     )
     if marked is not None:
-        before = [one for one in before if one.mark in marked]
+        before = [one for one in before if (one.mark or " ")[0] in marked]
     return any(one.sender != said.sender and said.at - one.at <= TALK_GOES_ON for one in before)
 
 
