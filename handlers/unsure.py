@@ -35,6 +35,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.bins.sizes import bare_amounts, bare_volume
 from handlers.reading.completion.unlike import asked_of, things_of_each
+from handlers.reading.doubts.unmeasured import BAD_AMOUNTS
 from handlers.reading.food.makeups import makeup
 from handlers.reading.message import read_message
 from handlers.reading.words.vocabulary import words_in
@@ -80,7 +81,8 @@ def asked(act: Unsure, turn: Turn) -> Answer:
         return Answer(say=WHICH_DAY, query=Query.about(*act.guess, lacks="day"))
     if act.some_day:
         return Answer(say=SOME_DAY, query=Query.about(*act.guess, lacks="day"))
-    if any(
+    misheard = not BAD_AMOUNTS.isdisjoint(act.rules)
+    if misheard or any(
         one == Amend() or (isinstance(one, _MEASURED) and _lacks_amount(one)) for one in act.guess
     ):
         [first, *others] = act.guess

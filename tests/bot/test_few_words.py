@@ -94,7 +94,7 @@ async def test_another_members_record_stays(db: Database) -> None:
         ("put 2 kg in green", ["rut: nice", "and it was 3 kg"], [("layer", 3.0)]),
         ("put 2 kg in green", ["thanks", "and it was 3 kg"], [("layer", 3.0)]),
         ("put 2 kg in green", ["rut: how heavy is your dog?", "and it was 3 kg"], [("layer", 2.0)]),
-        ("drained green", ["and 2 cups more"], [("drain", None), ("drain", 0.5)]),
+        ("drained green", ["and 2 cups more"], [("drain", 0.5)]),
         ("put 2 kg in green", ["and it was a kilo more"], [("layer", 2.0), ("layer", 1.0)]),
         ("put 2 kg in green", ["and that was another 2 kg"], [("layer", 2.0), ("layer", 2.0)]),
     ],

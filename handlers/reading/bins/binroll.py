@@ -53,8 +53,7 @@ def _may_be_sized(message: Message) -> bool:
     """Whether a size, a number or several vessels are named, without which no bins are listed, and
     nothing is told that was done to one.
     """
-    verbs = [c.verb.verb for c in message.clauses if c.verb is not None]
-    if any(not verb.classes.isdisjoint(_DEEDS) and verb.plain not in _HAVING for verb in verbs):
+    if any(c.verb is not None and c.verb.verb.plain in _DEEDS for c in message.clauses):
         return False
     if message.has(VESSELS) or any(a.quantity == "volume" for a in message.amounts):
         return True
@@ -62,8 +61,7 @@ def _may_be_sized(message: Message) -> bool:
     return any(word.kind == "number" and i not in weighed for i, word in enumerate(message.words))
 
 
-_DEEDS = frozenset({"layer", "drain", "bury"})
-_HAVING = frozenset({"have", "get", "hold", "take", "bring", "keep", "have got", "go", "start"})
+_DEEDS = frozenset({"drain", "bury", "put", "chuck", "tip", "throw", "toss", "dump", "scrape"})
 
 
 def _from_bins_on(pieces: Sequence[Piece]) -> Sequence[Piece]:

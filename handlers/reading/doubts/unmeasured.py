@@ -39,6 +39,12 @@ _PORTIONS = words_in(
 )
 """Words that count things, if they do not measure them."""
 
+NOUGHT, NO_NUMBER, NO_UNIT = (
+    "an amount of nothing or less", "a number nobody knows", "a unit nobody knows",
+)  # fmt: skip
+BAD_AMOUNTS = frozenset({NOUGHT, NO_NUMBER, NO_UNIT})
+"""The rules of what is asked for its amount again."""
+
 
 def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """The acts, with a record whose amount or day could not be read turned into a question.
@@ -58,15 +64,15 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     if len(sound) < len(acts):
         if sound or not message.context.in_room:
             return tuple(sound)
-        return tuple(_asked_for_amount(act, "an amount of nothing or less") for act in acts)
+        return tuple(_asked_for_amount(act, NOUGHT) for act in acts)
     if message.context.in_room and _is_misheard(message):
         return tuple(
-            _asked_for_amount(act, "a number nobody knows") if isinstance(act, _OF_AMOUNTS) else act
+            _asked_for_amount(act, NO_NUMBER) if isinstance(act, _OF_AMOUNTS) else act
             for act in acts
         )
     if any(_is_uncounted(act, message) for act in acts):
         return tuple(
-            _asked_for_amount(act, "a number nobody knows") if _is_uncounted(act, message) else act
+            _asked_for_amount(act, NO_NUMBER) if _is_uncounted(act, message) else act
             for act in acts
             if not isinstance(act, Ask)
         )
@@ -75,9 +81,7 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
         is_so(message) for is_so in (_has_strange_unit, _has_bare_unit, _has_misspelt_unit)
     ):
         return tuple(acts)
-    return tuple(
-        act if _is_measured(act) else _asked_for_amount(act, "a unit nobody knows") for act in acts
-    )
+    return tuple(act if _is_measured(act) else _asked_for_amount(act, NO_UNIT) for act in acts)
 
 
 def _only_wonders(message: Message) -> bool:
