@@ -75,7 +75,19 @@ async def asked_or_promised(
         promise = await _of_bin(promise, turn)
     if promise is None or promise.bin is None:
         return [act for act in acts if not isinstance(act, Promise)], None
-    return [promise, *rest], PROMISES + json.dumps(asdict(promise))
+    return [promise, *rest], _promised(promise)
+
+
+def _promised(promise: Promise) -> str:
+    """A promise as the mark of the message by which it was made."""
+    return PROMISES + json.dumps(asdict(promise))
+
+
+def _favour_in(one: Trace) -> Favour | None:
+    """The favour that a message asked, by its mark; None where it asked nothing of the sort."""
+    mark = one.mark or ""
+    asks = mark.startswith(f"{ASKS}{{")
+    return Favour(**json.loads(mark.removeprefix(ASKS))) if asks else None
 
 
 def _to_do(favour: Favour, by: str | None) -> Promise:
@@ -115,9 +127,9 @@ async def _asked_lately(said: Said, talk: Talk, turn: Turn, himself: bool) -> Fa
             continue
         if await _spoken_since(one, talk):
             return None
-        if mark == ASKS:
+        favour = _favour_in(one)
+        if favour is None:
             return OF_ELSE
-        favour = Favour(**json.loads(mark.removeprefix(ASKS)))
         may = himself or favour.to is None or is_same(favour.to, turn.sender)
         return favour if may else None
     return None
@@ -131,13 +143,13 @@ async def _spoken_since(asked: Trace, talk: Talk) -> bool:
 
 async def taken_by_mark(asked: Trace, turn: Turn) -> Promise | None:
     """What whoever puts a 👍 on a favour takes on, if it is theirs to take."""
-    if not (asked.mark or "").startswith(f"{ASKS}{{"):
+    favour = _favour_in(asked)
+    if favour is None:
         return None
-    favour = Favour(**json.loads((asked.mark or "").removeprefix(ASKS)))
     if favour.to is not None and not is_same(favour.to, turn.sender):
         return None
     promise = _to_do(favour, turn.sender)
-    mark = PROMISES + json.dumps(asdict(promise))
+    mark = _promised(promise)
     await inbox.mark_anew(turn.book.db, turn.book.room.address, asked.event, mark)
     return promise
 
@@ -223,7 +235,7 @@ def _promises(before: Sequence[Trace], said: Said, turn: Turn) -> Iterator[tuple
             is_own = one.sender == said.sender if promise.by is None else False
             if is_own or is_same(promise.by or "", turn.sender):
                 yield one, promise
-        elif not answered and mark.startswith(f"{ASKS}{{") and said.at - one.at <= TALK_GOES_ON:
-            favour = Favour(**json.loads(mark.removeprefix(ASKS)))
-            if favour.to and is_same(favour.to, turn.sender):
-                yield one, _to_do(favour, turn.sender)
+            continue
+        favour = None if answered or said.at - one.at > TALK_GOES_ON else _favour_in(one)
+        if favour and favour.to and is_same(favour.to, turn.sender):
+            yield one, _to_do(favour, turn.sender)

@@ -2,7 +2,7 @@
 
 from handlers.answer import SILENCE, Answer
 from handlers.phrasing import capital, layer_depth, rough_mass, the, volume
-from handlers.practice.allowed import allowed
+from handlers.practice.allowed import Allowed, allowed
 from handlers.practice.density import capacity_kg, in_bin_step, mass_kg
 from handlers.practice.dose import LAYER_DEPTH
 from handlers.practice.figure import Refused
@@ -14,20 +14,29 @@ from storage.rows import Units
 
 def asked(act: Ask) -> Answer:
     """Whether something may go in, in the words said or by the kinds they were read as."""
+    verdict = _verdict(act)
+    return verdict if isinstance(verdict, Answer) else _said(verdict)
+
+
+def _verdict(act: Ask) -> Allowed | Answer:
+    """What the craft says of it; an answer where it cannot be told what is asked of."""
     try:
-        verdict = allowed(act.what or "", list(act.materials or {}), volume_l=act.volume_l)
+        return allowed(act.what or "", list(act.materials or {}), volume_l=act.volume_l)
     except Refused as refused:
         return Answer(say=str(refused))
+
+
+def _said(verdict: Allowed) -> Answer:
     return Answer(say="\n".join(verdict.lines), why=verdict.why())
 
 
 def at_most(act: Ask, units: Units) -> Answer:
     """How much of a food is too much: no source says; the usual layers, and what a bin holds."""
-    asked_of = asked(act)
-    kinds = list(act.materials or {})
-    verdict = allowed(act.what or "", kinds, volume_l=act.volume_l)
+    verdict = _verdict(act)
+    if isinstance(verdict, Answer):
+        return verdict
     if verdict.allowed == "no":
-        return asked_of
+        return _said(verdict)
     kg = act.mass_kg or (mass_kg(act.volume_l, act.materials) if act.volume_l else None)
     lines = [NO_MOST, USUALLY.format(deep=layer_depth(units))]
     if verdict.allowed == "with care":

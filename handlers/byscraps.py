@@ -25,19 +25,26 @@ NO_SUCH_LAYER = (
 
 async def corrected(act: Amend, which: Layer, turn: Turn, carry_on: Handler) -> Answer:
     """The layer so called is written anew; another's only once that was asked."""
-    such = await _called_so(which, act.of, turn)
-    if not such:
-        return Answer(say=NO_SUCH_LAYER)
-    if act.of is None and (alike := _alike(which, such, turn)):
-        return Answer(say=_which_one(alike, turn))
-    entry = such[-1]
-    if act.of is None and entry.writer != turn.sender:
-        return is_meant(act, [entry], turn, called="record of that")
+    entry = await _meant(act, which, turn)
+    if isinstance(entry, Answer):
+        return entry
     return await written_anew(entry, act, turn, carry_on)
 
 
 async def struck(act: Retract, which: Layer, turn: Turn, carry_on: Handler) -> Answer:
     """The layer so called is struck out, or what of it is; another's only once that was asked."""
+    entry = await _meant(act, which, turn)
+    if isinstance(entry, Answer):
+        return entry
+    weighed = which.mass_kg or which.volume_l
+    left = None if weighed or not which.materials else left_without(which.materials, entry)
+    if left is not None:
+        return await written_anew(entry, left, turn, carry_on)
+    return Answer(strikes=[entry], say=struck_words([entry], turn))
+
+
+async def _meant(act: Amend | Retract, which: Layer, turn: Turn) -> Entry | Answer:
+    """The layer that is called so; else that there is none, or the question which or whether."""
     such = await _called_so(which, act.of, turn)
     if not such:
         return Answer(say=NO_SUCH_LAYER)
@@ -46,11 +53,7 @@ async def struck(act: Retract, which: Layer, turn: Turn, carry_on: Handler) -> A
     entry = such[-1]
     if act.of is None and entry.writer != turn.sender:
         return is_meant(act, [entry], turn, called="record of that")
-    weighed = which.mass_kg or which.volume_l
-    left = None if weighed or not which.materials else left_without(which.materials, entry)
-    if left is not None:
-        return await written_anew(entry, left, turn, carry_on)
-    return Answer(strikes=[entry], say=struck_words([entry], turn))
+    return entry
 
 
 async def _called_so(which: Layer, event: str | None, turn: Turn) -> list[Entry]:

@@ -58,6 +58,11 @@ def _said(norms: list[str]) -> str:
 _UNSAID = frozenset({"", "@", "☺"})
 
 
+def words_between(message: Message, start: int, end: int) -> str:
+    """The words start to end as they are read, one space between."""
+    return " ".join(message.norms[start:end])
+
+
 def word_count(message: Message) -> int:
     """Words of the message, its signs left out."""
     return len([w for w in message.words if w.kind != "sign"])

@@ -20,6 +20,7 @@ from handlers.reading.calendar.stretches import (
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.people.doers import is_sender
+from handlers.reading.plaintext import words_between
 from handlers.reading.questions.daysasked import days_asked
 from handlers.reading.words.late import Late
 from handlers.reading.words.sentences import Sentence
@@ -116,7 +117,7 @@ def absences(message: Message) -> Iterator[Found]:
             yield asked
             continue
         for speaker in _speakers(message, sentence.start, sentence.end):
-            if _HOW_TOLD.search(_text(message, sentence.start, speaker.start)):
+            if _HOW_TOLD.search(words_between(message, sentence.start, speaker.start)):
                 break
             found = _said_by(message, speaker, sentence)
             if found:
@@ -127,12 +128,12 @@ def absences(message: Message) -> Iterator[Found]:
 def _asked(message: Message, sentence: Sentence) -> Found | None:
     """The question who is away; without its mark it is no more than that and a time."""
     start, end, marked = sentence
-    text = _text(message, start, end)
+    text = words_between(message, start, end)
     match = _ASKED.search(text) if marked else _ASKED.match(text)
     if match is None:
         return None
     stretch = stretch_in(message, start, end)
-    more = end - start - _words(match.group())
+    more = end - start - len(match.group().split())
     if not marked and more and (more > _WORDS_OF_A_TIME or stretch is None):
         return None
     first = stretch.first if stretch else message.today
@@ -153,7 +154,7 @@ def _feast(message: Message, start: int, end: int) -> date | None:
     for i in range(start, end):
         if message.norms[i] in first_words():
             for stop in range(min(end, i + 3), i, -1):
-                days = feast_days(_text(message, i, stop), message.today, american=False)
+                days = feast_days(words_between(message, i, stop), message.today, american=False)
                 if days is not None:
                     return days[1]
     return None
@@ -185,17 +186,17 @@ def _said_by(message: Message, speaker: Speaker, sentence: Sentence) -> list[Fou
     if before in _NOT_SAID:
         return []
     end = min(sentence.end, speaker.end + FARTHEST)
-    text = _text(message, speaker.end, end)
+    text = words_between(message, speaker.end, end)
     bare = speaker.start == speaker.end
     if _STAYS.match(text):
         return [Found(speaker.start, end, Staying(member=speaker.member))]
     if match := (_BARE_AWAY if bare else _AWAY).match(text):
-        at = speaker.end + _words(match.group().removesuffix(" for"))
+        at = speaker.end + len(match.group().removesuffix(" for").split())
         leant_on = before in _BEFORE_ASIDE
         ahead = None if leant_on else _told_ahead(message, sentence.start, speaker.start)
         found = list(_away(message, speaker, at, end, leant_on=leant_on, ahead=ahead))
     elif match := (_BARE_BACK if bare else _BACK).match(text):
-        at = speaker.end + _words(match.group())
+        at = speaker.end + len(match.group().split())
         found = _back(message, speaker, at, end, is_coming=bool(match["coming"]))
     else:
         return []
@@ -212,7 +213,7 @@ def _told_ahead(message: Message, start: int, end: int) -> Stretch | None:
     stretch = stretch_in(message, start, end)
     if stretch is None:
         return None
-    behind = _text(message, stretch.end, end)
+    behind = words_between(message, stretch.end, end)
     if behind == "," and not _MISSED.isdisjoint(message.norms[start : stretch.end]):
         return stretch
     return stretch if behind in ("", ",") and begins_at(message, start, stretch) else None
@@ -228,7 +229,7 @@ def _away(
     if is_no_date(message.words[at:end]):
         yield Found(speaker.start, end, NoSuchDay())
         return
-    if _COMES_AGAIN.search(_text(message, at, _clause_end(message, at, end))):
+    if _COMES_AGAIN.search(words_between(message, at, _clause_end(message, at, end))):
         yield Found(speaker.start, end, AwayAgain())
         return
     stretch = told_stretch(message, at, end) or _behind_comma(message, at, end)
@@ -238,7 +239,7 @@ def _away(
             leant_on
             or is_only_out
             or not _FOR_NOW.fullmatch(
-                f" {_text(message, at, _clause_end(message, at, end))}".rstrip()
+                f" {words_between(message, at, _clause_end(message, at, end))}".rstrip()
             )
         ):
             return
@@ -325,7 +326,7 @@ _COMES_AGAIN = Late(
 def _too(message: Message, at: int) -> tuple[str | None, int]:
     """ "…, and so is Dev": who is away on the same days; and where that ends."""
     for member in message.members:
-        ahead = _text(message, at, max(at, member.start))
+        ahead = words_between(message, at, max(at, member.start))
         if _SO_IS.fullmatch(ahead) and not is_sender(message, member.name):
             return member.name, member.end
     return None, at
@@ -346,7 +347,7 @@ def _back(message: Message, speaker: Speaker, at: int, end: int, *, is_coming: b
     upto = day.start if day else stop
     while upto > at and message.norms[upto - 1] in ("on", "by", "in", "back", "home", ","):
         upto -= 1
-    if not _HOME.fullmatch(f" {_text(message, at, upto)}".rstrip()):
+    if not _HOME.fullmatch(f" {words_between(message, at, upto)}".rstrip()):
         return []
     on = message.today if day is None else coming(day.past, day.future, message.today)
     is_home = is_coming or "home" in message.norms[at - 1 : at]
@@ -357,11 +358,3 @@ def _back(message: Message, speaker: Speaker, at: int, end: int, *, is_coming: b
 
 def _clause_end(message: Message, at: int, end: int) -> int:
     return next((i for i in range(at, end) if message.norms[i] in (",", "(", "-", ":")), end)
-
-
-def _text(message: Message, start: int, end: int) -> str:
-    return " ".join(message.norms[start:end])
-
-
-def _words(text: str) -> int:
-    return len(text.split())

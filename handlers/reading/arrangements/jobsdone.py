@@ -13,6 +13,7 @@ from handlers.reading.acts import Act, Done, Later, Observe
 from handlers.reading.bins.keptbins import only_mine
 from handlers.reading.message import Message
 from handlers.reading.words.late import Late
+from handlers.reading.words.once import once
 from handlers.reading.words.vocabulary import words_in
 
 CUES = words_in("done did sorted drained sealed buried draining sealing burying burial there")
@@ -148,6 +149,7 @@ class _Told:
     """Something is said not to be done."""
 
 
+@once
 def _told(message: Message) -> _Told | None:
     """What each part of the message tells; None where one of them is no answer and no remark."""
     told = _Told()

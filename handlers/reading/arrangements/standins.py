@@ -2,6 +2,7 @@
 
 from handlers.reading.message import Message
 from handlers.reading.people.doers import is_sender
+from handlers.reading.plaintext import words_between
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
@@ -21,8 +22,8 @@ def stand_in(message: Message, at: int) -> tuple[str | None, int]:
     for member in message.members:
         if member.start >= at and not is_sender(message, member.name):
             end = min(member.end + 10, len(message.words))
-            if match := _STANDS_IN.match(_text(message, member.end, end)):
-                return member.name, member.end + _words(match.group())
+            if match := _STANDS_IN.match(words_between(message, member.end, end)):
+                return member.name, member.end + len(match.group().split())
     return _strange_stand_in(message, at)
 
 
@@ -33,9 +34,9 @@ def asked_in(message: Message, at: int) -> tuple[str | None, int]:
             end = min(member.end + 12, len(message.words))
             led = message.norms[member.start - 1] in _CAN
             pattern = _ASKED_IN if led else _ASKED_IN_BY_NAME
-            if match := pattern.match(_text(message, member.end, end)):
-                return member.name, member.end + _words(match.group())
-            if _ASKED_IN_BEFORE.fullmatch(_text(message, at, member.start)):
+            if match := pattern.match(words_between(message, member.end, end)):
+                return member.name, member.end + len(match.group().split())
+            if _ASKED_IN_BEFORE.fullmatch(words_between(message, at, member.start)):
                 return member.name, member.end
     return None, at
 
@@ -62,8 +63,10 @@ def _strange_stand_in(message: Message, at: int) -> tuple[str | None, int]:
             first = None
             continue
         first = i if first is None else first
-        if match := _STANDS_IN.match(_text(message, i + 1, min(i + 10, len(message.words)))):
-            return message.text(first, i + 1), i + 1 + _words(match.group())
+        if match := _STANDS_IN.match(
+            words_between(message, i + 1, min(i + 10, len(message.words)))
+        ):
+            return message.text(first, i + 1), i + 1 + len(match.group().split())
     return None, at
 
 
@@ -72,11 +75,3 @@ _NO_NAMES = words_in(
     "he she it they we i you who that this someone somebody anyone anybody everyone everybody "
     "nobody one somebody's please and so thanks"
 )
-
-
-def _text(message: Message, start: int, end: int) -> str:
-    return " ".join(message.norms[start:end])
-
-
-def _words(text: str) -> int:
-    return len(text.split())

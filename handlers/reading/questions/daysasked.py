@@ -15,10 +15,10 @@ def days_asked(
     """The first and the last day that are asked about; no first one where all up to a day is."""
     today = message.today
     sunday = today + timedelta(days=6 - today.weekday())
+    month_end = _after_month(today) - _DAY
     of_a_date = "weekend of" in text
     if "end of the month" in text or "end of this month" in text:
-        return max(_after_month(today) - timedelta(days=7), today), _after_month(today) - _DAY
-    month_end = _after_month(today) - _DAY
+        return max(month_end - timedelta(days=6), today), month_end
     for words, first, last in (
         ("week after next", sunday + timedelta(days=8), sunday + timedelta(days=14)),
         ("next week", sunday + _DAY, sunday + timedelta(days=7)),
