@@ -121,7 +121,9 @@ def jobs_done(message: Message, *, reported: bool = False) -> tuple[Act, ...]:
 
     With `reported` a deed that is simply told ("drained, all fine") is one of them.
     """
-    if not message.has(CUES) or message.items or any(s.asked for s in message.sentences):
+    if not (message.has(CUES) and (reported or message.has(_ANSWERING))):
+        return ()
+    if message.items or any(s.asked for s in message.sentences):
         return ()
     if any(seen.sign == "no_liquid" for seen in message.signs):
         return ()
@@ -133,6 +135,13 @@ def jobs_done(message: Message, *, reported: bool = False) -> tuple[Act, ...]:
     if plain and not (reported and told.fine):
         return ()
     return (*told.out, *_seen(message, jobs))
+
+
+_ANSWERING = words_in(
+    "done did sorted finished dealt seen saw there yes no not didnt havent couldnt isnt wasnt "
+    "hasnt still"
+)
+"""Words without one of which deeds are simply told, and no jobs answered."""
 
 
 @dataclass(slots=True)

@@ -55,10 +55,17 @@ def _may_be_sized(message: Message) -> bool:
     """
     if any(c.verb is not None and c.verb.verb.plain in _DEEDS for c in message.clauses):
         return False
+    if message.items and len(message.sentences) == 1 and not _may_hold(message):
+        return False  # "about 2 L of peelings went into the shed"
     if message.has(VESSELS) or any(a.quantity == "volume" for a in message.amounts):
         return True
     weighed = indexes(message.amounts)
     return any(word.kind == "number" and i not in weighed for i, word in enumerate(message.words))
+
+
+def _may_hold(message: Message) -> bool:
+    """Whether what is in a bin may be told: without that no food stands in such a list."""
+    return "full" in message.norms or any(a.quantity == "mass" for a in message.amounts)
 
 
 _DEEDS = frozenset({"drain", "bury", "put", "chuck", "tip", "throw", "toss", "dump", "scrape"})

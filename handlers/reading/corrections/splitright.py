@@ -14,7 +14,7 @@ from handlers.reading.words.vocabulary import words_in
 
 _REFUSING = words_in("no nope nah")
 _CUES = _REFUSING | words_in("actually sorry oops whoops correction wait")
-_WENT = words_in("went goes")
+_GONE = _CUES | words_in("went goes")
 _MIXED = {"mixed": 1.0}
 _LONGEST = 12
 """Words of a correction that moves a share of the last record."""
@@ -61,7 +61,7 @@ def _of_same(layer: Layer, last: Layer) -> Layer:
 def share_moved(message: Message) -> tuple[Act, ...]:
     """ "Half of it went to the hall": what stays of the last record, and what it was not."""
     last, norms = message.context.last, message.norms
-    if not isinstance(last, Layer) or len(norms) > _LONGEST or not message.has(_CUES | _WENT):
+    if not isinstance(last, Layer) or len(norms) > _LONGEST or not message.has(_GONE):
         return ()
     if not (last.mass_kg or last.volume_l) or message.measured() or len(message.bins) != 1:
         return ()

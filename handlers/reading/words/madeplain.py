@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Callable, Sequence
+from functools import lru_cache
 
 from handlers.reading.words.binwords import COLOURS, PLACE_NAMES
 from handlers.reading.words.cues import Cues
@@ -25,9 +26,10 @@ def _by_the_clock(found: re.Match[str]) -> str:
     return f"{lead or ''}{int(hour)}:{minute or '00'}" if lead or minute else found[0]
 
 
+@lru_cache(maxsize=1)
 def made_plain(text: str) -> str:
     """The text with hours and dates as most people write them ("16:30", "am", "9/3/2026"), and
-    with what a phone wrote for them put right.
+    with what a phone wrote for them put right. It is asked for twice of each message.
     """
     if ".m" in text or ". m" in text:
         text = _DOTTED.sub(r"\1m", text)
