@@ -9,7 +9,7 @@ from handlers.answer import Answer, Turn
 from handlers.care import care_of
 from handlers.chosen import choices, reasons
 from handlers.dues import shown
-from handlers.phrasing import capital, day, span, temperature, whole_days
+from handlers.phrasing import capital, day, span, temperature, the, whole_days
 from handlers.planting import plant_there
 from handlers.practice.advice import Advice
 from handlers.practice.days import SOIL_BANDS, bury_window
@@ -18,7 +18,7 @@ from handlers.practice.harm import ADVICE
 from handlers.practice.lessons import TAUGHT, Lesson
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import Harm, Taught
-from handlers.state import named, new_run
+from handlers.state import named, new_run, states_of
 
 DUE: Mapping[Lesson, str] = {
     "when to bury": "bury",
@@ -47,11 +47,33 @@ async def taught(plan: Taught, turn: Turn) -> Answer:
     what = DUE.get(plan.lesson)
     dues = [due for due in await shown(turn.book, turn.today) if due.what == what]
     if not dues:
-        return _said(TAUGHT[plan.lesson])
+        answer = _said(TAUGHT[plan.lesson])
+        coming = await _to_be_buried(turn) if what == "bury" else []
+        return replace(answer, say="\n".join([answer.say, *coming]))
     care = await care_of(turn.book, dues, turn.today)
     mine = any(care.concerns(due, turn.sender) for due in dues)
     asked = Ask(topic="due", what=what, member=turn.sender if mine else None)
     return await calendar.asked(asked, turn)
+
+
+async def _to_be_buried(turn: Turn) -> list[str]:
+    """When the bins that are filling are to be buried, if they are sealed in time."""
+    states = {state.bin.name: state for state in await states_of(turn.book, turn.today)}
+    to_seal = [d for d in await shown(turn.book, turn.today) if d.what == "seal" and d.bin]
+    lines = []
+    for due in to_seal[:MOST_BINS]:
+        if due.bin is None or due.bin.name not in states:
+            continue
+        sealed = max(due.to_day, turn.today)
+        window = states[due.bin.name].run.to_bury(sealed)
+        days = span(window.start, window.end, turn.today)
+        bin = capital(the(due.bin.name))
+        lines.append(f"{bin} is still open: sealed {day(sealed, turn.today)}, bury it {days}.")
+    return lines
+
+
+MOST_BINS = 4
+"""Bins whose days are told beside a lesson."""
 
 
 def _days_at(celsius: float, turn: Turn) -> Answer:

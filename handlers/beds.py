@@ -2,13 +2,14 @@
 
 from collections import defaultdict
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import partial
 
 from handlers.answer import Answer, Turn
+from handlers.bins import usual_bin
 from handlers.chosen import choices, reasons
-from handlers.phrasing import area, capital, day, length, mass, percent, rough_mass, the
+from handlers.phrasing import area, capital, day, length, mass, percent, rough_mass, the, volume
 from handlers.practice.bed import DRESSING, TOPSOIL, Bed, bed
 from handlers.practice.cautions import caution
 from handlers.practice.composition import content
@@ -70,8 +71,11 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     if act.area_m2 is None:
         if place:
             return _history(place, had, turn)
-        holds = act.mass_kg or held
-        return _area_for(holds, turn) if holds else Answer(say=which_area(turn.units))
+        if holds := act.mass_kg or held:
+            return _area_for(holds, turn)
+        full = await usual_bin(turn)
+        answer = _area_for(capacity_kg(full), turn, f"a full bin of {volume(full, turn.units)}, ")
+        return replace(answer, say=f"{answer.say} {which_area(turn.units)}")
     reckoned = partial(
         bed,
         act.area_m2,
@@ -159,15 +163,17 @@ def _history(place: str, had: Sequence[Had], turn: Turn) -> Answer:
     )
 
 
-def _area_for(kg: float, turn: Turn) -> Answer:
-    """The bed that so much ferment is the usual dressing for."""
+def _area_for(kg: float, turn: Turn, what: str = "") -> Answer:
+    """The bed that so much ferment (`what` it is) is the usual dressing for."""
     try:
         dressing = bed(kg / DRESSING.value)
     except Refused as refused:
         return Answer(say=str(refused))
     room = area(_rounded(dressing.area_m2), turn.units)
+    much = f"{what}about {rough_mass(kg, turn.units)}," if what else mass(kg, turn.units)
+    asks = "" if what else " How big is yours?"
     return Answer(
-        say=f"{capital(mass(kg, turn.units))} is enough for {room} of bed. How big is yours?",
+        say=f"{capital(much)} is enough for {room} of bed.{asks}",
         why=reasons(dressing, turn.book.room),
     )
 

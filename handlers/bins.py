@@ -6,7 +6,18 @@ from handlers.answer import Answer, Query, Turn
 from handlers.due_reasons import why_due
 from handlers.dues import TURNS, done_to_it, shown
 from handlers.people import is_same
-from handlers.phrasing import capital, day, how_full, mass, spoon, starter, the, volume, when
+from handlers.phrasing import (
+    capital,
+    day,
+    how_full,
+    made_of,
+    mass,
+    spoon,
+    starter,
+    the,
+    volume,
+    when,
+)
 from handlers.practice.bins import ORDINARY_BIN
 from handlers.practice.density import SETTLING, capacity_kg, pressed_kg_l
 from handlers.practice.figure import Refused, listed, number
@@ -109,11 +120,12 @@ async def _free_name(turn: Turn) -> str:
 
 
 async def about(act: Ask, turn: Turn) -> Answer:
-    """What is in a bin, how full it is, and what comes next; or a line for every bin."""
+    """What is in a bin, how full it is, and what comes next; of several a line for each."""
     states = await states_of(turn.book, turn.today)
     if not states:
         return Answer(say=NO_BINS)
-    chosen = [s for s in states if is_same(s.bin.name, act.bin)]
+    alone = not act.bin and len(states) == 1
+    chosen = states if alone else [s for s in states if is_same(s.bin.name, act.bin)]
     if act.bin and not chosen:
         known = await named(turn.book, act.bin, turn.today)
         if known and known.retired:
@@ -168,6 +180,8 @@ def summary(state: BinState, turn: Turn) -> str:
 def _card(state: BinState, dues: Sequence[Due], turn: Turn) -> list[str]:
     run = state.run
     lines = [f"{capital(summary(state, turn))}."]
+    if run.layer_count and not run.buried and run.make_up and (parts := made_of(run.make_up)):
+        lines.append(f"In it: {parts}.")
     about = []
     if state.keeper:
         about.append(f"Kept by {state.keeper}")

@@ -5,6 +5,7 @@ from datetime import date, time
 
 from handlers.practice.dose import LAYER_DEPTH
 from handlers.practice.figure import number, spoons
+from handlers.practice.kinds import Kind
 from handlers.practice.tablespoons import SPOON_ML, Spoon
 from handlers.practice.units import KILOGRAMS, LITRES, METRES, SQUARE_METRES
 from storage.rows import Units
@@ -248,3 +249,24 @@ def the(bin: str) -> str:
 
 
 VESSELS = frozenset({"bin", "bucket", "pail", "caddy", "tub", "barrel", "crate", "box"})
+
+
+_KINDS: Mapping[Kind, str] = {
+    "vegetable": "vegetables", "fruit": "fruit", "grain": "bread, rice or pasta",
+    "pulse": "pulses", "meat": "meat", "fish": "fish", "dairy": "dairy", "egg": "eggs",
+    "oil": "fat and oil", "bone": "bones", "cooked": "cooked food", "coffee": "coffee and tea",
+    "garden": "garden cuttings", "paper": "paper", "liquid": "liquids", "mixed": "of all sorts",
+}  # fmt: skip
+_LEAST_SHARE = 0.05
+_MOST_KINDS = 4
+
+
+def made_of(shares: Mapping[Kind, float]) -> str:
+    """What something is made of, most of it first: "60 % vegetables, 25 % meat"; "" where nothing
+    more is known than that it was scraps.
+    """
+    told = sorted(shares.items(), key=lambda part: -part[1])
+    if [kind for kind, _ in told] == ["mixed"]:
+        return ""
+    shown = [(kind, share) for kind, share in told if share >= _LEAST_SHARE][:_MOST_KINDS]
+    return ", ".join(f"{percent(share)} {_KINDS[kind]}" for kind, share in shown)

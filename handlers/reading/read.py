@@ -22,7 +22,9 @@ from handlers.reading.corrections.byday import of_that_day
 from handlers.reading.corrections.bydeed import STRUCK, struck_by_kind
 from handlers.reading.corrections.byscraps import CUES as CALLED
 from handlers.reading.corrections.byscraps import called
+from handlers.reading.corrections.joining import put_in_besides
 from handlers.reading.corrections.onrecord import on_record
+from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
 from handlers.reading.deeds.bothapart import CUES as BOTH
 from handlers.reading.deeds.bothapart import parted_at_both
@@ -70,11 +72,24 @@ def _read(message: Message) -> tuple[Act, ...]:
         return leant
     if one := _one_thing(message):
         return (one,)
+    if context.just_told and (besides := _put_in_besides(message)):
+        return besides
     if context.after_bot and (leaning := replies(message)):
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
     return _dictated(message) or told(message) or days
+
+
+def _put_in_besides(message: Message) -> tuple[Act, ...]:
+    """What comes to the layer that another has just told, in the same bin."""
+    said = put_in_besides(message)
+    acts = told(read_message(f"added {said}", message.context)) if said else ()
+    if not all(isinstance(act, Layer) and act.bin is None for act in acts):
+        return ()
+    bin = getattr(message.context.just_told, "bin", None)
+    layers = [act for act in acts if isinstance(act, Layer)]
+    return tuple(replace(act, bin=bin, rules=(*act.rules, AS_JUST_TOLD)) for act in layers)
 
 
 def _one_thing(message: Message) -> Act | None:

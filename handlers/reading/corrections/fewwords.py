@@ -2,8 +2,10 @@
 "that was all fish", "half of it was Jo's".
 """
 
+from collections import defaultdict
 from dataclasses import replace
 
+from handlers.practice.kinds import Kind
 from handlers.reading.acts import Act, Amend, Drain, Layer, Unsure
 from handlers.reading.completion.lots import share_of
 from handlers.reading.corrections.amending import amend
@@ -55,7 +57,7 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
         return _halved(last)
     found = _times(last, message) or _starred(message) or _number(last, message)
     if found is None and isinstance(last, Layer):
-        found = _unit(message) or _made_of(last, message)
+        found = _unit(message) or _made_of(last, message) or _partly_of(last, message)
     return (replace(found, rules=(_RULE,)),) if found else ()
 
 
@@ -175,6 +177,28 @@ def _made_of(last: Layer, message: Message) -> Amend | None:
     if made is None or made.shares == last.materials or all(item.generic for item in items):
         return None
     return Amend(materials=made.shares, rich=made.rich)
+
+
+def _partly_of(last: Layer, message: Message) -> Amend | None:
+    """ "Half of that was citrus": a share of it, the rest being what was told before."""
+    number = read_number(message.words, 0)
+    items = [item._replace(share=None) for item in message.items if not item.absent]
+    if number is None or not 0 < number.value < 1 or not items or not last.materials:
+        return None
+    held = indexes(items) | frozenset(range(number.end))
+    if message.norms[number.end : number.end + 1] != ["of"] or not _only(message, held, _PARTLY):
+        return None
+    if (made := makeup(items)) is None:
+        return None
+    share, shares = number.value, defaultdict[Kind, float](float)
+    for weight, kinds in ((share, made.shares), (1 - share, last.materials)):
+        for kind, part in kinds.items():
+            shares[kind] += weight * part
+    rich = share * (made.rich or 0.0) + (1 - share) * (last.rich or 0.0)
+    return Amend(materials=dict(shares), rich=None if made.rich is None else rich)
+
+
+_PARTLY = _SMALL | words_in("of about and")
 
 
 def _shared(last: Layer, message: Message) -> tuple[Act, ...]:

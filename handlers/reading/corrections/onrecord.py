@@ -8,6 +8,7 @@ from handlers.reading.corrections.doerright import was_by_me
 from handlers.reading.corrections.fewwords import changed_by_few
 from handlers.reading.corrections.goneon import CUES as GOING_ON
 from handlers.reading.corrections.goneon import goes_on
+from handlers.reading.corrections.joining import as_much_as_told
 from handlers.reading.corrections.leaning import amount_owed, place_owed
 from handlers.reading.corrections.onlythese import not_of_these
 from handlers.reading.corrections.onlywrong import only_wrong, undone
@@ -26,7 +27,7 @@ def on_record(message: Message) -> tuple[Act, ...]:
     context = message.context
     if context.in_room and (right := _put_right_by_name(message)):
         return right
-    if context.just_told and (too := as_just_told(message)):
+    if context.just_told and (too := as_just_told(message) or as_much_as_told(message)):
         return (too,)
     if context.earlier is None and context.last is None:
         return ()

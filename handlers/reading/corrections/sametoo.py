@@ -101,7 +101,7 @@ _OWN_TOO = Late(
     r"(?: (?:,|just now|now|about|around|got|only|with|\d+(?:[.,]\d+)?|ml|l|litres?|liters?))*$"
 )
 _THERE = Late(r"\b(?:it|that|there|same)\b")
-_FEW = 8
+_FEW = 12
 """Words of a message that does as another has just told."""
 
 
@@ -111,7 +111,7 @@ def may_do_as_told(body: str) -> bool:
     return len(words) <= _FEW and not _JUST_CUES.isdisjoint(words)
 
 
-_JUST_CUES = _CUES | words_in("and ditto mine ours so plus")
+_JUST_CUES = _CUES | words_in("and ditto mine ours so plus me us & +")
 AS_JUST_TOLD = "the same as another has just told"
 
 

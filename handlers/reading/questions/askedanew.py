@@ -86,7 +86,8 @@ def with_named(asked: Ask, message: Message) -> Ask | None:
     alike = _ALIKE.get(asked.topic, frozenset())
     if message.has(alike) and is_only(message, frozenset(), SMALL | alike):
         return asked
-    if asked.topic in _OF_AMOUNTS and not message.measured() and _names_only(message):
+    of_food = not (asked.topic == "dilution" and message.has(PLANTS)) and _names_only(message)
+    if asked.topic in _OF_AMOUNTS and not message.measured() and of_food:
         return None
     if (many := _so_many(asked, message)) is not None:
         return many

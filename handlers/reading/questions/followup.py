@@ -17,7 +17,7 @@ from handlers.reading.questions.asks import is_why
 from handlers.reading.questions.inunits import in_other_units
 from handlers.reading.questions.severally import each_asked
 from handlers.reading.words.late import Late
-from handlers.reading.words.spans import indexes
+from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
 LONGEST, _LETTERS = 12, 120
@@ -158,7 +158,12 @@ def _asks(message: Message) -> bool:
     if norms[-2:-1] in ([","], ["."]) or (message.bins and is_bare(message)):
         return False
     told = [s for s in message.sentences if not s.asked]
-    return all(OPENING.issuperset(norms[s.start : s.end - 1]) for s in told)
+    much = indexes(message.amounts)
+    return all(_BESIDE.issuperset(unheld(norms, much, s.start, s.end)) for s in told)
+
+
+_BESIDE = OPENING | words_in("can cans bucket buckets it its it's is 's a the in of with , . ! -")
+"""What may stand beside the question, with an amount: "and for pots? It's a 5 litre can"."""
 
 
 def _is_amount(message: Message) -> bool:

@@ -14,6 +14,7 @@ from handlers.reading.arranged import Taught
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
+from handlers.reading.questions.briefly import PLANTS
 from handlers.reading.words.asking import is_question
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import lines_of
@@ -70,6 +71,7 @@ _NAMED = {
         r"(?:the |this |my |our )?(?:liquid|juice|leachate|tea|bokashi tea|bokashi juice|run ?off)"
     ),
     "<bran>": r"(?:the |this |my |our )?(?:starter |bokashi )?(?:bran|starter)",
+    "<plant>": rf"(?:{'|'.join(sorted(PLANTS))})",
 }
 
 

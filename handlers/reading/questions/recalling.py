@@ -318,6 +318,10 @@ def _shares(phrase: Phrase) -> Ask | None:
     return Ask(topic="totals", by="member", bin=phrase.bin, member=member)
 
 
+_THE_BIN = Late(r"(?:the|our|this|that) (?:qbin|bin|bucket)")
+"""Of the only bin, or of that which the talk is on."""
+
+
 def _story(phrase: Phrase) -> Story | None:
     match = _STORY.match(phrase.text)
     if match is None:
@@ -326,6 +330,8 @@ def _story(phrase: Phrase) -> Story | None:
     number = _RUN.search(said)
     run = int(number["number"]) if number else -1 if _LAST_RUN.search(said) else 0
     bin = said_bin(phrase) or (phrase.strange_bin if match["of"] else None)
+    if not bin and _THE_BIN.fullmatch(said):
+        return Story(run=run)
     if not bin and not (run and phrase.to_bot):
         return None
     return None if _BESIDE_RUN.sub("", said).strip() else Story(bin=bin, run=run)

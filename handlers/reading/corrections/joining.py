@@ -1,0 +1,79 @@
+"""What somebody puts in beside the layer that another has just told: "and 2 handfuls of crusts from
+me", "same here but 800 g".
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from handlers.reading.acts import Layer
+from handlers.reading.corrections.sametoo import AS_JUST_TOLD
+from handlers.reading.food.quantities import amount_sum
+from handlers.reading.message import Message
+from handlers.reading.words.late import Late
+from handlers.reading.words.spans import indexes, unheld
+from handlers.reading.words.vocabulary import words_in
+
+_LEADS = words_in("and plus also & + oh , with then")
+_ABOUT = words_in("about around roughly some another maybe approx ~ a the")
+_TAILS = (
+    *(("from", who) for who in ("me", "us", "here")),
+    *(("by", who) for who in ("me", "us")),
+    *(("from", whose, place) for whose in ("my", "our") for place in ("side", "house", "kitchen")),
+    ("from", "upstairs"),
+    ("from", "downstairs"),
+    ("from", "next", "door"),
+)
+_TOO = (("too",), ("also",), ("as", "well"), (".",), ("!",))
+
+
+def put_in_besides(message: Message) -> str | None:
+    """The amounts and foods that come to the layer just told; None where it is none, or more is
+    said.
+    """
+    norms, amounts = message.norms, message.measured()
+    if not isinstance(message.context.just_told, Layer) or message.bins or not amounts:
+        return None
+    if "?" in norms or message.days or message.members or len(message.sentences) > 1:
+        return None
+    start = next((i for i, norm in enumerate(norms) if norm not in _LEADS), len(norms))
+    end = _without(norms, len(norms), _TOO)
+    said_too = end < len(norms)
+    behind = _without(norms, end, _TAILS)
+    whose = behind < end
+    if not (start or whose or said_too) or not (whose or message.items):
+        return None
+    first = next((i for i in range(start, behind) if norms[i] not in _ABOUT), behind)
+    if not any(start <= amount.start <= first < behind for amount in amounts):
+        return None
+    return message.text(start, behind)
+
+
+def _without(norms: Sequence[str], end: int, tails: Sequence[tuple[str, ...]]) -> int:
+    """Where the words end before what they end with, as often as it stands there."""
+    while tail := next((t for t in tails if tuple(norms[max(0, end - len(t)) : end]) == t), None):
+        end -= len(tail)
+    return end
+
+
+_SAME = Late(
+    r"^(?:(?:and|oh|yes|yep|yeah|ok|,) )*(?:(?:the )?same(?: (?:here|again|for (?:me|us)|from "
+    r"(?:me|us)))?|(?:me|us) (?:too|as well|also)|likewise|ditto)"
+    r"(?: (?:,|-|but|though|only|just|about|around|roughly|with|at|more|less|like|a|bit|by|for|"
+    r"me))*$"
+)
+
+
+def as_much_as_told(message: Message) -> Layer | None:
+    """ "Same here but 800 g": the same scraps in the same bin, with an amount of the sender's."""
+    last, amounts = message.context.just_told, message.measured()
+    if not isinstance(last, Layer) or len(amounts) != 1 or "?" in message.norms:
+        return None
+    if message.bins or message.days or message.items or message.members:
+        return None
+    rest = " ".join(unheld(message.norms, indexes(amounts))).strip(" .!")
+    if _SAME.match(rest) is None:
+        return None
+    mass, volume = amount_sum(amounts)
+    return replace(
+        last, mass_kg=mass, volume_l=volume, member=None, on=message.today, rules=(AS_JUST_TOLD,)
+    )

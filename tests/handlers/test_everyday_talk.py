@@ -1,0 +1,130 @@
+"""What neighbours say in the first weeks of a bin, leaning on what was said just before."""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom, words
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """Ines, Bram and Zoe, and one bin."""
+    room = TalkingRoom(db)
+    for who in ("bram", "zoe"):
+        await room.says("hello", who=who)
+    await room.says("opened the yard bin, 20 L")
+    return room
+
+
+async def answer(room: TalkingRoom, said: str) -> str:
+    return words(await room.says(said))
+
+
+async def layers(room: TalkingRoom) -> list[tuple[str | None, float | None, float | None]]:
+    told = [entry for entry in await room.standing() if entry.act == "layer"]
+    assert all(entry.bin and entry.bin.name == "yard" for entry in told)
+    return [(entry.member, entry.facts.mass_kg, entry.facts.volume_l) for entry in told]
+
+
+@pytest.mark.parametrize(
+    ("said", "kg", "litres"),
+    [
+        ("and 300 g of bread crusts from me", 0.3, None),
+        ("plus half a kilo of peel from us", 0.5, None),
+        ("200 g of pasta from me too", 0.2, None),
+        ("and a jar of coffee grounds from downstairs", None, 0.4),
+        ("+ 400 g from me", 0.4, None),
+        ("same here but 800 g", 0.8, None),
+        ("me too, about 1 kg", 1.0, None),
+        ("same, only 2 litres", None, 2.0),
+    ],
+)
+async def test_another_adds_to_the_layer_just_told(
+    room: TalkingRoom, said: str, kg: float | None, litres: float | None
+) -> None:
+    await room.says("600 g of leftovers into the yard bin", who="bram")
+    await room.says(said, who="zoe")
+    member, told_kg, told_l = (await layers(room))[-1]
+    assert (member, told_kg) == ("zoe", kg)
+    assert (told_l is not None) == (litres is not None)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "and 2 loaves for the party?",
+        "and 300 g of butter for my cake",
+        "plus 5 minutes from me",
+        "same here, lovely weather",
+        "me too, 3 hours in the garden",
+        "and 200 g of chicken for the dog tonight",
+    ],
+)
+async def test_what_is_said_of_else_behind_a_layer_adds_nothing(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("600 g of leftovers into the yard bin", who="bram")
+    await room.says(said, who="zoe")
+    assert len(await layers(room)) == 1
+
+
+@pytest.mark.parametrize(
+    ("said", "made_of"),
+    [
+        ("half of that was citrus", "50 % fruit, 50 % vegetables"),
+        ("a quarter of it was chicken actually", "75 % vegetables, 25 % meat"),
+        ("half of it bread", "50 % bread, rice or pasta, 50 % vegetables"),
+    ],
+)
+async def test_a_share_of_the_last_layer_was_something_else(
+    room: TalkingRoom, said: str, made_of: str
+) -> None:
+    await room.says("1 kg of potato peelings")
+    assert "Corrected" in await answer(room, said)
+    assert f"In it: {made_of}." in await answer(room, "what's in the bin?")
+
+
+@pytest.mark.parametrize("said", ["half of that was yesterday", "half of it was gone by noon"])
+async def test_a_share_of_no_food_changes_nothing(room: TalkingRoom, said: str) -> None:
+    await room.says("1 kg of potato peelings")
+    await room.says(said)
+    assert "In it: 100 % vegetables." in await answer(room, "what's in the bin?")
+
+
+@pytest.mark.parametrize(
+    "asked",
+    ["story of the bin", "the history of our bin", "what happened to the bin?"],
+)
+async def test_the_only_bin_needs_no_name(room: TalkingRoom, asked: str) -> None:
+    await room.says("1 kg of potato peelings")
+    assert (await answer(room, asked)).startswith("The yard bin, run 1:")
+
+
+@pytest.mark.parametrize("asked", ["when can it go in the ground?", "when can it be buried?"])
+async def test_an_open_bin_is_told_with_the_days_it_will_be_buried(
+    room: TalkingRoom, asked: str
+) -> None:
+    await room.says("1 kg of potato peelings")
+    said = await answer(room, asked)
+    assert "The yard bin is still open: sealed" in said
+    assert "bury it" in said
+
+
+async def test_a_bed_of_no_size_is_told_by_a_full_bin(room: TalkingRoom) -> None:
+    said = await answer(room, "how much bed does one bin do?")
+    assert said.startswith("A full bin of 20 L, about 16 kg, is enough for 9.8 m² of bed.")
+
+
+@pytest.mark.parametrize(
+    ("follows", "answered"),
+    [
+        ("what about houseplants?", "20 mL of liquid in 10 L"),
+        ("and for pots? it's a 5 litre can", "10 mL of liquid in 5 L"),
+        ("what about egg shells?", "With care, shells"),
+    ],
+)
+async def test_behind_the_liquid_plants_are_what_it_is_given_to(
+    room: TalkingRoom, follows: str, answered: str
+) -> None:
+    assert "in 10 L of water" in await answer(room, "can I pour the liquid on the tomatoes?")
+    assert answered in await answer(room, follows)
