@@ -11,6 +11,7 @@ from handlers import corrections
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Later, Layer, Retract, Unsure
 from handlers.reading.arranged import Plan
+from handlers.reading.deeds.barelayers import BARE
 from handlers.reading.plans import Reading
 from handlers.reading.room.amidtalk import is_of_the_bins, only_names_food
 from handlers.reading.room.inthetalk import Leaning, Since, SmallTalk, leaner, leaning
@@ -74,6 +75,27 @@ async def not_among_others(
     of_food = all(isinstance(act, Ask) and act.topic == "allowed" for act in acts)
     of_food = of_food and only_names_food(reading.message)
     return [] if of_food and await _is_behind_a_record(said, talk) else list(acts)
+
+
+async def only_amounts(
+    acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
+) -> list[Act | Plan]:
+    """The acts; an amount alone is a layer while layers are told, asked about where nothing else
+    was talked of, and none of the book's where it was.
+    """
+    if not any(BARE in act.rules for act in acts if isinstance(act, Unsure)):
+        return list(acts)
+    if not await talk.book.bins():
+        return []
+    if said.replies_to or reading.context.to_bot:
+        return list(acts)
+    since = await said_behind(None, said, talk)
+    if since.own or since.others or since.asked:
+        return []
+    lately = since.at is not None and said.at - since.at <= TALK_GOES_ON
+    if not (lately and reading.message.items and isinstance(since.record, Layer)):
+        return list(acts)
+    return [act for one in acts if isinstance(one, Unsure) for act in one.guess]
 
 
 async def _is_among_others(said: Said, talk: Talk, marked: Collection[str] | None = None) -> bool:
@@ -202,11 +224,15 @@ async def said_since(said: Said, record: Entry | None, talk: Talk) -> Since:
 
 async def said_behind(events: Collection[str] | None, said: Said, talk: Talk) -> Since:
     """What was talked of behind one of some messages; behind any that is in the book, if None."""
-    own = others = 0
+    own, others = 0, 0
+    told, at = list[Entry](), None
     marks: set[tuple[bool, str]] = set()
     book = talk.book
     for before in await inbox.said_lately(book.db, book.room.address, talk.item.id, MOST_SINCE):
-        if before.event in events if events else await book.of_event(before.event):
+        if events is None:
+            told = await book.of_event(before.event)
+        if before.event in events if events is not None else told:
+            at = before.at
             break
         mine, mark = before.sender == said.sender, (before.mark or "")[:1]
         if mark in OF_ELSE:
@@ -219,4 +245,6 @@ async def said_behind(events: Collection[str] | None, said: Said, talk: Talk) ->
         own_figures=(True, TALKS_FIGURES) in marks,
         asked=(False, ASKS) in marks,
         asked_us=(False, "[") in marks,
+        record=corrections.as_act(told[-1]) if told else None,
+        at=at,
     )

@@ -6,14 +6,13 @@ from datetime import date, timedelta
 
 from handlers import rules
 from handlers.answer import Answer, Query, Turn
-from handlers.bins import choose, filled_step, how_big, how_much, usual_bin, which
+from handlers.bins import choose, filled_step, how_big, how_much, which
 from handlers.chosen import reasons
 from handlers.phrasing import (
     capital,
     day,
     how_full,
     layer_depth,
-    length,
     mass,
     spoon,
     starter,
@@ -24,9 +23,7 @@ from handlers.phrasing import (
 from handlers.practice.density import capacity_kg
 from handlers.practice.dose import LAYER_DEPTH, SPOONS, Dose, dose
 from handlers.practice.figure import Refused, number
-from handlers.practice.first_bed import first_bed
-from handlers.practice.units import KILOGRAMS
-from handlers.reading.acts import Amend, Ask, Layer
+from handlers.reading.acts import Amend, Layer
 from handlers.state import BinState, fold, layer_mass, named
 from storage.rows import Facts, NewEntry, Units
 
@@ -87,7 +84,7 @@ async def added(act: Layer, turn: Turn) -> Answer:
     if state and not act.firm and (opened := _opened_long_after(state, act.on, turn)):
         return _doubted(replace(act, bin=name), opened, turn)
     try:
-        reckoned = _dose(facts, state, turn) if measured else None
+        reckoned = layer_dose(facts, state, turn) if measured else None
     except Refused as refused:
         return Answer(say=f"{refused} Nothing is written down.")
     if reckoned:
@@ -137,13 +134,14 @@ def _beyond(facts: Facts, state: BinState, turn: Turn) -> str:
     )
 
 
-def _dose(
+def layer_dose(
     facts: Facts,
     state: BinState | None,
     turn: Turn,
     depth_m: float | None = None,
     width_m: float | None = None,
 ) -> Dose:
+    """The starter on a layer of a bin, by the group's habit; raises `Refused`."""
     return dose(
         depth_m=depth_m,
         width_m=width_m,
@@ -155,14 +153,6 @@ def _dose(
         habit=turn.book.room.habit,
         tablespoon=spoon(turn.units),
     )
-
-
-def _by_weight(turn: Turn) -> str:
-    """The usual dose on a kilo, or a pound, of plain scraps."""
-    kg, unit = (1.0, "kilo") if turn.units == "metric" else (KILOGRAMS["pound"], "pound")
-    usual = _dose(Facts(mass_kg=kg), None, turn)
-    spoons = starter(usual.tablespoons, usual.starter_g, turn.units)
-    return f"On a {unit} of plain scraps that is {spoons}."
 
 
 def usual_dose(turn: Turn) -> Sequence[str]:
@@ -242,67 +232,3 @@ def _about_bin(
 def with_layer(state: BinState, layer: NewEntry) -> BinState:
     """The bin as it will be with one more layer."""
     return replace(state, run=fold([layer], state.run))
-
-
-NOT_THAT_LITTLE = (
-    "No layer weighs nothing or less: how much do you mean? Say “how much starter for 1 kg?”"
-)
-
-
-async def asked_dose(act: Ask, turn: Turn) -> Answer:
-    """How much starter: for the scraps in question, on an end of the bin, or the rule."""
-    state = await named(turn.book, act.bin, turn.today)
-    if act.what in _STREWN:
-        return _strewn(act, state, turn)
-    count, full = act.count or 1, ""
-    if act.count and act.mass_kg is act.volume_l is act.depth_m is None:
-        each_l = await usual_bin(turn)
-        full = f"{number(count)} bins of {volume(each_l, turn.units)} as they fill"
-        act = replace(act, mass_kg=capacity_kg(each_l, act.materials))
-    if act.mass_kg is act.volume_l is act.depth_m is None:
-        say = f"{unmeasured(turn.units)}\n{_by_weight(turn)}"
-        return Answer(say=say, why=usual_dose(turn), query=how_much(act))
-    if (act.mass_kg or act.volume_l or act.depth_m or 0) <= 0:
-        return Answer(say=NOT_THAT_LITTLE)
-    facts = Facts(
-        mass_kg=act.mass_kg, volume_l=act.volume_l, materials=act.materials, rich=act.rich
-    )
-    try:
-        reckoned = _dose(facts, state, turn, act.depth_m, act.width_m)
-    except Refused as refused:
-        return Answer(say=str(refused))
-    spoons = starter(
-        count * reckoned.tablespoons,
-        count * reckoned.starter_g,
-        turn.units,
-        in_cups=act.what == "cups",
-    )
-    deep = f"a layer {length(act.depth_m, turn.units)} deep" if act.depth_m else ""
-    each = deep or said_amount(facts, turn)
-    if act.count:
-        whole_g = number(count * reckoned.starter_g)
-        step = f"{number(count)} bins at {number(reckoned.starter_g)} g each: {whole_g} g"
-        reckoned = reckoned.led_by((step,))
-        each = full or f"{number(count)} bins, {each} in each"
-    return Answer(
-        say=f"{capital(spoons)} of starter on {each}: {reckoned.reason}.",
-        why=reasons(reckoned, turn.book.room),
-    )
-
-
-_STREWN = {
-    "bottom": "on the floor of the empty bin",
-    "top": "on top, as much as on the floor; press it down and shut the lid tight",
-}
-"""The ends of a bin, where starter is strewn and no scraps are dosed."""
-
-
-def _strewn(act: Ask, state: BinState | None, turn: Turn) -> Answer:
-    """How much starter goes on the floor of a bin, or on top of all before it is sealed."""
-    capacity_l = act.capacity_l or (state.capacity_l if state else None)
-    try:
-        bed = first_bed(capacity_l=capacity_l, tablespoon=spoon(turn.units))
-    except Refused as refused:
-        return Answer(say=str(refused))
-    spoons = capital(starter(bed.tablespoons, bed.starter_g, turn.units))
-    return Answer(say=f"{spoons} of starter {_STREWN[act.what or 'bottom']}.", why=bed.why())

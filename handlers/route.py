@@ -17,6 +17,7 @@ from handlers import (
     custody,
     dayright,
     dilution,
+    dosing,
     draining,
     echoes,
     forecast,
@@ -122,7 +123,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
 async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for each topic
     match act.topic:
         case "dose":
-            return await layers.asked_dose(act, turn)
+            return await dosing.asked(act, turn)
         case "dilution":
             return dilution.asked(act, turn)
         case "due":

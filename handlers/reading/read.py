@@ -1,5 +1,6 @@
 """The one door: a text and its context in, acts out."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import (
@@ -8,6 +9,7 @@ from handlers.reading.acts import (
     Context,
     Layer,
     Retract,
+    Unsure,
 )
 from handlers.reading.arrangements.jobsdone import jobs_done
 from handlers.reading.arrangements.moresettings import with_further_settings
@@ -26,6 +28,7 @@ from handlers.reading.corrections.joining import put_in_besides
 from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
+from handlers.reading.deeds.barelayers import BARE, is_bare
 from handlers.reading.deeds.bothapart import CUES as BOTH
 from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
@@ -52,6 +55,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
     acts = _read(message)
     if message.context.in_room:
         acts = acts or jobs_done(message, reported=True)
+        acts = acts if _rests_on(acts, message) else _bare(message) or acts
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts
@@ -90,6 +94,26 @@ def _put_in_besides(message: Message) -> tuple[Act, ...]:
     bin = getattr(message.context.just_told, "bin", None)
     layers = [act for act in acts if isinstance(act, Layer)]
     return tuple(replace(act, bin=bin, rules=(*act.rules, AS_JUST_TOLD)) for act in layers)
+
+
+def _rests_on(acts: Sequence[Act], message: Message) -> bool:
+    """Whether something is told; what only puts another's record right is not."""
+    context = message.context
+    records = [record for record in (context.last, context.earlier) if record is not None]
+    own = any(getattr(one, "member", None) in (None, context.sender) for one in records)
+    return bool(acts) and (own or not all(isinstance(act, Amend) for act in acts))
+
+
+def _bare(message: Message) -> tuple[Act, ...]:
+    """The layer that an amount alone may be: asked about, unless the talk is of layers."""
+    if not is_bare(message):
+        return ()
+    said = message.text(0, len(message.words))
+    acts = told(read_message(f"added {said}", message.context))
+    layers = [act for act in acts if isinstance(act, Layer)]
+    if not layers or len(layers) < len(acts):
+        return ()
+    return tuple(Unsure(guess=(layer,), rules=(BARE,)) for layer in layers)
 
 
 def _one_thing(message: Message) -> Act | None:

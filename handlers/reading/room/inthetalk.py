@@ -7,6 +7,7 @@ record's bin, its food, its deed, or an open correction with an amount that coul
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+from datetime import datetime
 from enum import Enum
 from math import log
 
@@ -15,6 +16,7 @@ from handlers.reading.arranged import Plan
 from handlers.reading.corrections.amending import SORRY
 from handlers.reading.corrections.leaning import FARTHEST
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
+from handlers.reading.deeds.barelayers import BARE
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
@@ -55,6 +57,8 @@ class Since:
     """Whether another has asked the neighbours something."""
     asked_us: bool = False
     """Whether another has asked the bot something."""
+    at: datetime | None = None
+    """When the record was told behind which that was said."""
 
     @property
     def nothing(self) -> bool:
@@ -101,8 +105,8 @@ def leaner(act: Act | Plan, message: Message) -> Amend | Retract | Layer | Drain
     told = act if isinstance(act, Plan) else meant(act)
     if not isinstance(told, Amend | Retract | Layer | Drain) or message.bot:
         return None
-    if not isinstance(act, Plan) and AS_JUST_TOLD in act.rules:
-        return None  # it leans on another's
+    if not isinstance(act, Plan) and not {AS_JUST_TOLD, BARE}.isdisjoint(act.rules):
+        return None  # it leans on another's, or was weighed against the talk before
     of_else = isinstance(told, Amend) and _is_of_else(told, message)
     return told if of_else or not _stands_alone(told, message) else None
 

@@ -1,0 +1,35 @@
+"""An amount and what it is of, with nothing else said: "700 g chicken", "another kilo", "1 kg, some
+meat in it". Whether it is a layer depends on what the room talks of.
+"""
+
+from handlers.reading.message import Message
+from handlers.reading.words.spans import indexes, unheld
+from handlers.reading.words.vocabulary import words_in
+
+BARE = "an amount, and nothing else"
+"""The rule of such a layer: it is told only where the talk is of the bins."""
+
+_SMALL = words_in(
+    "of about around roughly approx maybe some ish a an the in it there here now just more another "
+    "too also as well and & plus + with mostly mainly mixed from me us mine ours i also then so ok "
+    "today tonight this morning evening afternoon full , . : ! - – — ~ ( )"
+)
+_AMOUNTS = words_in("kg kgs kilo kilos g gr gram grams lb lbs pound pounds oz ounces litre litres")
+_LONGEST = 12
+
+
+def is_bare(message: Message) -> bool:
+    """Whether only an amount is told, its food, and that it is the sender's or of today."""
+    norms = message.norms
+    if len(norms) > _LONGEST or not message.measured() or message.bins or message.members:
+        return False
+    if not message.has(_AMOUNTS) or any(amount.negative for amount in message.amounts):
+        return False
+    if any(sentence.asked for sentence in message.sentences):
+        return False
+    if any(day.past != message.today for day in message.days):
+        return False
+    if any(item.absent for item in message.items):
+        return False
+    held = indexes(message.amounts, message.items, message.days)
+    return _SMALL.issuperset(unheld(norms, held))
