@@ -9,8 +9,7 @@ from dataclasses import asdict, dataclass, replace
 from datetime import UTC, datetime, timedelta
 
 from bot.heard import Said
-from bot.neighbours import ASKS
-from bot.talk import REMINDERS, TALK_GOES_ON, Talk
+from bot.talk import ASKS, REMINDERS, TALK_GOES_ON, Talk
 from handlers.answer import Turn
 from handlers.favours import all_kept_by, kept_by
 from handlers.people import is_same

@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from bot.heard import Edited, Said
-from bot.talk import REMINDERS, TALK_GOES_ON, Talk
+from bot.talk import ASKS, OF_ELSE, REMINDERS, TALK_GOES_ON, TALKS, TALKS_FIGURES, Talk
 from handlers import corrections
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Later, Layer, Retract, Unsure
@@ -19,16 +19,6 @@ from handlers.reading.room.neighbours import ANSWERING, asked_of_layer, is_for_u
 from handlers.reading.words.vocabulary import words_in
 from storage import inbox, outbox
 from storage.rows import Entry
-
-ASKS = "?"
-"""The mark of a message that asks the others in the room; all that is kept of it, but for a favour:
-see bot/favours.py."""
-
-TALKS, TALKS_FIGURES = "~", "#"
-"""The marks of a message that was of other things, without and with a figure in it."""
-
-OF_ELSE = frozenset({ASKS, TALKS, TALKS_FIGURES})
-"""Marks of what is not told of the bins: behind a word on them "who's late?" asks of them too."""
 
 MOST_SINCE = 12
 """Messages that are looked back on for what was talked of since a record."""

@@ -17,11 +17,22 @@ from handlers.reading.bins.keptbins import may_own
 from handlers.reading.corrections.sametoo import may_do_as_told
 from handlers.reading.harm.harmwords import NEXT_CUES
 from handlers.reading.questions.followup import may_follow
+from handlers.reading.room.ofbins import may_be_of_bins
 from handlers.unsure import guess_of
 from storage import inbox, outbox, words
 from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry
+
+ASKS = "?"
+"""The mark of a message that asks the others in the room; all that is kept of it, but for a favour:
+see bot/favours.py."""
+
+TALKS, TALKS_FIGURES = "~", "#"
+"""The marks of a message that was of other things, without and with a figure in it."""
+
+OF_ELSE = frozenset({ASKS, TALKS, TALKS_FIGURES})
+"""Marks of what is not told of the bins: behind a word on them "who's late?" asks of them too."""
 
 REMINDERS = frozenset({"digest", "reminder"})
 """What is said unasked, so that an answer to it is about what it names."""
@@ -37,6 +48,9 @@ SWALLOWED = tuple(ADVICE[hazard].lines[0] for hazard in ADVICE if hazard.startsw
 
 MOST_COURTESIES = 3
 """Messages looked back on for what another has just told."""
+
+MOST_BEFORE = 4
+"""Messages looked back on for whether the talk is of the bins."""
 
 MOST_LEANING_WORDS, MOST_CORRECTING_WORDS = 6, 16
 """A longer message is read for itself, whatever was said before; a correction may be longer."""
@@ -93,10 +107,27 @@ class Talk:
             on_handover=own is not None and own.act == "offer",
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             harmed=any(cue in heard.body for cue in NEXT_CUES) and await self._told_of_harm(),
+            of_bins=after_bot or (may_be_of_bins(heard.body) and await self._is_of_bins(heard)),
             in_room=True,
             places=tuple(await self.book.places()),
             kept=await self._kept(turn) if may_own(heard.body, members) else (),
         )
+
+    async def _is_of_bins(self, said: Said | Edited) -> bool:
+        """Whether the room has just talked of its bins, with one word on other things at most."""
+        db, address = self.book.db, self.book.room.address
+        latest = await outbox.latest(db, self.book.room.id)
+        of_else = 0
+        for before in await inbox.said_lately(db, address, self.item.id, MOST_BEFORE):
+            mark = (before.mark or "")[:1]
+            of_else += mark in OF_ELSE
+            if said.at - before.at > TALK_GOES_ON or of_else > 1:
+                return False
+            if mark == "[" or (latest is not None and latest[0].to_event == before.event):
+                return True  # it asked us, or was answered
+            if await self.book.of_event(before.event):
+                return True
+        return False
 
     async def _kept(self, turn: Turn) -> tuple[tuple[str, str], ...]:
         """The members with the bins that each keeps."""

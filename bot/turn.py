@@ -12,7 +12,8 @@ from bot.gathering import holds_back, tell_together
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, from_event
 from bot.hearing import Hearing
 from bot.lastasked import kept
-from bot.neighbours import ASKS, mark_of
+from bot.neighbours import mark_of
+from bot.talk import ASKS
 from storage import inbox, outbox, rooms
 from storage.book import Book
 from storage.database import Database

@@ -131,7 +131,7 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case "bin":
             return await bins.about(act, turn)
         case "trouble":
-            return observing.asked(act, turn)
+            return await observing.asked(act, turn)
         case "starter":
             return await starter.asked(act, turn)
         case "totals":

@@ -91,6 +91,8 @@ class Context:
     """The sender's last record is an offer of a bin."""
     took: str | None = None
     """The bin that the sender has just taken over, where it answers what was said of it."""
+    of_bins: bool = False
+    """The room has just talked of its bins: of a record, a question to the bot, or its answer."""
     in_room: bool = False
     """Said in a room, where more can be asked than the reading contract has topics for."""
     places: tuple[str, ...] = ()

@@ -22,6 +22,7 @@ from handlers.reading.words.vocabulary import lines_of
 CUES = (
     *("will ", "forgot", "dug", "digging", "heavy", "clean", "what", "how ", "do i", "do we"),
     *("can ", "may ", "should", "where", "when ", "full", "filled", "why ", "is it ", "is there"),
+    *("leaking", "leaks", "dripping", "drips"),
     *("does ", "blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "reek"),
     *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
     *("must ", "ph is", "could i", "could we", "non-veg"),
@@ -107,7 +108,7 @@ _OF_LIQUID: frozenset[Lesson] = frozenset(
 def _lesson(phrase: Phrase) -> Lesson | None:
     if _is_full(phrase):
         return "when it is full"
-    asked = _is_question(phrase)
+    asked = _is_question(phrase) or phrase.message.context.of_bins
     if (_ANY if asked else _ANY_TOLD).fullmatch(phrase.text) is None:
         return None
     lesson = next((name for name, words in _EACH if words.fullmatch(phrase.text)), None)
