@@ -15,6 +15,8 @@ from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, more_bins, target_bi
 from handlers.reading.calendar.days import Day, read_days
 from handlers.reading.food.items import Item
 from handlers.reading.food.materials import find_items
+from handlers.reading.food.turned import CUES as TURNED
+from handlers.reading.food.turned import turned
 from handlers.reading.measures.amountlists import read_amounts
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.people.members import (
@@ -205,6 +207,8 @@ def read_message(text: str, context: Context) -> Message:
     sentences = sentences_of(words, written, held)
     verbs = verbs_of(words, marks, taken)
     hedged = indexes(_hedges(norms, marks, verbs, amounts))
+    if items and amounts and not TURNED.isdisjoint(norms):
+        hedged |= turned(norms, items)
     if hedged:
         verbs = [v for v in verbs if v.start not in hedged]
         held |= hedged

@@ -237,3 +237,31 @@ def _asks_within(norms: Sequence[str]) -> bool:
         if norm in _AUX and norms[k + 1 : k + 2] and norms[k + 1] in SUBJECTS:
             return True
     return False
+
+
+_NO = words_in("no nope nah naw nay negative nee nein never")
+_NO_MATTER = words_in("idea clue chance way need time point use not , -")
+"""Behind "no" they deny; "no liquid" tells of what was done."""
+_HAVE_NOT = words_in("havent didnt wasnt couldnt cant forgot")
+_DENIED_BY = {"i": _HAVE_NOT, "we": _HAVE_NOT, "nobody": frozenset({"", "has", "did", "yet"})}
+_DONE_WHEN = words_in("now today tonight morning afternoon evening earlier yesterday")
+_LITTLE = words_in("much many a bad enough too only just")
+
+
+def is_denial(norms: Sequence[str], start: int, behind: frozenset[int]) -> bool:
+    """ "No, only looked", "not yet", "I haven't": whether a sentence says that it was not done.
+
+    "No, yesterday" and "no, 3 kg" say that it was. `start` is the number of its first word and
+    `behind` those of days that are over.
+    """
+    first, after = (*norms[:2], "", "")[:2]
+    if first == "not":
+        return after not in _LITTLE
+    if first in _DENIED_BY:
+        return after in _DENIED_BY[first]
+    if first not in _NO or (after and after not in _NO_MATTER):
+        return False
+    if "not" in norms:
+        return True
+    over = not behind.isdisjoint(range(start, start + len(norms)))
+    return not over and _DONE_WHEN.isdisjoint(norms) and not any(n[:1].isdigit() for n in norms)

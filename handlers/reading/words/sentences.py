@@ -5,7 +5,13 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
-from handlers.reading.words.asking import SUPPOSED, asks_of_another, is_question, opens_question
+from handlers.reading.words.asking import (
+    SUPPOSED,
+    asks_of_another,
+    is_denial,
+    is_question,
+    opens_question,
+)
 from handlers.reading.words.late import Late
 from handlers.reading.words.sense import (
     SPOKE,
@@ -351,4 +357,15 @@ def clauses_of(
     those that leave the sense as it is.
     """
     cutter = _Cutter(norms, verbs, held, names, behind, coming, hedged)
-    return [c for k, s in enumerate(sentences) for c in cutter.cut(s, k)]
+    out = [cutter.cut(sentence, k) for k, sentence in enumerate(sentences)]
+    for k, (sentence, answer) in enumerate(pairwise(sentences)) if len(out) > 1 else ():
+        if sentence.asked and is_denial(norms[answer.start : answer.end], answer.start, behind):
+            _ask(out[k])
+    return [clause for clauses in out for clause in clauses]
+
+
+def _ask(clauses: Sequence[Clause]) -> None:
+    """ "Drained the shed? No, only looked": the sender asks for the others, and denies it."""
+    if all(clause.sense in ("did", "none") for clause in clauses):
+        for clause in clauses:
+            clause.sense = "ask"
