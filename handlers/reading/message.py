@@ -15,7 +15,6 @@ from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, more_bins, target_bi
 from handlers.reading.calendar.days import Day, read_days
 from handlers.reading.food.items import Item
 from handlers.reading.food.materials import find_items
-from handlers.reading.food.turned import CUES as TURNED
 from handlers.reading.food.turned import turned
 from handlers.reading.measures.amountlists import read_amounts
 from handlers.reading.measures.amounts import Amount
@@ -195,7 +194,7 @@ def read_message(text: str, context: Context) -> Message:
         in_bins = indexes(bins)
     if in_bins:
         marks = [m for m in marks if not _overlaps(m, in_bins)]
-    signs = find_signs(norms, marks, in_bins)
+    signs = find_signs(norms, marks, in_bins, by_name)
     items = find_items(norms, marks, measures)
     if items:
         used = measures | indexes([s for s in signs if s.plain or s.end - s.start > 1])
@@ -206,9 +205,9 @@ def read_message(text: str, context: Context) -> Message:
         held |= _list_joints(norms, items, amounts) | _ratio_of_carbon(norms)
     sentences = sentences_of(words, written, held)
     verbs = verbs_of(words, marks, taken)
-    hedged = indexes(_hedges(norms, marks, verbs, amounts))
-    if items and amounts and not TURNED.isdisjoint(norms):
-        hedged |= turned(norms, items)
+    of_food = turned(norms, items) if amounts else frozenset()
+    signs = tuple([s for s in signs if s.start not in of_food])
+    hedged = of_food | indexes(_hedges(norms, marks, verbs, amounts))
     if hedged:
         verbs = [v for v in verbs if v.start not in hedged]
         held |= hedged

@@ -123,6 +123,8 @@ def _right_of_struck(message: Message) -> tuple[Act, ...]:
     if is_only_one_thing(rest):  # as "no, it was green"
         said = rest.body.removeprefix("put ")
         rest = read_message(f"no, {said}", rest.context)
+    elif not message.context.in_room:
+        return ()
     return tuple(act for act in replies(rest) if isinstance(act, Amend))
 
 

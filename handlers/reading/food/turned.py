@@ -5,8 +5,7 @@ from collections.abc import Iterable, Sequence
 from handlers.reading.food.items import Item
 from handlers.reading.words.vocabulary import words_in
 
-CUES = words_in("turned gone went got gotten")
-"""Words without one of which no food is said to have turned."""
+_CUES = words_in("turned gone went got gotten")
 _THAT = words_in("that which what")
 _HELPERS = words_in("has had have 's 'd was were")
 _MORE = words_in("all a bit very rather quite too slightly completely totally right")
@@ -19,9 +18,11 @@ _ENDS = words_in(", . ; : - — ! ( ) and & + in into")
 
 
 def turned(norms: Sequence[str], items: Iterable[Item]) -> frozenset[int]:
-    """The words that say so right behind a food: their verb tells of no deed."""
+    """The words that say so right behind a food: their verb tells of no deed, nor they of a bin."""
     out: set[int] = set()
-    for item in items:
+    if _CUES.isdisjoint(norms):
+        return frozenset()
+    for item in [item for item in items if not item.generic]:
         end = _said_to(norms, item.end)
         out.update(range(item.end, end))
     return frozenset(out)
@@ -33,7 +34,7 @@ def _said_to(norms: Sequence[str], start: int) -> int:
     related = norms[at : at + 1] != [] and norms[at] in _THAT
     if related:
         at = _past(norms, at + 1, _HELPERS)
-    if norms[at : at + 1] == [] or norms[at] not in CUES:
+    if norms[at : at + 1] == [] or norms[at] not in _CUES:
         return start
     verb = norms[at]
     if not related and verb != "gone":

@@ -1,6 +1,6 @@
 """Words for signs that tell nothing of a bin: said of food, of somebody, of a house, of weather."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from handlers.practice.signs import Sign
 from handlers.reading.measures.numberwords import NUMBER_WORDS
@@ -153,8 +153,13 @@ def is_of_my_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bo
     )
 
 
-def is_of_somebody(norms: Sequence[str], mark: Mark) -> bool:
-    """ "My feet smell rotten": said of a body or its clothes."""
+def is_of_somebody(norms: Sequence[str], mark: Mark, people: Collection[int]) -> bool:
+    """ "My feet smell rotten", "you smell like vinegar": said of somebody, a body or its clothes.
+
+    `people` are the words that name a member.
+    """
+    if somebody_smells(norms, people, max(1, mark.start - 6), mark.start):
+        return True
     if norms[mark.start] in _BODY and norms[max(0, mark.start - 1)] in ("my", "his", "her"):
         return True  # "my urine smells"
     return any(
@@ -163,6 +168,21 @@ def is_of_somebody(norms: Sequence[str], mark: Mark) -> bool:
     )
 
 
+def somebody_smells(norms: Sequence[str], people: Collection[int], start: int, end: int) -> bool:
+    """Whether the words start to end say of somebody what they smell of: "Zoe smells like wine"."""
+    return any(
+        norms[k] in _SMELLING
+        and (k - 1 in people or norms[k - 1] in _ONE)
+        and norms[k + 1] in ("like", "of")
+        for k in range(max(1, start), min(end, len(norms) - 1))
+    )
+
+
+_ONE = words_in("you u ya i we nurse sir madam miss doctor")
+_SMELLING = words_in(
+    "smell smells smelled smelt smelling stink stinks stank stinking reek reeks reeked reeking "
+    "pong pongs whiff whiffs"
+)
 _OWN = words_in("my his her your our their the")
 _BODY = words_in(
     "feet foot socks sock shoes trainers boots breath armpits armpit hair clothes jacket coat car "

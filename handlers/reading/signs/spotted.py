@@ -19,6 +19,7 @@ from handlers.reading.signs.notsigns import (
     is_of_utility,
     is_tank,
     of_another,
+    somebody_smells,
 )
 from handlers.reading.signs.seen import Seen, denied
 from handlers.reading.signs.signturns import Turn, turns_in
@@ -29,16 +30,21 @@ from handlers.reading.words.vocabulary import SignWord, words_in
 
 
 def find_signs(
-    norms: Sequence[str], marks: Sequence[Mark], in_bins: Collection[int] = frozenset()
+    norms: Sequence[str],
+    marks: Sequence[Mark],
+    in_bins: Collection[int] = frozenset(),
+    people: Collection[int] = frozenset(),
 ) -> tuple[Seen, ...]:
     """All signs told in the words, in order, also those said to be absent.
 
-    `in_bins` are the words that name a bin, beside which everyday words are signs too.
+    `in_bins` are the words that name a bin, beside which everyday words are signs too; `people`
+    those that name a member.
     """
     of_bin = bool(in_bins) or not _VESSELS.isdisjoint(norms)
     found = moulds_in(norms, marks, in_bins, of_bin=of_bin)
     tags = _TAGS_OF_BIN if of_bin else _TAGS
-    told = [m for m in marks if m.tag in tags]
+    of_people = SMELLS if not of_bin and somebody_smells(norms, people, 1, len(norms)) else ()
+    told = [m for m in marks if m.tag in tags and m.value.sign not in of_people]
     turns = list(turns_in(norms, in_bins)) if of_bin else []
     if not (found or told or turns or "any" in norms):
         return ()
@@ -47,7 +53,7 @@ def find_signs(
     for mark in told:
         if any(i in used for i in range(mark.start, mark.end)):
             continue
-        seen = _seen(norms, mark, foods)
+        seen = _seen(norms, mark, foods, people)
         if seen is not None:
             found.append(seen)
     found += [
@@ -149,7 +155,9 @@ def _says_more(other: Seen, seen: Seen) -> bool:
     return other.start <= seen.start and seen.end <= other.end
 
 
-def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | None:
+def _seen(
+    norms: Sequence[str], mark: Mark, foods: Sequence[Mark], people: Collection[int]
+) -> Seen | None:
     word: SignWord = mark.value
     by_smell = word.where in ("smell", "scent")
     if by_smell and not smelling(norms, mark):
@@ -163,7 +171,7 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
         return None
     if list(norms[mark.start - 1 : mark.end]) == ["a", "cold"] and not _has_noun(norms, mark.end):
         return None  # "Walter has a cold"
-    if is_of_my_food(mark, foods, norms) or is_of_somebody(norms, mark):
+    if is_of_my_food(mark, foods, norms) or is_of_somebody(norms, mark, people):
         return None
     if is_of_else(norms, mark) or (
         word.sign == "insects" and (is_biting(norms, mark) or is_feeding(norms, mark))

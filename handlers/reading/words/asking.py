@@ -263,5 +263,7 @@ def is_denial(norms: Sequence[str], start: int, behind: frozenset[int]) -> bool:
         return False
     if "not" in norms:
         return True
+    if norms[1:3] in ([",", "a"], [",", "an"]):
+        return False  # "no, a caddy full"
     over = not behind.isdisjoint(range(start, start + len(norms)))
     return not over and _DONE_WHEN.isdisjoint(norms) and not any(n[:1].isdigit() for n in norms)
