@@ -194,7 +194,7 @@ def read_message(text: str, context: Context) -> Message:
         in_bins = indexes(bins)
     if in_bins:
         marks = [m for m in marks if not _overlaps(m, in_bins)]
-    signs = find_signs(norms, marks, in_bins, by_name)
+    signs = find_signs(norms, marks, in_bins, by_name - indexes(elsewhere))
     items = find_items(norms, marks, measures)
     if items:
         used = measures | indexes([s for s in signs if s.plain or s.end - s.start > 1])

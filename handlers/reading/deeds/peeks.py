@@ -80,7 +80,7 @@ _MENDED = Late(
     rf"swapped|glued|greased|oiled|patched|changed)\b|\bnew (?:\S+ )?{_PART}\b"
 )
 _SHUT_AFTER_ALL = Late(
-    r"\b(?:sealed|taped|locked|clamped|fortnight|weeks|ferment|fermenting)\b|"
+    r"\b(?:sealed|taped|locked|clamped|secured|latched|fastened|lidded|fortnight|weeks|ferment|fermenting)\b|"
     r"\b(?:closed|shut) (?:it|her|him|them|up|off|down|the|qbin|for|till|until|today|tonight|now|"
     r"last|this|yesterday)\b|\bqbin (?:is |'s |was |now )*(?:closed|shut)\b"
 )

@@ -153,13 +153,8 @@ def is_of_my_food(mark: Mark, foods: Sequence[Mark], norms: Sequence[str]) -> bo
     )
 
 
-def is_of_somebody(norms: Sequence[str], mark: Mark, people: Collection[int]) -> bool:
-    """ "My feet smell rotten", "you smell like vinegar": said of somebody, a body or its clothes.
-
-    `people` are the words that name a member.
-    """
-    if somebody_smells(norms, people, max(1, mark.start - 6), mark.start):
-        return True
+def is_of_somebody(norms: Sequence[str], mark: Mark) -> bool:
+    """ "My feet smell rotten": said of a body or its clothes."""
     if norms[mark.start] in _BODY and norms[max(0, mark.start - 1)] in ("my", "his", "her"):
         return True  # "my urine smells"
     return any(
@@ -168,13 +163,16 @@ def is_of_somebody(norms: Sequence[str], mark: Mark, people: Collection[int]) ->
     )
 
 
-def somebody_smells(norms: Sequence[str], people: Collection[int], start: int, end: int) -> bool:
-    """Whether the words start to end say of somebody what they smell of: "Zoe smells like wine"."""
+def somebody_smells(norms: Sequence[str], people: Collection[int]) -> bool:
+    """Whether somebody is said to smell of something: "Zoe smells like vinegar", "I stink of it".
+
+    `people` are the words that name a member.
+    """
     return any(
         norms[k] in _SMELLING
         and (k - 1 in people or norms[k - 1] in _ONE)
         and norms[k + 1] in ("like", "of")
-        for k in range(max(1, start), min(end, len(norms) - 1))
+        for k in range(1, len(norms) - 1)
     )
 
 

@@ -43,7 +43,7 @@ def find_signs(
     of_bin = bool(in_bins) or not _VESSELS.isdisjoint(norms)
     found = moulds_in(norms, marks, in_bins, of_bin=of_bin)
     tags = _TAGS_OF_BIN if of_bin else _TAGS
-    of_people = SMELLS if not of_bin and somebody_smells(norms, people, 1, len(norms)) else ()
+    of_people = SMELLS if not of_bin and somebody_smells(norms, people) else ()
     told = [m for m in marks if m.tag in tags and m.value.sign not in of_people]
     turns = list(turns_in(norms, in_bins)) if of_bin else []
     if not (found or told or turns or "any" in norms):
@@ -53,7 +53,7 @@ def find_signs(
     for mark in told:
         if any(i in used for i in range(mark.start, mark.end)):
             continue
-        seen = _seen(norms, mark, foods, people)
+        seen = _seen(norms, mark, foods)
         if seen is not None:
             found.append(seen)
     found += [
@@ -155,9 +155,7 @@ def _says_more(other: Seen, seen: Seen) -> bool:
     return other.start <= seen.start and seen.end <= other.end
 
 
-def _seen(
-    norms: Sequence[str], mark: Mark, foods: Sequence[Mark], people: Collection[int]
-) -> Seen | None:
+def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | None:
     word: SignWord = mark.value
     by_smell = word.where in ("smell", "scent")
     if by_smell and not smelling(norms, mark):
@@ -171,7 +169,7 @@ def _seen(
         return None
     if list(norms[mark.start - 1 : mark.end]) == ["a", "cold"] and not _has_noun(norms, mark.end):
         return None  # "Walter has a cold"
-    if is_of_my_food(mark, foods, norms) or is_of_somebody(norms, mark, people):
+    if is_of_my_food(mark, foods, norms) or is_of_somebody(norms, mark):
         return None
     if is_of_else(norms, mark) or (
         word.sign == "insects" and (is_biting(norms, mark) or is_feeding(norms, mark))
