@@ -160,3 +160,22 @@ def test_what_has_gone_cold_or_stale_is_one_layer_with_the_rest(text: str, kg: f
 )
 def test_food_that_turned_is_put_nowhere_by_that(text: str) -> None:
     assert layers(text) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "rich"),
+    [
+        (
+            "tonight's leftovers five sausages and a load of beans maybe 400 grams gone in bin 3",
+            0.5,
+        ),
+        ("two burgers and a heap of chips about 400 g gone in bin 3", 0.5),
+        ("3 chops and some carrots maybe 400 grams went in bin 3", 0.6),
+        ("four sausages and 400 g of peas gone into bin 3", 0.5),
+        ("five carrots and a load of peas maybe 400 grams gone in bin 3", 0),
+    ],
+)
+def test_counted_food_before_the_rest_is_of_the_layer(text: str, rich: float) -> None:
+    (layer,) = layers(text)
+    assert (layer.mass_kg, layer.bin) == (0.4, "bin 3")
+    assert layer.rich == pytest.approx(rich, abs=0.2)

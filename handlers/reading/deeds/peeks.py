@@ -71,13 +71,11 @@ _AT_AN_END = words_in(
 
 
 _PART = r"(?:lids?|gaskets?|rubbers?|seals?|rings?|rims?|hinges?|clips?|catch|latch|washers?)"
-MENDED = words_in(
-    "repaired mended fixed replaced fitted swapped glued greased oiled patched changed new"
-)
+MENDED = words_in("repaired mended replaced fitted swapped greased oiled patched changed new")
 _MENDED = Late(
-    r"\b(?:repaired|mended|fixed|replaced|fitted|swapped|glued|greased|oiled|patched|changed) "
-    rf"(?:\S+ ){{0,4}}{_PART}\b|\b{_PART} (?:\S+ ){{0,4}}(?:repaired|mended|fixed|replaced|fitted|"
-    rf"swapped|glued|greased|oiled|patched|changed)\b|\bnew (?:\S+ )?{_PART}\b"
+    r"\b(?:repaired|mended|replaced|fitted|swapped|greased|oiled|patched|changed) "
+    rf"(?:\S+ ){{0,4}}{_PART}\b|\b{_PART} (?:\S+ ){{0,4}}(?:repaired|mended|replaced|fitted|"
+    rf"swapped|greased|oiled|patched|changed)\b|\bnew (?:\S+ )?{_PART}\b"
 )
 _SHUT_AFTER_ALL = Late(
     r"\b(?:sealed|taped|locked|clamped|secured|latched|fastened|lidded|fortnight|weeks|ferment|fermenting)\b|"
