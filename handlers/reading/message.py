@@ -28,9 +28,10 @@ from handlers.reading.people.members import (
 from handlers.reading.signs.seen import Seen
 from handlers.reading.signs.spotted import find_signs
 from handlers.reading.words.binwords import PLACE_NAMES, TOLD_BY, BinRef
+from handlers.reading.words.clauses import clauses_of
 from handlers.reading.words.courtesies import without_courtesies
 from handlers.reading.words.marks import Mark
-from handlers.reading.words.sentences import Clause, Sentence, clauses_of, sentences_of
+from handlers.reading.words.sentences import Clause, Cutter, Sentence, sentences_of
 from handlers.reading.words.spans import Span, indexes
 from handlers.reading.words.verbs import VerbUse, verbs_of
 from handlers.reading.words.vocabulary import verb_meant, vocabulary, words_in
@@ -214,12 +215,11 @@ def read_message(text: str, context: Context) -> Message:
     over, coming = _over_and_coming(days, at.date())
     doers = doers_unknown(words, [v.start for v in verbs] if context.in_room else ())
     names = doers | {norms[i] for i in by_name}
-    clauses = clauses_of(written, sentences, verbs, held, names, over, coming, hedged)
-    clauses = _quoted_aside(norms, clauses[:MOST_CLAUSES])
+    cutter = Cutter(written, verbs, held, names, over, coming, hedged)
     return Message(
         context, at.date(), words, norms, marks, bins, elsewhere, members,
-        find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
-        body,
+        find_bot(norms, context.bot_names), amounts, days, items, signs, sentences,
+        clauses_of(sentences, cutter)[:MOST_CLAUSES], body,
     )  # fmt: skip
 
 
@@ -317,24 +317,6 @@ def _ratio_of_carbon(norms: list[str]) -> frozenset[int]:
     """The sign and the letter behind the C of "C:N", which begin no clause."""
     at = [i for i, norm in enumerate(norms) if norm == "c" and norms[i + 2 : i + 3] == ["n"]]
     return frozenset([k for i in at if norms[i + 1] in (":", "/") for k in (i + 1, i + 2)])
-
-
-def _quoted_aside(norms: list[str], clauses: list[Clause]) -> list[Clause]:
-    """The clauses; one between quotation marks is somebody's words, not the sender's report."""
-    if '"' not in norms:
-        return clauses
-    marks = [i for i, norm in enumerate(norms) if norm == '"']
-    for start, end in zip(marks[::2], marks[1::2], strict=False):
-        if end - start < 4:
-            continue
-        for clause in clauses:
-            if (
-                start <= clause.start + 1
-                and clause.end <= end + 1
-                and clause.sense in ("did", "none")
-            ):
-                clause.sense = "said"
-    return clauses
 
 
 def _figures_of_speech(marks: list[Mark]) -> list[Mark]:

@@ -125,9 +125,6 @@ class _Reader(FeastDays):
                 return Day(i, self.after_part(end), day, day, loose=loose)
         return None
 
-    def after_part(self, end: int) -> int:
-        return end + 1 if end < len(self.norms) and self.norms[end] in DAY_PARTS else end
-
     def is_short_day(self, i: int) -> bool:
         before = self.norms[i - 1] if i else ""
         after = self.norms[i + 1] if i + 1 < len(self.norms) else "."

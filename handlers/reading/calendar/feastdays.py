@@ -3,7 +3,7 @@
 from datetime import timedelta
 
 from handlers.reading.calendar.dates import Dates, Day
-from handlers.reading.calendar.daywords import BEHIND_A_DAY, WEEKDAYS
+from handlers.reading.calendar.daywords import BEHIND_A_DAY, DAY_PARTS, WEEKDAYS
 from handlers.reading.calendar.feasts import feast_days
 
 _LONGEST_FEAST = 5
@@ -14,6 +14,7 @@ class FeastDays(Dates):
     """Reads the days that are named by a feast."""
 
     def feast(self, i: int) -> Day | None:
+        """The day named by the feast that begins at word i, if one does and dates something."""
         for length in range(min(_LONGEST_FEAST, len(self.norms) - i), 0, -1):
             end = self.after_part(i + length)
             name = " ".join(self.norms[i : i + length])
@@ -43,3 +44,7 @@ class FeastDays(Dates):
             "till",
             "until",
         )
+
+    def after_part(self, end: int) -> int:
+        """Index behind the part of the day ("evening") that stands at word `end`, if one does."""
+        return end + 1 if end < len(self.norms) and self.norms[end] in DAY_PARTS else end
