@@ -82,6 +82,7 @@ def test_the_barrel_for_rain_is_no_bin_called_barrel() -> None:
         "Buried bin 3? Not this week.",
         "Ruth drained the shed? No, not yet.",
         "Put 2 kg in bin 3? No chance.",
+        "Sealed the shed on Monday? No, not before Friday.",
         "Drained the shed? No idea.",
     ],
 )
@@ -95,6 +96,7 @@ def test_ones_own_question_that_is_denied_tells_nothing(text: str, in_room: bool
     [
         ("Drained the shed? Yes, 300 ml.", "drain"),
         ("Drained the shed today? No, yesterday.", "drain"),
+        ("Drained the shed yesterday? No, Sunday.", "drain"),
         ("Sealed bin 3 at the weekend? No, only now.", "seal"),
         ("Drained the shed? Not much in it, 50 ml.", "drain"),
         ("Drained bin 3? No, buried it.", "bury"),

@@ -13,19 +13,32 @@ def clauses_of(sentences: Sequence[Sentence], cutter: Cutter) -> list[Clause]:
     out = [cutter.cut(sentence, k) for k, sentence in enumerate(sentences)]
     for k, (sentence, answer) in enumerate(pairwise(sentences)) if len(out) > 1 else ():
         said = norms[answer.start : answer.end]
-        if sentence.asked and is_denial(said, answer.start, cutter.behind):
-            _ask(out[k])
+        if sentence.asked and is_denial(said, answer.start, _days(sentence, cutter)):
+            _deny(out[k])
     clauses = [clause for each in out for clause in each]
     if '"' in norms:
         _set_quoted_aside(norms, clauses)
     return clauses
 
 
-def _ask(clauses: Sequence[Clause]) -> None:
-    """ "Drained the shed? No, only looked": the sender asks for the others, and denies it."""
-    if all(clause.sense in ("did", "none") for clause in clauses):
+def _days(asked: Sentence, cutter: Cutter) -> frozenset[int]:
+    """The words of days on which it may have been done; all, where it is asked of some day."""
+    words = range(asked.start, asked.end)
+    days = cutter.behind | cutter.coming
+    today = not _TODAY.isdisjoint(cutter.said[asked.start : asked.end])
+    return days if today or not days.isdisjoint(words) else cutter.behind
+
+
+_TODAY = frozenset({"today", "tonight"})
+
+
+def _deny(clauses: Sequence[Clause]) -> None:
+    """ "Drained the shed? No, only looked": the sender asks for the others, and denies it; "added
+    2 kg, anything else? No" denies no deed.
+    """
+    if clauses[-1].verb is not None and all(clause.sense in ("did", "none") for clause in clauses):
         for clause in clauses:
-            clause.sense = "ask"
+            clause.sense = "not"
 
 
 def _set_quoted_aside(norms: Sequence[str], clauses: Sequence[Clause]) -> None:
