@@ -47,6 +47,7 @@ def test_what_is_right_behind_a_striking_out(
     ("text", "kinds"),
     [
         ("scratch that, it was the neighbour's cat", ["retract"]),
+        ("ignore my last, that was last week's", ["retract"]),
         ("scratch that, 2 kg of bread in the shed", ["retract", "layer"]),
     ],
 )

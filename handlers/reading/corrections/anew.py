@@ -60,6 +60,8 @@ _ITS = words_in("its thats twas")
 
 def is_only_one_thing(rest: Message) -> bool:
     """Whether what is told behind it is a bin, a day, an amount or a food, and nothing else."""
+    if any(rest.norms[day.end : day.end + 1] == ["'s"] for day in rest.days):
+        return False  # "that was last week's"
     refs = [ref for ref in (*rest.bins, *rest.named) if ref.known]
     items = [item for item in rest.items if not item.generic]
     spans = [*refs, *rest.days, *rest.measured(), *items]

@@ -168,7 +168,7 @@ def somebody_smells(norms: Sequence[str], people: Collection[int]) -> bool:
 
     `people` are the words that name a member.
     """
-    return any(
+    return not _SMELLING.isdisjoint(norms) and any(
         norms[k] in _SMELLING
         and (k - 1 in people or norms[k - 1] in _ONE)
         and norms[k + 1] in ("like", "of")
