@@ -84,7 +84,7 @@ def _called_next(message: Message, start: int) -> str | None:
     at = next((i for i in range(start, min(start + 2, len(norms) - 1)) if norms[i] in CALLED), 0)
     if at:
         return name_from(message, at + 1, len(norms), capital=True)
-    for i in range(start, min(start + _LED_BY, len(norms) - 2)):  # "We'll call it Tetchy"
+    for i in range(start, min(start + _LED_BY, len(norms) - 2)):  # "they call him Tetchy"
         if norms[i] in _CALLING and norms[i + 1] in _THE_BIN and is_capital(message, i + 2):
             return name_from(message, i + 2, len(norms), capital=True)
     return None

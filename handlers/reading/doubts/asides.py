@@ -74,7 +74,7 @@ _NO_THANKS = ("done", "set", "ask help")
 
 
 def is_only_thanks(message: Message) -> bool:
-    """ "Thanks bot, appreciate ya", "well done bot": every word thanks, praises or fills up."""
+    """ "Ta bot, much appreciated", "well done bot": every word thanks, praises or fills up."""
     words, norms, bot = message.words, message.norms, message.bot
     if len(bot) == len(norms):  # "bot thanks": the thanks are passed over as a courtesy
         words = words_of(message.body)

@@ -250,7 +250,7 @@ _LITTLE = words_in("much many a bad enough too only just")
 
 
 def is_denial(norms: Sequence[str], start: int, days: frozenset[int]) -> bool:
-    """ "No, only looked", "not yet", "I haven't": whether a sentence says that it was not done.
+    """ "No, just a peek", "not yet", "I haven't": whether a sentence says that it was not done.
 
     "No, yesterday" and "no, 3 kg" say that it was. `start` is the number of its first word and
     `days` those of the days on which it may have been done.

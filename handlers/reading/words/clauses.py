@@ -33,7 +33,7 @@ _TODAY = frozenset({"today", "tonight"})
 
 
 def _deny(clauses: Sequence[Clause]) -> None:
-    """ "Drained the shed? No, only looked": the sender asks for the others, and denies it; "added
+    """ "Drained the shed? No, not I": the sender asks for the others, and denies it; "added
     2 kg, anything else? No" denies no deed.
     """
     if clauses[-1].verb is not None and all(clause.sense in ("did", "none") for clause in clauses):
