@@ -15,6 +15,7 @@ from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, more_bins, target_bi
 from handlers.reading.calendar.days import Day, read_days
 from handlers.reading.food.items import Item
 from handlers.reading.food.materials import find_items
+from handlers.reading.food.turned import turned
 from handlers.reading.measures.amountlists import read_amounts
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.people.members import (
@@ -27,9 +28,10 @@ from handlers.reading.people.members import (
 from handlers.reading.signs.seen import Seen
 from handlers.reading.signs.spotted import find_signs
 from handlers.reading.words.binwords import PLACE_NAMES, TOLD_BY, BinRef
+from handlers.reading.words.clauses import clauses_of
 from handlers.reading.words.courtesies import without_courtesies
 from handlers.reading.words.marks import Mark
-from handlers.reading.words.sentences import Clause, Sentence, clauses_of, sentences_of
+from handlers.reading.words.sentences import Clause, Cutter, Sentence, sentences_of
 from handlers.reading.words.spans import Span, indexes
 from handlers.reading.words.verbs import VerbUse, verbs_of
 from handlers.reading.words.vocabulary import verb_meant, vocabulary, words_in
@@ -193,7 +195,7 @@ def read_message(text: str, context: Context) -> Message:
         in_bins = indexes(bins)
     if in_bins:
         marks = [m for m in marks if not _overlaps(m, in_bins)]
-    signs = find_signs(norms, marks, in_bins)
+    signs = find_signs(norms, marks, in_bins, by_name - indexes(elsewhere))
     items = find_items(norms, marks, measures)
     if items:
         used = measures | indexes([s for s in signs if s.plain or s.end - s.start > 1])
@@ -204,19 +206,20 @@ def read_message(text: str, context: Context) -> Message:
         held |= _list_joints(norms, items, amounts) | _ratio_of_carbon(norms)
     sentences = sentences_of(words, written, held)
     verbs = verbs_of(words, marks, taken)
-    hedged = indexes(_hedges(norms, marks, verbs, amounts))
+    of_food = turned(norms, items) if amounts else frozenset()
+    signs = tuple([s for s in signs if s.start not in of_food])
+    hedged = of_food | indexes(_hedges(norms, marks, verbs, amounts))
     if hedged:
         verbs = [v for v in verbs if v.start not in hedged]
         held |= hedged
     over, coming = _over_and_coming(days, at.date())
     doers = doers_unknown(words, [v.start for v in verbs] if context.in_room else ())
     names = doers | {norms[i] for i in by_name}
-    clauses = clauses_of(written, sentences, verbs, held, names, over, coming, hedged)
-    clauses = _quoted_aside(norms, clauses[:MOST_CLAUSES])
+    cutter = Cutter(written, verbs, held, names, over, coming, hedged)
     return Message(
         context, at.date(), words, norms, marks, bins, elsewhere, members,
-        find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
-        body,
+        find_bot(norms, context.bot_names), amounts, days, items, signs, sentences,
+        clauses_of(sentences, cutter)[:MOST_CLAUSES], body,
     )  # fmt: skip
 
 
@@ -314,24 +317,6 @@ def _ratio_of_carbon(norms: list[str]) -> frozenset[int]:
     """The sign and the letter behind the C of "C:N", which begin no clause."""
     at = [i for i, norm in enumerate(norms) if norm == "c" and norms[i + 2 : i + 3] == ["n"]]
     return frozenset([k for i in at if norms[i + 1] in (":", "/") for k in (i + 1, i + 2)])
-
-
-def _quoted_aside(norms: list[str], clauses: list[Clause]) -> list[Clause]:
-    """The clauses; one between quotation marks is somebody's words, not the sender's report."""
-    if '"' not in norms:
-        return clauses
-    marks = [i for i, norm in enumerate(norms) if norm == '"']
-    for start, end in zip(marks[::2], marks[1::2], strict=False):
-        if end - start < 4:
-            continue
-        for clause in clauses:
-            if (
-                start <= clause.start + 1
-                and clause.end <= end + 1
-                and clause.sense in ("did", "none")
-            ):
-                clause.sense = "said"
-    return clauses
 
 
 def _figures_of_speech(marks: list[Mark]) -> list[Mark]:

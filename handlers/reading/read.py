@@ -18,7 +18,7 @@ from handlers.reading.completion.diary import diary
 from handlers.reading.completion.othersshare import CUES as BESIDES
 from handlers.reading.completion.othersshare import others_share
 from handlers.reading.corrections.anew import CUES as STRIKING
-from handlers.reading.corrections.anew import behind_striking, is_only_one_thing
+from handlers.reading.corrections.anew import behind_striking, bin_and_amount, is_only_one_thing
 from handlers.reading.corrections.byday import CUES as CALLED_BY_DAY
 from handlers.reading.corrections.byday import of_that_day
 from handlers.reading.corrections.bydeed import STRUCK, struck_by_kind
@@ -73,6 +73,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return found
     if context.in_room and (of_record := _of_the_record(message) or jobs_done(message)):
         return of_record
+    if not context.in_room and (right := _right_of_struck(message)):
+        return right
     days = diary(message) if context.in_room else ()
     if days and isinstance(days[0], Layer):
         return asked_first(without_untold(days, message), message)
@@ -146,22 +148,42 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
         return (by_day,)
     if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
         return (by_kind,)
-    return _told_anew(message) or _told_apart(message) or _told_of_another(message)
+    return (
+        _right_of_struck(message)
+        or _told_anew(message)
+        or _told_apart(message)
+        or _told_of_another(message)
+    )
+
+
+def _right_of_struck(message: Message) -> tuple[Act, ...]:
+    """What is right of a record that was first struck out: "scratch that, it was green"."""
+    rest = _behind_striking(message)
+    if rest is None:
+        return ()
+    if both := bin_and_amount(rest):
+        return (both,)
+    if is_only_one_thing(rest):  # as "no, it was green"
+        said = rest.body.removeprefix("put ")
+        rest = read_message(f"no, {said}", rest.context)
+    elif not message.context.in_room:
+        return ()
+    return tuple(act for act in replies(rest) if isinstance(act, Amend))
+
+
+def _behind_striking(message: Message) -> Message | None:
+    """What is told behind a striking out, by itself."""
+    at = behind_striking(message) if message.has(STRIKING) else 0
+    if not at:
+        return None
+    context = replace(message.context, after_bot=True)
+    return read_message(message.text(at, len(message.words)), context)
 
 
 def _told_anew(message: Message) -> tuple[Act, ...]:
-    """A record struck out with those that are to stand in its place, or what is right of it."""
-    at = behind_striking(message) if message.has(STRIKING) else 0
-    if not at:
-        return ()
-    context = replace(message.context, after_bot=True)
-    said = message.text(at, len(message.words))
-    rest = read_message(said, context)
-    if is_only_one_thing(rest):  # "scratch that, it was green": as "no, it was green"
-        rest = read_message(f"no, {said.removeprefix('put ')}", context)
-    if right := tuple(act for act in replies(rest) if isinstance(act, Amend)):
-        return right
-    acts = told(rest)
+    """A record struck out with those that are to stand in its place."""
+    rest = _behind_striking(message)
+    acts = told(rest) if rest is not None else ()
     if not any(kind_of(act) in RECORD_KINDS for act in acts):
         return ()
     anew = any(act.act in RECORD_KINDS for act in acts) or None

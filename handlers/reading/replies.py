@@ -281,9 +281,16 @@ def _done(message: Message) -> Done | None:
         and (first_in(DONE_OF_BIN, plain_text(message)) is not None)
     ):
         return finished(message, "a bin is done")
-    if turned_to and "done" in message.norms and not message.amounts and not _is_denied(message):
+    if turned_to and _says_done(message.norms) and not message.amounts and not _is_denied(message):
         return finished(message, "done, to the bot")
     return None
+
+
+def _says_done(norms: Sequence[str]) -> bool:
+    """Whether something is called done: "well done" only praises."""
+    return any(
+        norm == "done" and (i == 0 or norms[i - 1] != "well") for i, norm in enumerate(norms)
+    )
 
 
 def _measures(message: Message) -> bool:

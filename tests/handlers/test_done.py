@@ -267,3 +267,16 @@ async def test_done_right_behind_its_record_is_of_that_one(room: TalkingRoom) ->
     [mark] = await room.says("did it", who="bram")
     assert mark.kind == "reaction"
     assert await drains(room) == [("fig", None)]
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["thanks bot", "thanks for the reminder bot", "well done bot", "cheers bot, much appreciated",
+     "Drained plum? Not me."],
+)  # fmt: skip
+async def test_thanks_for_a_reminder_do_nothing(room: TalkingRoom, said: str) -> None:
+    await until(room, FRIDAY)
+    before = await room.standing()
+    answers = [message for message in await room.says(said) if message.kind != "digest"]
+    assert answers == []
+    assert await room.standing() == before

@@ -408,3 +408,36 @@ def test_the_first_vessel_of_its_sort_is_called_by_it(text: str, name: str | Non
     (act,) = acts(text, bins=(), in_room=True)
     assert isinstance(act, Open)
     assert act.bin == name
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Got the 60 litre blue barrel from the school as a shared bin. We'll call it Hector.",
+         "Hector"),
+        ("Started a 30 litre red tub today. We will call him Hector.", "Hector"),
+        ("Opened a 30 litre green tub for the street. My wife says we should call it Hector.",
+         "Hector"),
+        ("Opened a 30 litre green tub. We'll call you all when it's full.", "green"),
+        ("opened the red bin today, 30 litres. We call the old one Hector.", "red"),
+        ("Started a 30 litre red tub today. We'll call it a day now.", "red"),
+    ],
+)  # fmt: skip
+def test_the_name_given_in_the_next_sentence_beats_the_colour(text: str, name: str) -> None:
+    assert [act.bin for act in acts(text) if isinstance(act, Open)] == [name]
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("opened hector, 20 litres", "hector"),
+        ("opened the annexe, 20 litres", "annexe"),
+        ("started hector 15 L", "hector"),
+        ("opened hector, 20 litres, shared", "hector"),
+        ("opened a 20 litre tin", None),
+        ("opened sauerkraut, 5 litres", None),
+        ("opened up, 20 litres", None),
+    ],
+)
+def test_a_name_is_written_small_on_a_phone(text: str, name: str | None) -> None:
+    assert [act.bin for act in acts(text) if isinstance(act, Open)] == [name]

@@ -41,7 +41,7 @@ _ALL = (
 )
 _LEAD = (
     r"(?:(?:i|we|have|'ve|ive|just|already|also|now|then|only|finally|so|actually|qday|right|ok|"
-    r"yes|yep|well|fine|sorry) )*"
+    r"yes|yep|well(?! done)|fine|sorry) )*"
 )
 _MUCH = (
     r"(?:(?:about|around|roughly|some|only|just|maybe|nearly|with|got|gave|it gave|~|-) )*qmuch"
@@ -82,7 +82,7 @@ _EXCUSE = Late(
     r"(?:i )?(?:only )?just saw (?:this|it|the reminder)|(?:i )?forgot to (?:say|mention(?: it)?|"
     r"tell you|log it|write it down|report it)|i was (?:at it|there|passing)|"
     r"no (?:worries|problem)|better late than never|cheers|thanks|ta|about time|phew|finally|"
-    r"at last|all good)"
+    r"at last|all good|well done(?: (?:all|everyone|everybody|you|us|bot|qmember))?)"
 )
 _FURTHER = Late(rf"(?:also |just )?(?:the )?qbin(?: one)?{_TAIL}")
 _TO_COME = Late(r"(?:the )?qbin(?: one)?(?: (?:is|will be|comes|follows|ill do))? qday")

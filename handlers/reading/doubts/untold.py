@@ -8,7 +8,7 @@ from handlers.reading.deeds import spoons
 from handlers.reading.deeds.bran import MIXED_WITH, is_to_be_mixed
 from handlers.reading.deeds.buried import PLANTED, is_planting
 from handlers.reading.deeds.liquid import DRAINED, is_of_fat
-from handlers.reading.deeds.peeks import CLOSED_WELL, LIDS, is_closed_well
+from handlers.reading.deeds.peeks import CLOSED_WELL, LIDS, MENDED, is_closed_well, is_mended
 from handlers.reading.deeds.sealed import BEFORE, HUSHED, is_hush, is_sealed_before
 from handlers.reading.deeds.spoons import is_of_spoons
 from handlers.reading.doubts import (
@@ -91,6 +91,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_of_fat, frozenset({"drain"})),
     (is_planting, frozenset({"bury"})),
     (is_closed_well, frozenset({"seal"})),
+    (is_mended, frozenset({"seal"})),
     (is_of_person, RECORD_KINDS | {"offer", "accept", "ask"}),
     (is_of_room, RECORD_KINDS | {"ask"}),
     (is_of_tank, RECORD_KINDS),
@@ -102,7 +103,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
     mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES,
-    underway.CUES, BEFORE, CLOSED_WELL, DRAINED, HUSHED, LIDS, MIXED_WITH, PLANTED, POURED,
+    underway.CUES, BEFORE, CLOSED_WELL, DRAINED, HUSHED, LIDS, MENDED, MIXED_WITH, PLANTED, POURED,
     TAKEN,
     frozenset({"weighed", "weighs"}),
 )  # fmt: skip

@@ -20,7 +20,7 @@ CUES = (
     " now", " yet", "time to ", " ready", "should i ", "should we ", "bury", "dig ", "seal ",
     "draining", "drained", "to drain", "sealing", "burial", "burying", "urgent", "left to do",
     "forgotten", "happening", "planned", "the plan", "got to do", "need to do", "have to do",
-    "show ", "list ",
+    "show ", "list ", "schedule", "agenda",
 )  # fmt: skip
 
 LATE = "late"
@@ -31,7 +31,8 @@ _AFTER = r"(?: (?:please|pls|then|now|again|today|currently|at the moment|in the
 _WHATS = r"(?:what(?: is| 's)|whats)"
 _DUE = (
     r"(?:what(?: is| 's| are)?(?: (?:all|still|there|our))?|anything|any bins|which bins are|"
-    r"is anything|whats) (?:(?:is|are) )?(?:due|to be done|on the calendar)"
+    r"is anything|whats) (?:(?:is|are) )?"
+    r"(?:due|to be done|scheduled|on the (?:calendar|schedule|agenda))"
 )
 _WHAT = Late(rf"{_BEFORE}{_DUE}(?P<more>.*)")
 _ON = Late(

@@ -1,6 +1,6 @@
 """Words for signs that tell nothing of a bin: said of food, of somebody, of a house, of weather."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from handlers.practice.signs import Sign
 from handlers.reading.measures.numberwords import NUMBER_WORDS
@@ -163,6 +163,24 @@ def is_of_somebody(norms: Sequence[str], mark: Mark) -> bool:
     )
 
 
+def somebody_smells(norms: Sequence[str], people: Collection[int]) -> bool:
+    """Whether somebody is said to smell of something: "Zoe smells like vinegar", "I stink of it".
+
+    `people` are the words that name a member.
+    """
+    return not _SMELLING.isdisjoint(norms) and any(
+        norms[k] in _SMELLING
+        and (k - 1 in people or norms[k - 1] in _ONE)
+        and norms[k + 1] in ("like", "of")
+        for k in range(1, len(norms) - 1)
+    )
+
+
+_ONE = words_in("you u ya i we nurse sir madam miss doctor")
+_SMELLING = words_in(
+    "smell smells smelled smelt smelling stink stinks stank stinking reek reeks reeked reeking "
+    "pong pongs whiff whiffs"
+)
 _OWN = words_in("my his her your our their the")
 _BODY = words_in(
     "feet foot socks sock shoes trainers boots breath armpits armpit hair clothes jacket coat car "

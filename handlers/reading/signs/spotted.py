@@ -19,6 +19,7 @@ from handlers.reading.signs.notsigns import (
     is_of_utility,
     is_tank,
     of_another,
+    somebody_smells,
 )
 from handlers.reading.signs.seen import Seen, denied
 from handlers.reading.signs.signturns import Turn, turns_in
@@ -29,16 +30,21 @@ from handlers.reading.words.vocabulary import SignWord, words_in
 
 
 def find_signs(
-    norms: Sequence[str], marks: Sequence[Mark], in_bins: Collection[int] = frozenset()
+    norms: Sequence[str],
+    marks: Sequence[Mark],
+    in_bins: Collection[int] = frozenset(),
+    people: Collection[int] = frozenset(),
 ) -> tuple[Seen, ...]:
     """All signs told in the words, in order, also those said to be absent.
 
-    `in_bins` are the words that name a bin, beside which everyday words are signs too.
+    `in_bins` are the words that name a bin, beside which everyday words are signs too; `people`
+    those that name a member.
     """
     of_bin = bool(in_bins) or not _VESSELS.isdisjoint(norms)
     found = moulds_in(norms, marks, in_bins, of_bin=of_bin)
     tags = _TAGS_OF_BIN if of_bin else _TAGS
-    told = [m for m in marks if m.tag in tags]
+    of_people = SMELLS if not of_bin and somebody_smells(norms, people) else ()
+    told = [m for m in marks if m.tag in tags and m.value.sign not in of_people]
     turns = list(turns_in(norms, in_bins)) if of_bin else []
     if not (found or told or turns or "any" in norms):
         return ()
