@@ -153,6 +153,12 @@ BESIDE_BINS: dict[str, Late] = {
         r"(?:party|barbecue|bbq|wedding|sale|gig|band|rehearsals?|meeting|afternoon|workshop|"
         r"christening|wake|raffle|fete)\b"
     ),
+    "amend": Late(  # how warm a room was
+        r"^(?:(?:phew|wow|god|lord|ugh|gosh|jeez|and|,|!) )*(?:it )?(?:was|is|'s|hit|reached) "
+        r"(?:(?:about|over|nearly|only|like|a|at) )*\d\d(?:[.,]\d)? "
+        r"(?:in|on|at) (?:the |our )?qbin (?:today|yesterday|last night|tonight|all (?:day|night)|"
+        r"this (?:morning|afternoon|week)|at (?:noon|midday|night)|by noon|earlier)\b"
+    ),
     "later": Late(
         r"\b(?:put|add|bring|chuck|tip|throw|bung) (?:something|some|my|scraps|more|peel|a (?:bit|"
         r"few|"
