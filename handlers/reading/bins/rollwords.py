@@ -176,7 +176,7 @@ def _of_one_word(message: Message, i: int) -> Piece:
         or norm not in vocabulary()
         or (capital and not first and not all(w.text.isupper() for w in message.words))
     )
-    if named and norm.isalpha():
+    if named and norm.isalpha() and (len(norm) > 1 or capital):
         return Piece("name", i, i + 1, word.text)
     food = next((item for item in message.items if item.start == i), None)
     return Piece("food", i, food.end) if food else Piece("word", i, i + 1, word.text)

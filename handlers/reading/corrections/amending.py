@@ -24,7 +24,8 @@ from handlers.reading.words.wording import (
 
 SORRY = words_in(
     "sorry oops whoops correction correcting typo soz perdon woops ooops oop apologies mistake "
-    "misread pardon actually wait"
+    "misread pardon actually wait ups upps uups oups oopsie oopsies whoopsie whoopsies woopsie "
+    "hoppla"
 )
 
 
