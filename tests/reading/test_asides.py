@@ -185,13 +185,13 @@ def test_other_things_in_words_of_the_craft(text: str, told: list[str]) -> None:
     [
         "I'm so full, that pudding was something",
         "we are all full, thanks for the cake",
-        "hands are full here, what a day",
         "I cannot bear any more of this wind",
         "can't take another winter",
         "I couldn't take my aunt to the station",
         "I've no room for a wardrobe",
         "no space for more bikes on the landing",
         "wish we had a garden. I've a balcony and a fern",
+        "hands are full, I cannot take anyone to the airport",
     ],
 )
 def test_a_full_stomach_and_a_full_house_refuse_nothing(text: str) -> None:
@@ -205,6 +205,8 @@ def test_a_full_stomach_and_a_full_house_refuse_nothing(text: str) -> None:
         ("no room for the shed bin, sorry", {}),
         ("can't take it, my hands are full", {}),
         ("I'm full up this week, sorry", {}),
+        ("not me this time, my hands are full with the twins", {}),
+        ("wish I could, but I'm in a bedsit", {}),
         ("I've no room for it", {}),
         ("I'm full, thanks", {"on_offer": True}),
     ],

@@ -67,6 +67,7 @@ def test_what_befalls_the_place_is_no_record_of_its_bin(text: str) -> None:
         ("closed the laundry early, no more room", "seal"),
         ("school bin closed on Friday, lid weighed down", "seal"),
         ("shed shut yesterday, taped", "seal"),
+        ("depot's closed now till after half term", "seal"),
         ("red was shut today, brim full", "seal"),
         ("the yard was dug in on Friday by the fence", "bury"),
         ("dug up the bed and buried the yard in it", "bury"),

@@ -40,8 +40,6 @@ _REFUSED_ELSE = Late(
     r"\b(?:i am|i 'm|im|am|we are|we 're|feel|feeling) (?:(?:so|too|very|that|still|really|"
     r"absolutely|completely|already|both|all|now) )*(?:full|stuffed)\b"
     r"(?! (?:up|this|next|with|until|till|on|for|at)\b)|"
-    r"^(?!.*\b(?:take|keep|have|host|do|mind) (?:it|this|that|him|her|(?:the )?qbin)\b).*"
-    r"\bhands (?:are )?(?:so |too |rather )?full\b|"
     r"\b(?:cannot|cant|couldnt) (?:take|stand|bear|face|handle) (?:(?:any|much|more|another|this|"
     r"that|these|all|the|of|bloody|day) )*(?:rain|heat|cold|snow|wind|noise|waiting|politics|news|"
     r"meetings?|drama|nonsense|moaning|winter|summer|weather|queues?|music|gossip|pain|pressure)\b|"
@@ -51,7 +49,8 @@ _REFUSED_ELSE = Late(
     r"(?!(?:an?|any|another|more|the|my|our|his|her|qbin|qmember|bins?|buckets?|pails?|tubs?|drums?|"
     r"barrels?|it|one|that|this|them|him|her|"
     r"scraps?|peels?|bokashi|turn|week|at|in|now|today)\b)[a-z]+\b(?!.*\bqbin\b)|"
-    r"\bwish (?:i|we) (?:had|'d|could|was|were|would)\b"
+    r"\bwish (?:i|we) (?:had|'d) (?:got )?an? (?!(?:\w+ )?(?:room|space|corner|spot|place|bin|"
+    r"minute|moment|hand|day|week)\b)[a-z]+"
 )
 """A full stomach, no room for a piano, enough of the rain, a wish."""
 

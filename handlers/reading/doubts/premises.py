@@ -12,9 +12,11 @@ from handlers.reading.words.vocabulary import words_in
 _SHUT = words_in("closed shut closing")
 _SHUT_FOR = Late(
     r"^(?!.*\b(?:lids?|bran|scraps|juice|leachate|taps?|taped?|airtight|bokashi|ferment\w*|brim|"
-    r"full)\b).*\bqbin(?: (?:is|was|'s|has|been|got|all|again|now|qday|just|actually))* "
+    r"labell?(?:ed)?|full)\b).*\bqbin"
+    r"(?: (?:is|was|'s|has|been|got|all|again|now|qday|just|actually))* "
     r"(?:closed|shut|closing)\b(?: (?:up|down|off|again|at|by|noon|midday|\d\S*|qday|all|half|a|"
-    r"the|rest|of|day|this|morning|afternoon))*(?: early\b| half day\b| ?[,;:(—-]* ?(?:\S+ ){0,3}?"
+    r"the|rest|of|day|this|morning|afternoon))*(?: early\b| half day\b| ?[,;:(—-]* ?"
+    r"(?:(?!(?:till|until|after|before|since)\b)\S+ ){0,3}?"
     r"(?:strikes?|striking|paint(?:ed|ing|ers)|decorat\w+|plumbers?|electricians?|builders?|"
     r"meetings?|bank holiday|half term|half day|repairs?|renovations?|inspection|elections?|"
     r"funeral|wedding|power cut|blackout|load shedding|no power|no water|training|exams?|"
