@@ -118,7 +118,7 @@ _GROWN_ELSEWHERE = (
     r"bathroom|shower|ceiling|walls?|windows?|window ?sills?|curtains?|tent|shoes|jacket|mattress|"
     r"grout|tiles|carpet|sofa|boat|sourdough|salami)\b|"
     r"\bmou?ld(?: \w+)? on (?:(?:the|my|our|some) )*(?:jam|marmalade|cheese|bread|loaf|cake|"
-    r"yogh?urt|chutney|curd|honey|butter)\b.*\b(?:scrape|eat|eating|edible|toast|poison\w*|ill)\b"
+    r"yogh?urt|chutney|curd|honey|butter)\b.{0,60}\b(?:scrape|eat|eating|edible|toast|poison\w*|ill)\b"
 )
 """A growth that is asked about on a plant, a wall or one's breakfast."""
 _CARRIED = (

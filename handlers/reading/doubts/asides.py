@@ -48,7 +48,7 @@ _REFUSED_ELSE = Late(
     r"\bno (?:room|space)(?: left)? for (?:(?:a|an|any|another|more|the|my|our|his|her) )*"
     r"(?!(?:an?|any|another|more|the|my|our|his|her|qbin|qmember|bins?|buckets?|pails?|tubs?|drums?|"
     r"barrels?|it|one|that|this|them|him|her|"
-    r"scraps?|peels?|bokashi|turn|week|at|in|now|today)\b)[a-z]+\b(?!.*\bqbin\b)|"
+    r"scraps?|peels?|bokashi|turn|week|at|in|now|today)\b)[a-z]+\b(?!.{0,80}\bqbin\b)|"
     r"\bwish (?:i|we) (?:had|'d) (?:got )?an? (?!(?:\w+ )?(?:room|space|corner|spot|place|bin|"
     r"minute|moment|hand|day|week)\b)[a-z]+"
 )

@@ -87,12 +87,14 @@ _ARTICLES = words_in("the our my")
 def _is_hissed_by_another(message: Message) -> bool:
     """ "There's a possum on the verandah and it hissed at me": a beast or a kettle hissed."""
     norms = message.norms
-    for i, norm in enumerate(norms):
-        if norm not in _HISSED or "like" in norms[max(0, i - 1) : i + 4]:
+    for sentence in message.sentences:
+        within = range(sentence.start, sentence.end)
+        i = next((i for i in within if norms[i] in _HISSED), None)
+        if i is None or "like" in norms[max(0, i - 1) : i + 4]:
             continue
-        start = next((s.start for s in message.sentences if s.start <= i < s.end), 0)
-        bins = [ref for ref in message.bins if ref.name and start <= ref.start < i]
-        if not _HISSERS.isdisjoint(norms[start:i]) and all(_is_where(norms, ref) for ref in bins):
+        bins = [ref for ref in message.bins if ref.name and sentence.start <= ref.start < i]
+        hisser = not _HISSERS.isdisjoint(norms[sentence.start : i])
+        if hisser and all(_is_where(norms, ref) for ref in bins):
             return True
     return False
 
