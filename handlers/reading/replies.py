@@ -47,7 +47,7 @@ from handlers.reading.corrections.leaning import (
     with_figure,
 )
 from handlers.reading.corrections.lessened import OFF, lessened
-from handlers.reading.corrections.otherbin import REFUSALS, in_another_bin
+from handlers.reading.corrections.otherbin import FOR_BIN, REFUSALS, in_another_bin, meant_for
 from handlers.reading.corrections.readfor import read_for
 from handlers.reading.corrections.restated import CUES, restated
 from handlers.reading.deeds.flatly import CUES as OF_ANSWERS
@@ -93,7 +93,7 @@ def certain(message: Message) -> tuple[Act, ...]:
     """What is a reply by its form alone: a setting, a figure put right, a bin named as passing, a
     flat answer.
     """
-    return _first(message, _READERS[:4])
+    return _first(message, _READERS[:5])
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
@@ -335,6 +335,7 @@ _READERS: tuple[_Reader, ...] = (
         | LANGUAGES,
         "",
     ),
+    (meant_for, FOR_BIN, ""),
     (_restated, CUES | OFF | OF_DAYS | _RESTS | words_in("only credit") | REFUSALS, ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),

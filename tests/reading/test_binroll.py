@@ -53,6 +53,8 @@ def _opened(text: str, **changes: object) -> list[tuple[str | None, float | None
         ("we've a blue bin (25 L), a grey bin (10 L) and a red caddy, no idea how big",
          [("blue", 25), ("grey", 10), ("red", None)]),
         ("here is our gear: bin A 20 L, bin B 15 L", [("bin A", 20), ("bin B", 15)]),
+        ("opened a new one w ruth 2.0 my flatmate, it's called teal, 4 gal pail",
+         [("teal", pytest.approx(18.2, abs=0.1))]),
     ],
 )  # fmt: skip
 def test_every_bin_of_a_list_is_opened(text: str, bins: list[tuple[str, float | None]]) -> None:

@@ -355,6 +355,7 @@ def test_a_record_or_a_question_of_the_taker_is_no_condition(said: str) -> None:
         "two weeks per country is what she's allowed",
         "giving the dog to Teodor on Friday",
         "handing the keys of the shed bin to Teodor",
+        "found the shed bin behind the bikes, what a mess in there",
     ],
 )
 def test_talk_with_the_same_words_is_left_alone(said: str) -> None:

@@ -14,6 +14,8 @@ FLOORS = {
     "hand_wb.jsonl": 0.97,
     "hand_wc.jsonl": 0.93,
     "hand_xa.jsonl": 0.98,
+    "hand_xb.jsonl": 0.98,
+    "hand_xb_hard.jsonl": 0.97,
     "own_records.jsonl": 0.97,
     "own_small_talk.jsonl": 0.98,
     "own_questions.jsonl": 0.97,

@@ -183,7 +183,8 @@ def test_shares_in_figures_and_denials(text: str, shares: dict[str, float]) -> N
         ("oil", "chip pan oil; bacon grease; goose fat; cocoa butter; ham fat; smalec"),
         ("bone", "turkey carcass; lobster shells; chicken bones; karimeen bones; cockle shells; "
          "Gräten; knochen; eggshells; Eierschalen; pork chop bones"),
-        ("cooked", "plate scrapings; party food; packed lunches; picky bits; khana; avanzi"),
+        ("cooked", "soup pot scrapings; plate scrapings; party food; packed lunches; picky bits; "
+         "khana; avanzi"),
         ("coffee", "coffee beans; marc de café; Kaffeesatz; spent tea leaves; koffiedik"),
         ("garden", "mango leaves; banana leaves; potato plants; tomato vines; houseplants; "
          "cheese plant; sweet peas; orchids; horse chestnuts; grass clippings"),

@@ -149,7 +149,12 @@ _ASKS = Late(
     rf"host)(?: on| over)? (?:the )?qbin{_WHEN}$"
 )
 _CONDITION = Late(r"^(?:the )?condition(?: of (?:the )?qbin)?(?: is)? (?P<words>\S.{0,400})$")
-_FOUND = Late(r"^(?:i |we )?(?:have )?found (?:the )?qbin (?P<words>\S.{0,400})$")
+_FOUND = Late(
+    r"^(?:i |we )?(?:have )?found (?:the )?qbin "
+    r"(?!(?:under|behind|beside|near|next to|outside|inside|by|at|(?:in|on) (?:the|our|my))\b)"
+    r"(?P<words>\S.{0,400})$"
+)
+"""What it was found to be like; "found the drum under the stairs" is where it was."""
 
 _GIVEN = Late(
     r"^(?:i |we |have |just )*(?:handed|passed|gave|given|brought|dropped|took)\b.{0,60}\bqbin\b"

@@ -12,6 +12,7 @@ from handlers.reading.message import Message
 from handlers.reading.plaintext import SHORT, is_asking, plain_text, with_people, word_count
 from handlers.reading.words.late import Late
 from handlers.reading.words.sentences import Clause
+from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 from handlers.reading.words.wording import (
     ANOTHER_DOER,
@@ -23,7 +24,8 @@ from handlers.reading.words.wording import (
 
 SORRY = words_in(
     "sorry oops whoops correction correcting typo soz perdon woops ooops oop apologies mistake "
-    "misread pardon actually wait"
+    "misread pardon actually wait ups upps uups oups oopsie oopsies whoopsie whoopsies woopsie "
+    "hoppla"
 )
 
 
@@ -55,10 +57,28 @@ def amend(message: Message, text: str) -> Amend | None:
     if isinstance(message.context.last, Drain) and any(not i.generic for i in message.items):
         return None  # "and it was 2 cups of rice" is no liquid
     rule = _correction(message)
-    if rule is None or _tells_who(message):
+    if rule is None or _tells_who(message) or _means_a_thing(message):
         return None
     act = amend_from(message, rule)
     return None if act == Amend() and rule != "an amount, not another" else act
+
+
+def _means_a_thing(message: Message) -> bool:
+    """ "The blue one leaks, I mean the tent": a thing of which no record tells."""
+    norms = message.norms
+    at = next((i for i in range(2, len(norms)) if norms[i - 1 : i + 1] in _I_MEAN), None)
+    if at is None or norms[at + 1 : at + 2] == [] or norms[at + 1] not in _ARTICLES:
+        return False
+    told = indexes(message.bins, message.amounts, message.items, message.days, message.members)
+    return max(told, default=0) < at and norms[-1] not in _OF_RECORDS
+
+
+_I_MEAN = (["i", "mean"], ["i", "meant"])
+_ARTICLES = words_in("the my our a an his her")
+_OF_RECORDS = words_in(
+    "one other ones latter former first second last third lot half whole day week amount number "
+    "weight size bucket bin juice liquid leachate bran starter"
+)
 
 
 def _asks_back(message: Message) -> bool:

@@ -31,6 +31,29 @@ def in_another_bin(message: Message) -> Amend | None:
     return Amend(bin=ref.name, rules=(BY_FORM,))
 
 
+_FOR_BIN = Late(
+    r"^(?P<led>(?:(?:oh|ah|ach|och|ay|eh|eek|argh|agh|ugh|damn|dang|drat|bugger|blast|shoot|crap|"
+    r"hmm|dear|god|man|hang on|my bad|ups|upps|uups|oups|oops|oopsie|whoops|whoopsie|woopsie|sorry|"
+    r"wait|no|and|!|,|[.]) )*)(?:it|that|this)(?: one| lot| layer)? (?:was|is|'s)(?: meant)? for "
+    r"(?:the )?qbin(?: bin| one)?(?: (?:of course|sorry|actually|obviously|i think|[!.,]))*$"
+)
+FOR_BIN = words_in("for")
+
+
+def meant_for(message: Message) -> Amend | None:
+    """ "Ups, this was for green": the bin that the last record is of; without a sigh, where the
+    talk is on a record of another bin.
+    """
+    if len(message.bins) != 1 or not message.bins[0].known or message.sentences[0].asked:
+        return None
+    found = _FOR_BIN.search(plain_text(message))
+    last = message.context.earlier or message.context.last
+    name = message.bins[0].name
+    if found is None or not (found["led"] or (isinstance(last, _ON_A_BIN) and last.bin != name)):
+        return None
+    return Amend(bin=name, rules=(BY_FORM,))
+
+
 _IN = r"(?:(?:in|into|to) )?(?:the )?qbin(?: bin)?"
 _WENT = Late(
     r"^(?:(?:no|nope|sorry|oops|wait|actually|but|,) )*(?:my|our|mine|that|the|those|it) "

@@ -102,6 +102,11 @@ _SEAL = patterns(
     rf"\bqbin\b{_DAY} ?[.,:] (?:put up|shut up|closed up|done up) tight\b",
 )
 _BURY = patterns(
+    # "We did the burial of bin 3 on Sunday", "gave bin 3 its burial"
+    r"\b(?:did|done|had|held|finished) (?:the |a )?(?:burial|burying|digging in|dig in) (?:of|for) "
+    r"(?:the )?qbin\b(?! 's\b)|"
+    r"\b(?:gave|given) (?:the )?qbin (?:its|her|his|a|the) (?:\w+ )?burial\b|"
+    r"\bburial of (?:the )?qbin(?: (?:was|is|got|all))* (?:done|took place|happened|finished)\b",
     # "Bin 3's been laid to rest under the roses"
     r"\bqbin(?: 's)?(?: (?:has|have|is|was|been|got|all|now|finally|safely|qday|contents|done|"
     r"don))* (?:put to bed|laid to rest|tucked up|bedded|planted|sleeping|asleep|went down|"
@@ -285,7 +290,7 @@ BYWORDS = (
         "bury",
         words_in(
             "bed rest tucked bedded planted sleeping asleep gone went out emptied empty trench "
-            "trenches hole dug under beneath among amongst between forked"
+            "trenches hole dug under beneath among amongst between forked burial burying digging"
         ),
         _BURY,
         words_in("layer seal open observe"),

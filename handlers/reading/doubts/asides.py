@@ -38,8 +38,39 @@ _CRAFT = words_in("bran leachate bokashi scraps mould mold bin bins bucket bucke
 """With one of these a question is of the craft."""
 
 
+_NO_REFUSAL = words_in("full cannot cant couldnt room space wish")
+_REFUSED_ELSE = Late(
+    r"\b(?:i am|i 'm|im|am|we are|we 're|feel|feeling) (?:(?:so|too|very|that|still|really|"
+    r"absolutely|completely|already|both|all|now) )*(?:full|stuffed)\b"
+    r"(?! (?:up|this|next|with|until|till|on|for|at)\b)|"
+    r"\b(?:cannot|cant|couldnt) (?:take|stand|bear|face|handle) (?:(?:any|much|more|another|this|"
+    r"that|these|all|the|of|bloody|day) )*(?:rain|heat|cold|snow|wind|noise|waiting|politics|news|"
+    r"meetings?|drama|nonsense|moaning|winter|summer|weather|queues?|music|gossip|pain|pressure)\b|"
+    r"\b(?:cannot|cant|couldnt) take (?:any(?:one|body)|you|him|her|them|people|us|the \w+|my \w+) "
+    r"to (?!(?:qbin|it)\b)|"
+    r"\bno (?:room|space)(?: left)? for (?:(?:a|an|any|another|more|the|my|our|his|her) )*"
+    r"(?!(?:an?|any|another|more|the|my|our|his|her|qbin|qmember|bins?|buckets?|pails?|tubs?|drums?|"
+    r"barrels?|it|one|that|this|them|him|her|"
+    r"scraps?|peels?|bokashi|turn|week|at|in|now|today)\b)[a-z]+\b(?!.{0,80}\bqbin\b)|"
+    r"\bwish (?:i|we) (?:had|'d) (?:got )?an? (?!(?:\w+ )?(?:room|space|corner|spot|place|bin|"
+    r"minute|moment|hand|day|week)\b)[a-z]+"
+)
+"""A full stomach, no room for a piano, enough of the rain, a wish."""
+
+
+def _is_no_refusal(message: Message) -> bool:
+    """Whether nothing of ours is refused, where nothing was offered or asked."""
+    context = message.context
+    asked = context.on_offer or context.after_bot or context.on_reminder or context.on_handover
+    if asked or message.bot or not message.has(_NO_REFUSAL):
+        return False
+    return _REFUSED_ELSE.search(plain_text(message)) is not None
+
+
 def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
+    if kind == "decline" and _is_no_refusal(message):
+        return True
     if kind == "later" and message.has(_SAYING) and _WISHED_ELSE.search(plain_text(message)):
         return True
     if kind in _NO_THANKS and is_only_thanks(message):

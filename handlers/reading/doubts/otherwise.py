@@ -142,13 +142,19 @@ _OF_ELSE = {
         r"\b(?:they|he|she|the band|qmember) opened (?:up )?with (?:(?:a|an|the|their|one) )?"
         r"(?!.*\b(?:kilos?|kg|g|grams|lbs?|pounds?|peel\w*|scraps|layer|bread|rice|"
         r"qbin(?! (?:solo|kit|roll)))\b)\w+.*|"
-        r"\bopened for (?:the|a) (?:band|show|act|headliners?)\b",
+        r"\bopened for (?:the|a) (?:band|show|act|headliners?)\b|"
+        r"\b(?:got|have|has|had|ve|'ve|is|'s|are|found|giving away|selling) (?:(?:an?|another|two|"
+        r"three|four|some|\d+|this|these|few) )*(?:(?!qbin\b)[\w-]+ )?(?:spare|extra|surplus|"
+        r"unused|empty|clean|old) (?:[\w-]+ ){0,2}(?:qbin|bins?|buckets?|tubs?|pails?|drums?|"
+        r"barrels?|containers?)\b.*\b(?:any(?:one|body)|whoever|some(?:one|body)|who|free|good "
+        r"home|up for grabs|collect|takers|any use)\b.*",
         f"phone boiler teacher neighbour neighbours sofa telly job stove oven {_BEASTS} {_GOODS} "
         "donations recycling rubbish trash glass bottles cardboard "
         "collection tips coins coppers raffle tickets leak leaks drips mopping "
         "braai barbecue bbq smoker firepit pit brazier planter pizza butt burn burnt "
         "burned burning batteries clothes glass nappies bottles cans tins litter poo ash "
-        "toys lego grit salt rubble laundry shoes balls umbrellas cables stamps with band",
+        "toys lego grit salt rubble laundry shoes balls umbrellas cables stamps with band "
+        "spare extra surplus unused empty clean old",
         r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b|"
         r"\b(?:new|called|named|christened) qbin\b",
     ),
@@ -159,9 +165,13 @@ _OF_ELSE = {
             "scoby worktop worktops eaves loft attic wardrobe ceiling fog foggy mist drizzle "
             "freezing heating radiators sourdough landlord landlady starter "
             "bag sack jar pool pond soil lawn snow rain winter summer spring autumn "
-            "christmas storm thunder"
+            "christmas storm thunder inspector inspectors hygiene flour bread grain feed corn rice "
+            "every"
         ),
         Late(
+            r"^(?!.*\bqbin (?:has|had|is|was)\b).*\b(?:inspectors?|hygiene (?:man|woman|lady)|"
+            r"environmental health)\b.*\b(?:every|all the|the) (?:bins?|qbin|drains?)\b.*|"
+            r"\b(?:flour|bread|grain|feed|corn|rice) (?:bins?|qbin)\b.*|"
             r"\b(?:the|our|my|your|his|her|compost|muck|manure|dung) (?:heap|pile|midden)\b|"
             r"\bfish tank\b|"
             r"\boven (?:is )?on\b|\baphids\b|\bankles?\b|\bcampsite\b|"

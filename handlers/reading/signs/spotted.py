@@ -7,9 +7,8 @@ from handlers.reading.signs.moulds import moulds_in
 from handlers.reading.signs.notsigns import (
     LIKE_WEATHER,
     describes_food,
-    is_biting,
-    is_feeding,
     is_meant_well,
+    is_of_creatures,
     is_of_else,
     is_of_food,
     is_of_house,
@@ -171,9 +170,7 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
         return None  # "Walter has a cold"
     if is_of_my_food(mark, foods, norms) or is_of_somebody(norms, mark):
         return None
-    if is_of_else(norms, mark) or (
-        word.sign == "insects" and (is_biting(norms, mark) or is_feeding(norms, mark))
-    ):
+    if is_of_else(norms, mark) or (word.sign in _CREATURES and is_of_creatures(norms, mark)):
         return None
     if word.sign == "rotten" and of_another(norms, mark):
         return None
@@ -188,6 +185,9 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
         and not _names_juice(norms, word.sign, mark.start, mark.end)
     )
     return Seen(mark.start, mark.end, word.sign, plain, absent)
+
+
+_CREATURES = frozenset[Sign]({"insects", "rodents"})
 
 
 def _has_noun(norms: Sequence[str], at: int) -> bool:
