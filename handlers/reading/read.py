@@ -78,12 +78,10 @@ def _read(message: Message) -> tuple[Act, ...]:
     days = diary(message) if context.in_room else ()
     if days and isinstance(days[0], Layer):
         return asked_first(without_untold(days, message), message)
-    if leant := on_record(message):
+    if leant := on_record(message) or _put_in_besides(message):
         return leant
     if one := _one_thing(message):
         return (one,)
-    if context.just_told and (besides := _put_in_besides(message)):
-        return besides
     if context.after_bot and (leaning := replies(message)):
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:

@@ -69,11 +69,7 @@ def _is_no_refusal(message: Message) -> bool:
 
 def is_aside(kind: str, message: Message) -> bool:
     """Whether an answer or question of that kind speaks of other things, or to another person."""
-    if kind == "decline" and _is_no_refusal(message):
-        return True
-    if kind == "later" and message.has(_SAYING) and _WISHED_ELSE.search(plain_text(message)):
-        return True
-    if kind in _NO_THANKS and is_only_thanks(message):
+    if _is_no_such_answer(kind, message):
         return True
     named = any(b.known or b.plain for b in message.bins)
     if message.context.after_bot and kind not in ("retract", "amend"):
@@ -98,6 +94,16 @@ def is_aside(kind: str, message: Message) -> bool:
         and not message.bot
         and (_speaks_to_a_member(message) or _plans_a_layer(message))
     )
+
+
+def _is_no_such_answer(kind: str, message: Message) -> bool:
+    """Whether its own words say that it refuses nothing, puts nothing off, or only thanks."""
+    match kind:
+        case "decline":
+            return _is_no_refusal(message)
+        case "later":
+            return message.has(_SAYING) and _WISHED_ELSE.search(plain_text(message)) is not None
+    return kind in _NO_THANKS and is_only_thanks(message)
 
 
 _NO_THANKS = ("done", "set", "ask help")
