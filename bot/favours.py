@@ -80,7 +80,7 @@ async def asked_or_promised(
 
 def _promised(promise: Promise) -> str:
     """A promise as the mark of the message by which it was made."""
-    return PROMISES + json.dumps(asdict(promise))
+    return PROMISES + json.dumps(asdict(replace(promise, on=None)))
 
 
 def _favour_in(one: Trace) -> Favour | None:
@@ -88,6 +88,13 @@ def _favour_in(one: Trace) -> Favour | None:
     mark = one.mark or ""
     asks = mark.startswith(f"{ASKS}{{")
     return Favour(**json.loads(mark.removeprefix(ASKS))) if asks else None
+
+
+def _promise_in(one: Trace) -> Promise | None:
+    """What was promised by a message, by its mark."""
+    mark = one.mark or ""
+    promises = mark.startswith(f"{PROMISES}{{")
+    return Promise(**json.loads(mark.removeprefix(PROMISES))) if promises else None
 
 
 def _to_do(favour: Favour, by: str | None) -> Promise:
@@ -152,6 +159,21 @@ async def taken_by_mark(asked: Trace, turn: Turn) -> Promise | None:
     mark = _promised(promise)
     await inbox.mark_anew(turn.book.db, turn.book.room.address, asked.event, mark)
     return promise
+
+
+async def given_back(mark: Trace, turn: Turn) -> None:
+    """Whoever takes their 👍 off a favour does not do it: it is asked for again, of anybody."""
+    book = turn.book
+    asked = await inbox.trace(book.db, book.room.address, mark.about) if mark.about else None
+    promise = _promise_in(asked) if asked else None
+    if asked is None or promise is None or promise.by is None:
+        return
+    if mark.sender and is_same(promise.by, await book.name_of(mark.sender) or ""):
+        favour = Favour(
+            deed=promise.deed, bin=promise.bin, whose=promise.whose, cover=promise.cover
+        )
+        again = ASKS + json.dumps(asdict(favour))
+        await inbox.mark_anew(book.db, book.room.address, asked.event, again)
 
 
 async def fulfilled(
@@ -230,8 +252,7 @@ def _promises(before: Sequence[Trace], said: Said, turn: Turn) -> Iterator[tuple
             return
         mark = one.mark or ""
         answered = answered or one.sender == said.sender or mark.startswith(PROMISES)
-        if mark.startswith(f"{PROMISES}{{"):
-            promise = Promise(**json.loads(mark.removeprefix(PROMISES)))
+        if promise := _promise_in(one):
             is_own = one.sender == said.sender if promise.by is None else False
             if is_own or is_same(promise.by or "", turn.sender):
                 yield one, promise

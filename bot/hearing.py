@@ -237,6 +237,8 @@ class Hearing:
         await keeping.carry_out(turn, undone)
         if trace is None or trace.kind != "edited":
             await asked.reopened(target, self.book)
+        if trace and trace.kind == "reacted":
+            await favours.given_back(trace, turn)
         if not undone.strikes and not undone.entries:
             return
         self.replying.say(corrections.undone_words(undone, turn))

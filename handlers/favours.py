@@ -5,7 +5,9 @@ from datetime import date
 
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.people import is_same
+from handlers.reading.acts import Later
 from handlers.reading.arranged import Promise
+from handlers.reminded import later
 from handlers.state import named, states_of
 from storage.absences import absences
 from storage.rows import Entry
@@ -17,8 +19,10 @@ async def promised(plan: Promise, turn: Turn) -> Answer:
         return SILENCE  # nobody asked for it
     by = plan.by or turn.sender
     state = await named(turn.book, plan.bin, turn.today)
-    if state is None or is_same(state.keeper, by):
-        return SILENCE  # one's own bin is no favour
+    if state is None or is_same(state.keeper, by):  # one's own bin is no favour
+        if plan.deed and plan.on and plan.on > turn.today and is_same(by, turn.sender):
+            return await later(Later(what=plan.deed, bin=plan.bin, on=plan.on), turn)
+        return SILENCE
     keeper = plan.whose or state.keeper
     absence = None if plan.deed or keeper is None else await _absence_of(keeper, turn)
     if absence is None or is_same(absence.receiver or "", by):

@@ -345,6 +345,14 @@ class Later(_Act):
     act = "later"
     bin: str | None = None
     days: float | None = None
+    what: Literal["drain", "seal", "bury"] | None = None
+    """Which deed it is, if that is said; told only in a room."""
+    on: date | None = None
+    """Until when, in place of `days`; told only in a room."""
+    each: bool | None = None
+    """Whoever has to do it; told only in a room."""
+    firm: bool | None = None
+    """Said when asked whether what others have to do is put off; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -274,6 +274,8 @@ class Promise:
     by: str | None = None
     """Who does it; None: the sender."""
     cover: bool = False
+    on: date | None = None
+    """On which day to come, if that is said."""
 
 
 Plan = (

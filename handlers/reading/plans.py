@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from handlers.reading import read as contract
-from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Layer, Observe, Open
+from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Later, Layer, Observe, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.arrangements.absence import CUES as ABSENCE_CUES
 from handlers.reading.arrangements.absence import absences
@@ -17,6 +17,8 @@ from handlers.reading.arrangements.awaychanged import away_changed
 from handlers.reading.arrangements.calls import CUES as CALL_CUES
 from handlers.reading.arrangements.calls import calls
 from handlers.reading.arrangements.communal import Condition
+from handlers.reading.arrangements.deeddays import CUES as DEED_DAY_CUES
+from handlers.reading.arrangements.deeddays import deed_days
 from handlers.reading.arrangements.favours import CUES as FAVOUR_CUES
 from handlers.reading.arrangements.favours import favours
 from handlers.reading.arrangements.handing import CUES as HANDING_CUES
@@ -82,6 +84,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (absences, ABSENCE_CUES),
     (who_keeps, KEEPING_CUES),
     (favours, FAVOUR_CUES),
+    (deed_days, DEED_DAY_CUES),
     (handing, HANDING_CUES),
     (turntaking, TURN_CUES),
     (upkeep, UPKEEP_CUES),
@@ -150,13 +153,13 @@ def _is_scrap(message: Message) -> bool:
     return sum(word.kind != "sign" for word in message.words) < 2
 
 
-def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open, ...], str]:
+def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open | Later, ...], str]:
     """What a message arranges, and the rest of its words."""
     arranged, rest = _arranged(Reading(text, context))
     return arranged, rest.text
 
 
-def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open, ...], Reading]:
+def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open | Later, ...], Reading]:
     """What is arranged, and what is left to read: the same where no words of it are taken."""
     context, heard = said.context, _CUES.heard(made_plain(said.text[:READ_AT_MOST]).casefold())
     readers = [reader for reader, _ in _READERS if reader in heard] if heard else []

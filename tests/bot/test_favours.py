@@ -75,6 +75,18 @@ async def test_a_thumb_on_it_is_a_yes(room: TalkingRoom, asked: str, bin: str) -
     assert await done(room) == [("drain", bin, "zoe")]
 
 
+async def test_a_thumb_taken_off_it_is_a_yes_no_longer(room: TalkingRoom) -> None:
+    await room.says("can anyone drain mine tomorrow?", who="bram", event="$asked")
+    await room.marks("$asked", "👍", who="zoe", event="$thumb")
+    await room.deletes("$thumb", who="zoe")
+    await room.waits(hours=2)
+    await room.says("done", who="zoe")
+    assert await done(room) == [("drain", "green", "zoe")]
+    await room.marks("$asked", "👍", who="dov")
+    await room.says("done", who="dov")
+    assert ("drain", "blue", "dov") in await done(room)
+
+
 async def test_behind_a_reminder_it_is_asked_which(room: TalkingRoom) -> None:
     await room.says("can anyone drain mine tomorrow?", who="bram")
     await room.says("happy to", who="zoe")

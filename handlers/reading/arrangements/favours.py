@@ -190,7 +190,9 @@ def _promised(phrase: Phrase) -> Promise | None:
             return None
         if phrase.bin and not _deed(message) and message.context.on_offer:
             return None  # "I'll look after green" takes what is on offer
-        return Promise(deed=_deed(message), bin=phrase.bin, whose=whose, cover=cover)
+        ahead = [day.future for day in phrase.days if day.future > message.today]
+        on = ahead[0] if len(ahead) == 1 else None
+        return Promise(deed=_deed(message), bin=phrase.bin, whose=whose, cover=cover, on=on)
     match = _ANOTHERS.match(phrase.text)
     if match is None or not phrase.members:
         return None
