@@ -98,7 +98,7 @@ async def _undue(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     if act.volume_l is not None or act.what == "drain":
         drained = Drain(bin=act.bin, volume_l=act.volume_l, member=act.member, on=act.on)
         return await carry_on(drained, turn)
-    if act.what is not None:
+    if act.what in RECORDED:
         return await carry_on(RECORDED[act.what](bin=act.bin, member=act.member, on=act.on), turn)
     return SILENCE  # a mark would promise a record that there is none of
 
@@ -109,7 +109,7 @@ def _told_of(jobs: Sequence[Job], act: Done) -> list[Job]:
     """
     deed = act.what or ("drain" if act.volume_l is not None else None)
     told = [job for job in jobs if act.task in (None, job.name)]
-    of_it = [job for job in told if job.deed == deed] if deed else []
+    of_it = [job for job in told if deed and deed in (job.deed, *(due.what for due in job.dues))]
     return of_it if of_it or act.what else told
 
 

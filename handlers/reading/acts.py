@@ -328,8 +328,8 @@ class Done(_Act):
     """All that is due; told only in a room."""
     count: int | None = None
     """How many that is, with `each`; 0: whatever others have to do too. Told only in a room."""
-    what: Literal["drain", "seal", "bury"] | None = None
-    """Which deed it was, if that is said; told only in a room."""
+    what: Literal["drain", "seal", "bury", "cover", "plant"] | None = None
+    """Which deed it was, or what was done with the ground, if that is said; told only in a room."""
     on: date | None = None
     """When, if a day is said; told only in a room."""
     member: str | None = None

@@ -8,10 +8,12 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from handlers.reading import read as contract
-from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Later, Layer, Observe, Open
+from handlers.reading.acts import Act, Amend, Ask, Context, Done, Drain, Later, Layer, Observe, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.arrangements.absence import CUES as ABSENCE_CUES
 from handlers.reading.arrangements.absence import absences
+from handlers.reading.arrangements.aftercare import CUES as AFTER_CARE_CUES
+from handlers.reading.arrangements.aftercare import after_care
 from handlers.reading.arrangements.awaychanged import CUES as AWAY_CHANGED_CUES
 from handlers.reading.arrangements.awaychanged import away_changed
 from handlers.reading.arrangements.calls import CUES as CALL_CUES
@@ -85,6 +87,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (who_keeps, KEEPING_CUES),
     (favours, FAVOUR_CUES),
     (deed_days, DEED_DAY_CUES),
+    (after_care, AFTER_CARE_CUES),
     (handing, HANDING_CUES),
     (turntaking, TURN_CUES),
     (upkeep, UPKEEP_CUES),
@@ -153,13 +156,13 @@ def _is_scrap(message: Message) -> bool:
     return sum(word.kind != "sign" for word in message.words) < 2
 
 
-def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open | Later, ...], str]:
+def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open | Later | Done, ...], str]:
     """What a message arranges, and the rest of its words."""
     arranged, rest = _arranged(Reading(text, context))
     return arranged, rest.text
 
 
-def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open | Later, ...], Reading]:
+def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open | Later | Done, ...], Reading]:
     """What is arranged, and what is left to read: the same where no words of it are taken."""
     context, heard = said.context, _CUES.heard(made_plain(said.text[:READ_AT_MOST]).casefold())
     readers = [reader for reader, _ in _READERS if reader in heard] if heard else []
