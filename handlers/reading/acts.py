@@ -409,6 +409,8 @@ class Ask(_Act):
     each: Each | None = None
     bin: str | None = None
     member: str | None = None
+    members: tuple[str, ...] = ()
+    """Several members who are meant together, told only in a room (`due`)."""
     on: date | None = None
     first: date | None = None
     """The first and the last day asked about, told only in a room (`totals`)."""

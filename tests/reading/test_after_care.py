@@ -1,4 +1,4 @@
-"""What is answered to the dues of ground that was filled; other ground and plants are none of it."""
+"""What is answered to the dues of ground that was filled; other ground and plants are no answer."""
 
 import pytest
 

@@ -66,6 +66,8 @@ _DOING = Late(
     rf"(?:(?:i|we) (?:am|are) |(?P<ask>how about |what about ))?"
     rf"(?P<deed>burying|sealing|draining){_WHAT}{_ON}{_WHY}"
 )
+_THEN = Late(rf"(?:so )?(?:the )?(?P<deed>{_NOUN})(?: is| then)?{_ON}")
+"""Right behind our words: "burial on Saturday then"."""
 _MOVED = Late(
     rf"(?:(?:{_OWN}|(?P<ask>{_LETS})){_SOFTLY} )?(?P<way>{_MOVE}) (?:the |our |my )?"
     rf"(?P<deed>{_NOUN})(?: (?:of|for) {_THING})?{_BY}(?: {_SPAN}|{_ON}){_DAY}{_WHY}"
@@ -108,10 +110,12 @@ def _put_on(phrase: Phrase) -> Later | None:
         proposed = False
     else:
         match = _PLANNED.fullmatch(text) or _DOING.fullmatch(text) or _MOVED.fullmatch(text)
+        then = _THEN.fullmatch(text) if phrase.message.context.after_bot and not match else None
+        match = match or (None if phrase.asked else then)
         if match is None or ("way" in match.groupdict() and _is_done_then(match["way"], text)):
             return None
         on = _said_day(phrase)
-        proposed = bool(match["ask"]) or phrase.asked
+        proposed = then is not None or bool(match["ask"]) or phrase.asked
     if on is None or len(phrase.bins) > 1 or (phrase.strange_bin and not phrase.bin):
         return None
     return Later(

@@ -19,12 +19,17 @@ CUES = (
     "when ", "how long", "what day", "ripe", "s on ", "is on ", "anything on", "coming up",
     " now", " yet", "time to ", " ready", "should i ", "should we ", "bury", "dig ", "seal ",
     "draining", "drained", "to drain", "sealing", "burial", "burying", "urgent", "left to do",
-    "forgotten", "happening", "planned", "the plan", "got to do", "need to do", "have to do",
+    "forgotten", "is next", "s next", "s the next", "can be planted", "fermenting", "sealed",
+    "shut", "happening", "planned", "the plan", "got to do", "need to do", "have to do",
     "show ", "list ",
 )  # fmt: skip
 
 LATE = "late"
 """In `Ask.what`: only what should have been done before."""
+NEXT = "next"
+"""In `Ask.what`: only what comes first."""
+ALL_BUT = "all but "
+"""In `Ask.what`, before a deed: whatever else is due."""
 
 _BEFORE = r"(?:(?:hey|hi|hello|ok|so|and|please|pls|bot|tell me|show me|,) )*"
 _AFTER = r"(?: (?:please|pls|then|now|again|today|currently|at the moment|in the group|,))*"
@@ -109,10 +114,25 @@ _OF_DEED = Late(
 """By the deed alone: "what needs draining?", "when's the next burial?"."""
 _ONLY_DEED = Late(rf"{_BEFORE}(?:only|just)(?: the)? {_DEED}s?{_AFTER}")
 _DOES = Late(
-    rf"{_BEFORE}what (?:does|must|should|has) qmember "
+    rf"{_BEFORE}what (?:does|do|must|should|has|have) qmember(?:(?: ,)?(?: and)? (?:qmember|i))* "
     r"(?:have to do|need to do|do|got|got to do|have)(?P<more>.*)"
 )
 _FOR = Late(r" (?:for|with|of) qmember(?= |$)")
+_AND_ME = Late(r"\bqmember(?: ,)? and (?:me|i)\b|\bfor me(?: ,)? and qmember\b")
+_ALL_BUT = Late(
+    rf"{_BEFORE}{_DUE}(?: (?:except|but|besides|apart from|other than|not counting)(?: for)?"
+    rf"(?: the)? {_DEED}){_AFTER}(?: \?)?"
+)
+_NEXT = Late(
+    rf"{_BEFORE}(?:{_WHATS}|which bin(?: is)?|which (?:is|one is) (?:the )?|when(?: is| 's)|whens) "
+    r"(?:(?:the )?next(?: (?:thing|one|job|bin|due|date))?(?: due| to do| to come)?|"
+    rf"(?:due|up|coming) next){_AFTER}(?: \?)?"
+)
+_BY_STAGE = Late(
+    rf"{_BEFORE}(?:which|what)(?: of (?:the|our))?(?: (?:bins?|ones?|pails?|buckets?))?"
+    r"(?: (?:is|are|can|do))* "
+    rf"(?:(?P<bury>fermenting|sealed|shut|closed)|(?P<plant>be planted)){_AFTER}(?: \?)?"
+)
 _WHEN = Late(
     rf"{_BEFORE}(?:when (?:can|should|do|must|will|is|are|does|shall|could|to)|"
     r"how long (?:until|till|before)|by when (?:must|should|do)|what day (?:can|should|do)) .*?"
@@ -140,7 +160,7 @@ _KINDS = (
 )
 _RIPE = Late(
     rf"{_BEFORE}(?:{_WHATS}|(?:which|what|are any|any)(?: of (?:the|our))? "
-    r"(?:bins?|pails?|buckets?)(?: is| are)?|(?:is )?anything) (?:ripe|ready)"
+    r"(?:bins?|pails?|buckets?|ones?)(?: is| are)?|(?:is )?anything) (?:ripe|ready)"
     r"(?: (?:(?:to|for) (?:be )?)?(?P<verb>bury|buried|burying|seal|sealed))?"
     rf"{_AFTER}(?: \?)?"
 )
@@ -152,7 +172,7 @@ _WHETHER = Late(
     r"(?: (?:to|for) (?:be )?(?P<verb>bury|buried|burying|burial|seal|sealed|drain|drained))?"
     r"(?: (?:now|yet|already|today))*(?: \?)?"
 )
-_OURS = Late(r"\b(?:bins?|pails?|buckets?)\b|\bwhat.* ripe\b")
+_OURS = Late(r"\b(?:bins?|pails?|buckets?|which ones)\b|\bwhat.* ripe\b")
 _SHOW = Late(
     rf"{_BEFORE}(?:(?:can you |could you )?(?:show|post|send|draw|share|give|see)(?: me| us)?"
     rf"(?: a| an| the| our)? (?P<kind>{_KINDS})|(?P<bare>calendar picture|calendar file)){_AFTER}"
@@ -186,7 +206,7 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     if _MINE.fullmatch(text) or (to_bot and _MINE_TO_BOT.fullmatch(text)):
         first, on = days_asked(message, start, end, text)
         return Ask(topic="due", member=message.context.sender, first=first, on=on)
-    if asked := _by_deed(message, start, end, to_bot=to_bot):
+    if asked := _sorted_out(text, to_bot=to_bot) or _by_deed(message, start, end, to_bot=to_bot):
         return asked
     ripe = _RIPE.fullmatch(text)
     if ripe and (to_bot or ripe["verb"] or _OURS.search(text)):
@@ -222,6 +242,21 @@ def _by_deed(message: Message, start: int, end: int, *, to_bot: bool) -> Ask | N
     return Ask(topic="due", what=_ACTS[deed], first=first, on=on) if asks else None
 
 
+def _sorted_out(text: str, *, to_bot: bool) -> Ask | None:
+    """What comes first, all but one kind of deed, or the bins that are at one stage."""
+    if match := _ALL_BUT.fullmatch(text):
+        return Ask(topic="due", what=ALL_BUT + _ACTS[match["verb"]])
+    if _NEXT.fullmatch(text) and (to_bot or _BINS_OR_DUE.search(text)):
+        return Ask(topic="due", what=NEXT)
+    match = _BY_STAGE.fullmatch(text)
+    if match is None or not (to_bot or match["plant"] or _OURS.search(text)):
+        return None
+    return Ask(topic="due", what="bury" if match["bury"] else "plant")
+
+
+_BINS_OR_DUE = Late(r"\b(?:bins?|due)\b")
+
+
 def _narrowed(message: Message, start: int, end: int, text: str) -> Ask | None:
     """ "What's due", where it says for whom or by when; else the reading contract has it."""
     members = [m.name for m in message.members if start <= m.start < end]
@@ -232,7 +267,17 @@ def _narrowed(message: Message, start: int, end: int, text: str) -> Ask | None:
     bins = [bin.name for bin in message.bins if start <= bin.start < end and bin.name]
     if asked_of is None and on is None:
         return None
-    return Ask(topic="due", member=asked_of, first=first, on=on, bin=bins[0] if bins else None)
+    together = dict.fromkeys(members) if asked_of else {}
+    if _AND_ME.search(text) and message.context.sender:
+        together[message.context.sender] = None
+    return Ask(
+        topic="due",
+        member=asked_of if len(together) < 2 else None,
+        members=tuple(together) if len(together) > 1 else (),
+        first=first,
+        on=on,
+        bin=bins[0] if bins else None,
+    )
 
 
 def _when(message: Message, start: int, end: int, match: re.Match[str]) -> Ask | None:
