@@ -71,6 +71,8 @@ from handlers.reading.questions.recipe import CUES as RECIPE_CUES
 from handlers.reading.questions.recipe import recipe
 from handlers.reading.questions.settled import CUES as SETTLED_CUES
 from handlers.reading.questions.settled import settled
+from handlers.reading.questions.turnsasked import CUES as TURN_ASKED_CUES
+from handlers.reading.questions.turnsasked import turns_asked
 from handlers.reading.signs.danger import dangers
 from handlers.reading.words.cues import Cues
 from handlers.reading.words.madeplain import made_plain
@@ -89,6 +91,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (deed_days, DEED_DAY_CUES),
     (after_care, AFTER_CARE_CUES),
     (handing, HANDING_CUES),
+    (turns_asked, TURN_ASKED_CUES),
     (turntaking, TURN_CUES),
     (upkeep, UPKEEP_CUES),
     (recalling, RECALLING_CUES),

@@ -110,6 +110,8 @@ class Quitting:
     """From which day on; None: at once."""
     after_turn: bool = False
     """Once the present turn is over."""
+    until: date | None = None
+    """The last day of a time for which alone they are out of it."""
 
 
 Place = Literal["first", "last", "before", "after", "swapped", "instead", "by name"]

@@ -59,6 +59,8 @@ _LASTING = (
     Late(rf"{_LEAD}(?:each|every) (?:person|keeper|member|household) (?:keeps|has) "
                rf"(?:it|the bins?|(?:the )?qbin|a bin) (?:for )?{_LENGTH}{_TAIL}"),
 )  # fmt: skip
+_LASTING_NOW = Late(rf"{_LEAD}make (?:it|that|them|turns) {_LENGTH}{_EACH}{_TAIL}")
+"""Right behind our words."""
 _RHYTHM = Late(
     rf"{_LEAD}(?:make|set|change|turn|put) {_ROTA} (?:(?:to|into|be|go|be every|every|to every) )*"
     rf"(?P<each>fortnightly|weekly|monthly|daily|fortnight|(?:two|2|other|second) weeks|"
@@ -70,19 +72,19 @@ _NOBODY = words_in("it them everyone the this that him her us our my everything 
 
 def rearranged(phrase: Phrase) -> Rearranged | None:
     """What a sentence changes in the order or the length of the turns there are."""
-    text = phrase.text
-    for pattern in _LASTING:
+    text, answers = phrase.text, phrase.message.context.after_bot
+    for pattern in (*_LASTING, *((_LASTING_NOW,) if answers else ())):
         if match := pattern.match(text):
             return Rearranged(days=_days(match), bin=phrase.bin_said)
     if match := _RHYTHM.match(text):
         return Rearranged(days=_rhythm(match["each"]), bin=phrase.bin_said)
+    for pattern in _PLACED:
+        if (answers or _OF_ROTA.search(text)) and (match := pattern.match(text)):
+            return _moved(phrase, match, _place(match["place"]))
     if not _OF_ROTA.search(phrase.message_text + " " + " ".join(phrase.message.norms)):
         return None
     if _BY_NAME.match(text):
         return Rearranged(place="by name", bin=phrase.bin_said)
-    for pattern in _PLACED:
-        if _OF_ROTA.search(text) and (match := pattern.match(text)):
-            return _moved(phrase, match, _place(match["place"]))
     for pattern, place in _EXCHANGED:
         if match := pattern.match(text):
             return _moved(phrase, match, place)
