@@ -375,7 +375,7 @@ class Hearing:
             if isinstance(act, Plan):
                 answer = await arranging.answer(act, turn)
             elif isinstance(act, Ask) and act.topic == "why":
-                answer = why.asked(await self.talk.figure_asked_about(self.heard))
+                answer = why.asked(await self.talk.figure_asked_about(self.heard, act.what))
                 self.asked += self.leant_on
             else:
                 answer = await route.answer(act, turn)

@@ -15,7 +15,7 @@ from handlers.phrasing import capital, clock, day, span, the, when
 from handlers.practice.days import DRAIN, FERMENT, FILL, drained_every, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Ask
-from handlers.reading.questions.duequestions import ALL_BUT, LATE, NEXT
+from handlers.reading.questions.duekinds import ALL_BUT, LATE, NEXT
 from handlers.state import BinState, states_of
 from storage.book import Book
 from storage.rows import Due, Room
