@@ -80,7 +80,7 @@ async def asked_or_promised(
 
 def _promised(promise: Promise) -> str:
     """A promise as the mark of the message by which it was made."""
-    return PROMISES + json.dumps(asdict(replace(promise, on=None)))
+    return PROMISES + json.dumps(asdict(replace(promise, on=None, until=None)))
 
 
 def _favour_in(one: Trace) -> Favour | None:

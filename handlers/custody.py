@@ -21,6 +21,7 @@ from handlers.onoffer import (
     handed_back,
     in_use,
     is_here,
+    keeps,
     lapsed,
     lent_days,
     offered_to,
@@ -303,6 +304,8 @@ async def declined(act: Decline, turn: Turn) -> Answer:
         return Answer(entries=[turn.entry("decline", bin=waiting[0].bin.name)], noted=True)
     if act.on and await swaps.has_turn(act.on, about, turn):
         return await swaps.wished(Swap(bin=about, on=act.on), turn)
+    if about and act.on and act.on > turn.today and await keeps(about, turn):
+        return await offered(Offer(bin=about, on=act.on), turn)
     return await swaps.declined(turn)
 
 

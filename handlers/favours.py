@@ -5,6 +5,7 @@ from datetime import date
 
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.people import is_same
+from handlers.phrasing import capital, day
 from handlers.reading.acts import Later
 from handlers.reading.arranged import Promise
 from handlers.reminded import later
@@ -27,6 +28,13 @@ async def promised(plan: Promise, turn: Turn) -> Answer:
     absence = None if plan.deed or keeper is None else await _absence_of(keeper, turn)
     if absence is None or is_same(absence.receiver or "", by):
         return Answer(noted=True)
+    if not _covers(plan, absence, turn.today):
+        who = capital(absence.member or "")
+        ends = day(absence.until, turn.today) if absence.until else "they say so"
+        return Answer(
+            say=f"Whoever stands in does so for all of the time that {who} is away, until {ends}: "
+            f"say “I'll do {who}'s” if you can. Else I only know that {who} is away."
+        )
     entry = turn.entry(
         "away", bin=None, member=absence.member, on=absence.on, until=absence.until, receiver=by
     )
@@ -34,6 +42,15 @@ async def promised(plan: Promise, turn: Turn) -> Answer:
         entries=[replace(entry, event=absence.event, writer=absence.writer, replaces=absence.id)],
         strikes=[absence],
         noted=True,
+    )
+
+
+def _covers(plan: Promise, absence: Entry, today: date) -> bool:
+    """Whether it is promised for all that is left of an absence."""
+    begins = max(absence.on or today, today)
+    is_late = plan.on is not None and plan.on > begins
+    return not is_late and (
+        plan.until is None or (absence.until is not None and plan.until >= absence.until)
     )
 
 

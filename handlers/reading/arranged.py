@@ -275,7 +275,9 @@ class Promise:
     """Who does it; None: the sender."""
     cover: bool = False
     on: date | None = None
-    """On which day to come, if that is said."""
+    """On or from which day to come, if that is said."""
+    until: date | None = None
+    """The last day, if one is said."""
 
 
 Plan = (

@@ -159,6 +159,18 @@ async def test_who_offers_to_cover_stands_in(room: TalkingRoom, who: str, said: 
     assert "for bram" not in words(await room.says("what's due?", who="dov")).lower()
 
 
+@pytest.mark.parametrize("said", ["I'll do Bram's till the 12th", "I can do Bram's from the 15th"])
+async def test_who_can_for_a_part_of_it_does_not_stand_in_for_all(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("I'm away till the 20th", who="bram")
+    told = words(await room.says(said, who="zoe"))
+    assert "for all of the time that Bram is away, until Thursday 19 March" in told
+    assert "zoe for bram" not in words(await room.says("what's due?", who="dov")).lower()
+    await room.says("I'll do Bram's", who="zoe")
+    assert "zoe for bram" in words(await room.says("what's due?", who="dov")).lower()
+
+
 async def test_a_promise_taken_back_is_none(room: TalkingRoom) -> None:
     await room.says("can anyone drain mine?", who="bram")
     await room.says("I will", who="zoe", event="$promise")

@@ -54,6 +54,11 @@ def test_a_favour_is_asked(text: str, favour: Favour) -> None:
             "I'll seal the blue bin on Saturday",
             Promise(deed="seal", bin="blue", on=date(2026, 6, 20)),
         ),
+        ("I'll do Zoe's till Friday", Promise(whose="zoe", until=date(2026, 6, 19))),
+        (
+            "I can do the green bin from Friday",
+            Promise(bin="green", on=date(2026, 6, 19)),
+        ),
         ("I'm covering for Ines this week", Promise(whose="ines", cover=True)),
         ("Zoe's doing mine this week", Promise(whose="bram", by="zoe", cover=True)),
         ("Ines can't, Zoe will", Promise(by="zoe")),

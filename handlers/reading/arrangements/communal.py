@@ -75,6 +75,8 @@ class Rehanded:
     bin: str | None = None
     to: str | None = None
     on: date | None = None
+    days: int | None = None
+    """So many days later than it was to be; earlier, if less than none."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
