@@ -57,7 +57,12 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     if not act.on:
         dues = next_of_each(dues)
     lines = await calendar(turn.book, dues, turn.today, care)
-    if not lines and act.what in ACTS and (said := await _none_yet(act.what, act.bin, turn)):
+    if (
+        not lines
+        and act.what in ACTS
+        and not asked_for(act)
+        and (said := await _none_yet(act.what, act.bin, turn))
+    ):
         return Answer(say=said)
     if not lines:
         return _nothing(act, turn, state)
@@ -106,6 +111,8 @@ def _nothing(act: Ask, turn: Turn, state: BinState | None) -> Answer:
         return Answer(say="Nobody is late.")
     if act.what == "plant" and not act.bin:
         return Answer(say="No ground where a bin was buried waits to be planted.")
+    if act.what in ACTS and asked_for(act):
+        return Answer(say=f"{capital(listed(asked_for(act)))} has nothing to {act.what} just now.")
     if state and act.what:
         return Answer(say=_not_yet(act.what, state, turn))
     members = asked_for(act)

@@ -147,6 +147,8 @@ async def two_keepers(group: Group) -> Group:
             Ask(topic="due", members=("bram", "ines")),
             ["Late by 17", "Late by 6", "Wednesday 4 or", "Monday 16"],
         ),
+        (Ask(topic="due", what="seal", member="ines"), ["Ines has nothing to seal just now."]),
+        (Ask(topic="due", what="drain", member="bram"), ["Wednesday 4 or"]),
         (Ask(topic="due", what="next", member="bram"), ["Wednesday 4 or"]),
         (Ask(topic="due", what="next", member="ines"), ["Late by 17", "Late by 6"]),
         (Ask(topic="due", what="all but drain"), ["Late by 6", "Monday 16"]),

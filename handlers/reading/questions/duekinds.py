@@ -39,6 +39,15 @@ _NEXT = Late(
     r"(?:(?:the )?next(?: (?:thing|one|job|bin|due|date))?(?: due| to do| to come)?|"
     rf"(?:due|up|coming) next){AFTER}(?: \?)?"
 )
+_ALL = Late(
+    rf"{BEFORE}{WHATS} (?:planned|on|happening|coming up|the plan|in the plan){AFTER}(?: \?)?"
+)
+"""Said to us, or behind our words."""
+_HAS_DONE = Late(
+    rf"{BEFORE}(?:has|have|did|is) qmember (?:already |now |just )*{DEED}"
+    r"(?: (?:his|hers|her|theirs|their|the)(?: (?:bin|one|bucket))?| it)?"
+    rf"(?: (?:yet|already))*{AFTER}(?: \?)?"
+)
 _WHY_SAID = Late(
     rf"{BEFORE}(?:why (?:did|do|are|were|have) you (?:just |again |keep )*"
     r"(?:remind|reminding|reminded|nag|nagging|ping|pinging|nudge|nudging) (?:us|me|everyone|"
@@ -74,10 +83,18 @@ def of_a_kind(text: str, *, to_bot: bool) -> Ask | None:
         return Ask(topic="due", what=ALL_BUT + ACTS[match["verb"]])
     if _NEXT.fullmatch(text) and (to_bot or _BINS_OR_DUE.search(text)):
         return Ask(topic="due", what=NEXT)
+    if to_bot and _ALL.fullmatch(text):
+        return Ask(topic="due")
     match = _BY_STAGE.fullmatch(text)
     if match is None or not (to_bot or match["plant"] or OURS.search(text)):
         return None
     return Ask(topic="due", what="bury" if match["bury"] else "plant")
+
+
+def whether_done(text: str, member: str | None) -> Ask | None:
+    """ "Has Bram drained his yet?": whether a member still has it to do."""
+    match = _HAS_DONE.fullmatch(text) if member else None
+    return Ask(topic="due", member=member, what=ACTS[match["verb"]]) if match else None
 
 
 _BINS_OR_DUE = Late(r"\b(?:bins?|due)\b")

@@ -19,13 +19,14 @@ from handlers.reading.questions.duekinds import (
     OURS,
     WHATS,
     of_a_kind,
+    whether_done,
 )
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
 CUES = (
     "due", "late", "mine", "why ", "calendar", "ics", "ical", "jobs", "dues", "plate", "overdue",
-    "for me",
+    "for me", "s on?", "got on", "buried", "drain ",
     "to do", "i do", "to be done", "next four weeks", "i got", "behind", "i have to", "i need to",
     "when ", "how long", "what day", "ripe", "s on ", "is on ", "anything on", "coming up",
     " now", " yet", "time to ", " ready", "should i ", "should we ", "bury", "dig ", "seal ",
@@ -38,8 +39,8 @@ CUES = (
 _WHAT = Late(rf"{BEFORE}{DUE}(?P<more>.*)")
 _ON = Late(
     rf"{BEFORE}(?:{WHATS}|anything|is anything|is there anything|what is there|what have we got) "
-    r"(?:on|to do|coming up)(?: (?:for|on|in|of|the|this|next|coming|with|bins?|calendar|today|"
-    rf"tomorrow|tonight|week|weekend|month|\d\d?|st|nd|rd|th|{'|'.join(WEEKDAYS)}|"
+    r"(?:on|to do|coming up)(?: (?:first|second|third|fourth|last|for|on|in|of|the|this|next|"
+    rf"coming|with|bins?|calendar|today|tomorrow|tonight|week|weekend|month|\d\d?|st|nd|rd|th|{'|'.join(WEEKDAYS)}|"
     rf"{'|'.join(MONTHS)}))+{AFTER}"
 )
 """With no word in it but days: "what's on next week?"."""
@@ -72,8 +73,8 @@ _TO_DO = Late(
     rf"{_TIME}+{AFTER}"
 )
 _HAPPENING = Late(
-    rf"{BEFORE}(?:{WHATS}|(?:is )?anything) (?:happening|planned|the plan|in the plan){_TIME}+"
-    rf"{AFTER}"
+    rf"{BEFORE}(?:{WHATS}|(?:is )?anything) (?:happening|planned|the plan|in the plan)"
+    rf"(?: with (?:the )?\S+(?: \S+)??)?{_TIME}+{AFTER}"
 )
 """What neighbours ask each other, unless a bin or the bot is named."""
 _BINS = words_in("bin bins calendar")
@@ -104,7 +105,8 @@ _OF_DEED = Late(
 _ONLY_DEED = Late(rf"{BEFORE}(?:only|just)(?: the)? {DEED}s?{AFTER}")
 _DOES = Late(
     rf"{BEFORE}what (?:does|do|must|should|has|have) qmember(?:(?: ,)?(?: and)? (?:qmember|i))* "
-    r"(?:have to do|need to do|do|got|got to do|have)(?P<more>.*)"
+    r"(?:have to do|need to do|do|got|got to do|have)(?P<more>.*)|"
+    rf"{BEFORE}{WHATS} qmember got (?:to do|on(?= (?:this|next|today|tomorrow|on))).*"
 )
 _FOR = Late(r" (?:for|with|of) qmember(?= |$)")
 _AND_ME = Late(r"\bqmember(?: ,)? and (?:me|i)\b|\bfor me(?: ,)? and qmember\b")
@@ -167,7 +169,9 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     if match := _PIN.fullmatch(text):
         return KeepUp(wanted=match["verb"] not in _DOWN)
     to_bot = bool(message.bot) or message.context.after_bot
-    if asked := of_a_kind(text, to_bot=to_bot):
+    members = [m.name for m in message.members if start <= m.start < end]
+    asked = of_a_kind(text, to_bot=to_bot)
+    if asked or (asked := whether_done(text, members[0] if len(members) == 1 else None)):
         return asked
     if _MINE.fullmatch(text) or (to_bot and _MINE_TO_BOT.fullmatch(text)):
         first, on = days_asked(message, start, end, text)
@@ -199,7 +203,8 @@ def _by_deed(message: Message, start: int, end: int, *, to_bot: bool) -> Ask | N
     if _I_TO_DO.fullmatch(text):
         return Ask(topic="due", member=message.context.sender, first=first, on=on)
     if on is not None and (_TO_DO.fullmatch(text) or (named and _HAPPENING.fullmatch(text))):
-        return Ask(topic="due", first=first, on=on)
+        refs = [ref.name for ref in message.bins if start <= ref.start < end and ref.known]
+        return Ask(topic="due", bin=refs[0] if refs else None, first=first, on=on)
     match = _OF_DEED.fullmatch(text) or (_ONLY_DEED.fullmatch(text) if to_bot else None)
     if match is None:
         return None
