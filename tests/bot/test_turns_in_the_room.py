@@ -415,7 +415,10 @@ async def test_who_is_out_of_it_for_some_weeks_comes_back_to_it(room: TalkingRoo
     assert [who for _, _, who in await turns(room)][:3] == ["ines", "bram", "mei"]
 
 
-@pytest.mark.parametrize("said", ["leave me out for a month", "skip me this time"])
+@pytest.mark.parametrize(
+    "said",
+    ["leave me out for a month", "skip me this time", "put me after Mei", "make it two weeks each"],
+)
 async def test_where_no_turns_are_taken_nobody_is_left_out(room: TalkingRoom, said: str) -> None:
     assert await room.says(said, who="bram") == []
 

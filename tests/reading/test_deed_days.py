@@ -74,6 +74,8 @@ def test_what_is_to_be_agreed_on(text: str, later: Later) -> None:
         "we can't bury our heads in the sand any longer",
         "the burial is on Friday",
         "can't bury it, sorry",
+        "what if we seal green on Friday, when can it be buried?",
+        "if we seal it on Friday, when can we bury it?",
         "he said we'll bury it on Tuesday, but I doubt it",
         "we could bury it but not on Tuesday",
     ],

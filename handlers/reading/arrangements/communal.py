@@ -130,6 +130,8 @@ class Rearranged:
     """Before, after or instead of whom, or with whom swapped."""
     days: int | None = None
     bin: str | None = None
+    maybe: bool = False
+    """Other things may be meant: nothing is said where there is no rota."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

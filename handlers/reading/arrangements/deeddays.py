@@ -46,7 +46,7 @@ _ON = rf"{_DAY} qday{_DAY}"
 _OWN = r"(?:(?:i|we) (?:will|shall|can|could|want to|plan to|mean to|am going to|are going to))"
 _LETS = (
     r"(?:let 's|let us|lets|shall we|should we|could we|can we|shall i|how about we|"
-    r"why dont we|what if we|we should|we could)"
+    r"why dont we|we should|we could)"
 )
 _MOVE = (
     r"(?:push|move|put off|put|postpone|delay|shift|leave|hold off|hold off on|hold|wait with|"

@@ -106,7 +106,8 @@ _ONLY_DEED = Late(rf"{BEFORE}(?:only|just)(?: the)? {DEED}s?{AFTER}")
 _DOES = Late(
     rf"{BEFORE}what (?:does|do|must|should|has|have) qmember(?:(?: ,)?(?: and)? (?:qmember|i))* "
     r"(?:have to do|need to do|do|got|got to do|have)(?P<more>.*)|"
-    rf"{BEFORE}{WHATS} qmember got (?:to do|on(?= (?:this|next|today|tomorrow|on))).*"
+    rf"{BEFORE}{WHATS} qmember got (?:to do.*|on(?: (?:this|next|today|tomorrow|on|at|the|week|"
+    rf"weekend|month|{'|'.join(WEEKDAYS)}))+)"
 )
 _FOR = Late(r" (?:for|with|of) qmember(?= |$)")
 _AND_ME = Late(r"\bqmember(?: ,)? and (?:me|i)\b|\bfor me(?: ,)? and qmember\b")

@@ -37,7 +37,7 @@ _HANDED = Late(
     r"(?:when|who|what day|to whom|on which day)"
     r"(?: (?:do|does|must|should|shall|am|is|will|would))? "
     r"(?:i|we|qmember|it|(?:the )?qbin) (?:have to |need to |supposed to )?"
-    r"(?:(?:hand|handing|pass|passing|give|giving) (?:it|(?:the )?qbin)(?: back)?"
+    r"(?:(?:hand|handing|pass|passing) (?:it|(?:the )?qbin)(?: back)?"
     r"(?: (?:over|on|back|to))*|"
     rf"(?:go|goes|pass|passes|change|be handed)(?: (?:on|over|back|hands|next))+){_TIME}"
 )

@@ -152,7 +152,7 @@ LATER = _patterns(
     r"^(?:i )?(?:will|ll|can|shall) (?:do|get|see|sort) (?:to )?(?:it|that|this|them) (?:later|"
     r"tomorrow|tonight|on|"
     r"this weekend|at the weekend|next|in)\b",
-    r"^give (?:me|us|it) (?:a |another |\d|two|three|until|till)",
+    r"^give (?:me|us|it) (?:a |another |\d|two|three|until|till)(?!.*\boff\b)",
     r"\b(?:need|want) (?:another|a few more|more) (?:days?|week|\d)",
     r"^(?:busy|too busy|no time|away|not home|in bed|at work|"
     r"cant(?! (?:keep|have|take|host|mind)\b)|cant today|not today|not "
