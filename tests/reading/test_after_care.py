@@ -63,6 +63,7 @@ def test_in_few_words_it_is_an_answer(text: str, done: Done) -> None:
         "he planted an idea in my head",
         "put another layer on it",
         "I dug over the bed by the gate",
+        "drained blue, 200 ml, fox had a go at mine, covered it with a slab",
     ],
 )
 def test_other_ground(text: str) -> None:

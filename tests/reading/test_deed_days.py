@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from handlers.reading.acts import Act, Later
+from handlers.reading.acts import Act, Drain, Later, Layer
 from handlers.reading.arranged import Plan
 from handlers.reading.plans import read
 from tests.reading.context import group
@@ -84,6 +84,26 @@ def test_other_things(text: str) -> None:
     assert not any(isinstance(act, Later) for act in told(text))
 
 
-def test_what_else_is_told_stands() -> None:
-    record, later = sorted(told("I'll bury mine on Sunday. Drained green, 200 ml"), key=str)
-    assert (record.act, later) == ("drain", Later(what="bury", on=SUNDAY))
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I'll bury mine on Sunday. Drained green, 200 ml",
+        "drained green on Monday, 200 ml. I'll bury mine on Sunday",
+    ],
+)
+def test_what_else_is_told_stands(text: str) -> None:
+    record, later = sorted(told(text), key=str)
+    assert isinstance(record, Drain)
+    assert (record.bin, record.volume_l) == ("green", 0.2)
+    assert later == Later(what="bury", on=SUNDAY)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I'll bury it on Sunday, I drained green today, 200 ml",
+        "can't seal it before Friday, I put 2 kg in green today",
+    ],
+)
+def test_a_record_behind_a_plan_is_no_reason(text: str) -> None:
+    assert any(isinstance(act, Drain | Layer) for act in told(text))

@@ -77,6 +77,8 @@ def _done(phrase: Phrase) -> Done | None:
     bin = _buried(phrase)
     if bin is None and "qbin" in phrase.tokens:
         return None  # sown in the shed
+    if phrase.message.measured() or _RECORD.search(text):
+        return None  # it tells of a bin too
     if _NO_TRACE.fullmatch(text) or (answers and _NO_TRACE_BRIEF.fullmatch(text)):
         return Done(what="cover", bin=bin)
     if _COVERED.fullmatch(text) and (answers or _ANIMAL.search(text)):
@@ -94,4 +96,5 @@ def _buried(phrase: Phrase) -> str | None:
     return refs[0].name if refs else phrase.bin
 
 
+_RECORD = Late(r"\b(?:drained|sealed|emptied|added|opened|fed|filled|topped)\b")
 _WHERE = Late(r"\bwhere (?:the )?(?P<bin>qbin)\b")

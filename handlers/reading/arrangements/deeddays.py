@@ -60,7 +60,12 @@ _SPAN = (
 _LEAD = (
     r"(?:because|cos|as|since|if|when|too|so|sorry|folks|all|everyone|no|my|i|we|it|weather|the)"
 )
-_WHY = rf"(?: (?:{_LEAD}|ground|soil|earth|rain)(?: (?!but|unless)\S+){{0,10}})?"
+_WHY = rf"(?P<why> (?:{_LEAD}|ground|soil|earth|rain)(?: (?!but|unless)\S+){{0,10}})?"
+_RECORD = Late(
+    r"\b(?:drained|sealed|buried|emptied|added|put|opened|filled|topped|did|done|got|fed|went|"
+    r"smells?|mould|q?bin)\b"
+)
+"""What is told besides is no reason."""
 _PLANNED = Late(rf"(?:{_OWN}|(?P<ask>{_LETS})){_SOFTLY} (?P<deed>{_VERB}){_WHAT}{_ON}{_WHY}")
 _DOING = Late(
     rf"(?:(?:i|we) (?:am|are) |(?P<ask>how about |what about ))?"
@@ -79,7 +84,7 @@ _CANNOT = Late(
     r"not (?:able|going) to)(?: (?:really|be able to|get to|manage to|possibly))*|"
     rf"(?:it |ground |the ground )?(?:is |'s )?(?:still |far |all |much )*(?P<too>{_TOO}) to)"
     rf" (?P<deed>{_VERB}){_WHAT}(?: yet| now| today)?(?: (?:before|till|until|til))?"
-    rf"(?:(?P<on>{_ON})| (?P<week>this week))?(?P<why>{_WHY})"
+    rf"(?:(?P<on>{_ON})| (?P<week>this week))?{_WHY}"
 )
 _UNFIT = Late(
     r"\b(?:ground|soil|earth|bed|it)(?: (?:is|'s|still|so|all|far|too|rock|under|much))* "
@@ -100,22 +105,24 @@ def deed_days(message: Message) -> Iterator[Found]:
 
 
 def _put_on(phrase: Phrase) -> Later | None:
-    text = phrase.text
-    match = _CANNOT.fullmatch(text)
-    if match is not None:
-        on = _monday(phrase.message.today) if match["week"] else None
-        on = _said_day(phrase) if match["on"] else on
-        if on is None and match["deed"].startswith("bury") and _lies_in_ground(match):
-            on = phrase.message.today + GROUND_WAITS
+    text, today = phrase.text, phrase.message.today
+    cannot = _CANNOT.fullmatch(text)
+    match = cannot or _PLANNED.fullmatch(text) or _DOING.fullmatch(text) or _MOVED.fullmatch(text)
+    then = phrase.message.context.after_bot and not (match or phrase.asked)
+    match = match or (_THEN.fullmatch(text) if then else None)
+    if match is None or _tells_more(phrase, match):
+        return None
+    said = match.groupdict()
+    if cannot:
+        on = _monday(today) if said["week"] else _said_day(phrase) if said["on"] else None
+        if on is None and said["deed"].startswith("bury") and _lies_in_ground(cannot):
+            on = today + GROUND_WAITS
         proposed = False
     else:
-        match = _PLANNED.fullmatch(text) or _DOING.fullmatch(text) or _MOVED.fullmatch(text)
-        then = _THEN.fullmatch(text) if phrase.message.context.after_bot and not match else None
-        match = match or (None if phrase.asked else then)
-        if match is None or ("way" in match.groupdict() and _is_done_then(match["way"], text)):
-            return None
+        if said.get("way") == "do" and "qday" not in text:
+            return None  # "let's do the burying" has a day, and does not wait so long
         on = _said_day(phrase)
-        proposed = then is not None or bool(match["ask"]) or phrase.asked
+        proposed = then or bool(said.get("ask")) or phrase.asked
     if on is None or len(phrase.bins) > 1 or (phrase.strange_bin and not phrase.bin):
         return None
     return Later(
@@ -133,9 +140,10 @@ def _lies_in_ground(match: re.Match[str]) -> bool:
     return match["too"] is not None or _UNFIT.search(why) is not None
 
 
-def _is_done_then(way: str, text: str) -> bool:
-    """ "Let's do the burying on Saturday" is told with its day, not with how long it waits."""
-    return way == "do" and "qday" not in text
+def _tells_more(phrase: Phrase, match: re.Match[str]) -> bool:
+    """Whether what stands behind it is no reason, but something else that is told or asked."""
+    why = match.groupdict().get("why") or ""
+    return bool(why) and (_RECORD.search(why) is not None or bool(phrase.message.measured()))
 
 
 def _is_own(phrase: Phrase) -> bool:
@@ -147,9 +155,13 @@ _OWNED = frozenset({"mine", "my", "i"})
 
 
 def _said_day(phrase: Phrase) -> date | None:
-    """The day that is said, or so many days from today on."""
-    days = put_off_by(phrase.message)
-    return phrase.message.today + timedelta(days=round(days)) if days else None
+    """The day to come that the sentence names, or so many days from today on."""
+    today = phrase.message.today
+    days = [day.past if day.past > today else day.future for day in phrase.days if not day.loose]
+    if ahead := [day for day in days if day > today]:
+        return ahead[0]
+    counted = None if phrase.days else put_off_by(phrase.message)
+    return today + timedelta(days=round(counted)) if counted else None
 
 
 def _monday(today: date) -> date:
