@@ -221,7 +221,9 @@ def task(due: Due) -> str:
 def duty(due: Due, care: Care, *, with_hour: bool = True) -> str:
     """What is to be done and by whom, if that is known: "drain the shed bin (Bram)"."""
     who = care.keeper(due)
-    if who and care.is_away(due):
+    if who and (helper := care.helper(due)):
+        who = f"{helper} for {who}"
+    elif who and care.is_away(due):
         stand_in = care.stand_in(due)
         alone = who if care.discreet else f"{who} is away: who can?"
         who = f"{stand_in} for {who}" if stand_in else alone

@@ -177,3 +177,33 @@ async def test_a_promise_taken_back_is_none(room: TalkingRoom) -> None:
     await room.deletes("$promise", who="zoe")
     await room.says("done", who="zoe")
     assert ("drain", "blue", "zoe") not in await done(room)
+
+
+async def test_what_was_promised_is_down_to_whoever_promised_it(room: TalkingRoom) -> None:
+    await room.says("can anyone drain mine tomorrow?", who="bram")
+    await room.says("I will", who="zoe", event="$promise")
+    await room.waits(hours=2)
+    due = words(await room.says("what needs draining?", who="dov"))
+    assert "the blue bin (zoe for bram)" in due
+    assert "the green bin (zoe)" in due
+    await room.deletes("$promise", who="zoe")
+    due = words(await room.says("what needs draining?", who="dov"))
+    assert "the blue bin (bram)" in due
+
+
+async def test_once_it_is_done_it_is_its_keepers_again(room: TalkingRoom) -> None:
+    await room.says("can anyone drain mine tomorrow?", who="bram")
+    await room.says("I will", who="zoe")
+    await room.waits(hours=2)
+    await room.says("done", who="zoe")
+    due = words(await room.says("what's due this week?", who="dov"))
+    assert "zoe for bram" not in due
+
+
+async def test_whoever_promised_is_called_by_the_digest(room: TalkingRoom) -> None:
+    await room.waits(days=9)  # to the last day to seal
+    await room.says("can someone seal mine?", who="bram")
+    await room.says("I will", who="zoe")
+    told = [one for one in await room.waits(days=2) if "seal the blue bin" in one.body]
+    assert "the blue bin (zoe for bram)" in told[0].body
+    assert "@zoe:test" in told[0].mentions

@@ -102,6 +102,8 @@ _OF_DEED = Late(
     rf"(?: next)?)(?: due)?{_TIME}*{AFTER}"
 )
 """By the deed alone: "what needs draining?", "when's the next burial?"."""
+_TOLD = words_in("sealed drained buried")
+_ASKING = Late(r"\b(?:what|which|who|whose|anyone|anybody|has|have|when|next)\b")
 _ONLY_DEED = Late(rf"{BEFORE}(?:only|just)(?: the)? {DEED}s?{AFTER}")
 _DOES = Late(
     rf"{BEFORE}what (?:does|do|must|should|has|have) qmember(?:(?: ,)?(?: and)? (?:qmember|i))* "
@@ -211,6 +213,8 @@ def _by_deed(message: Message, start: int, end: int, *, to_bot: bool) -> Ask | N
         return None
     deed = next(said for said in match.groupdict().values() if said)
     asks = match.group() != deed and (to_bot or not text.startswith(deed))
+    if deed in _TOLD and not _ASKING.search(text):
+        return None  # "sealed again" is a record
     return Ask(topic="due", what=ACTS[deed], first=first, on=on) if asks else None
 
 
