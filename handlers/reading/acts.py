@@ -330,8 +330,8 @@ class Done(_Act):
     """All that is due; told only in a room."""
     count: int | None = None
     """How many that is, with `each`; 0: whatever others have to do too. Told only in a room."""
-    what: Literal["drain", "seal", "bury"] | None = None
-    """Which deed it was, if that is said; told only in a room."""
+    what: Literal["drain", "seal", "bury", "cover", "plant"] | None = None
+    """Which deed it was, or what was done with the ground, if that is said; told only in a room."""
     on: date | None = None
     """When, if a day is said; told only in a room."""
     member: str | None = None
@@ -347,6 +347,14 @@ class Later(_Act):
     act = "later"
     bin: str | None = None
     days: float | None = None
+    what: Literal["drain", "seal", "bury"] | None = None
+    """Which deed it is, if that is said; told only in a room."""
+    on: date | None = None
+    """Until when, in place of `days`; told only in a room."""
+    each: bool | None = None
+    """Whoever has to do it; told only in a room."""
+    firm: bool | None = None
+    """Said when asked whether what others have to do is put off; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -403,6 +411,8 @@ class Ask(_Act):
     each: Each | None = None
     bin: str | None = None
     member: str | None = None
+    members: tuple[str, ...] = ()
+    """Several members who are meant together, told only in a room (`due`)."""
     on: date | None = None
     first: date | None = None
     """The first and the last day asked about, told only in a room (`totals`)."""

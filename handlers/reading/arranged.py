@@ -274,6 +274,10 @@ class Promise:
     by: str | None = None
     """Who does it; None: the sender."""
     cover: bool = False
+    on: date | None = None
+    """On or from which day to come, if that is said."""
+    until: date | None = None
+    """The last day, if one is said."""
 
 
 Plan = (

@@ -20,6 +20,8 @@ from handlers.reading.arrangements.finished import finished, is_not_yet
 from handlers.reading.arrangements.passing import CUES as OF_PASSING
 from handlers.reading.arrangements.passing import coming, passed_on, taker
 from handlers.reading.arrangements.putoff import put_off_by, put_off_to
+from handlers.reading.arrangements.reminderdays import CUES as OF_WEEKDAYS
+from handlers.reading.arrangements.reminderdays import reminder_days
 from handlers.reading.arrangements.sethours import CUES as OF_HOURS
 from handlers.reading.arrangements.sethours import hours_set
 from handlers.reading.arrangements.settings import setting_of
@@ -315,7 +317,7 @@ def setting_told(message: Message) -> Set | None:
         found = "units", pounds_of(message)
     found = found or craft_setting(message) or hours_set(message)
     found = found or zone_named(message) or turns_set(message)
-    found = found or asked_by_name(message)
+    found = found or reminder_days(message) or asked_by_name(message)
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
 
 
@@ -332,6 +334,7 @@ _READERS: tuple[_Reader, ...] = (
             "keepers keeping keeps"
         )
         | OF_HOURS
+        | OF_WEEKDAYS
         | LANGUAGES,
         "",
     ),

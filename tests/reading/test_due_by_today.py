@@ -38,3 +38,9 @@ def test_whether_it_is_due_by_today(text: str, what: str) -> None:
 def test_what_asks_for_no_day(text: str) -> None:
     found = read(text, group(bins=("green", "shed"), in_room=True))
     assert not any(isinstance(act, Ask) and act.what and act.first for act in found)
+
+
+@pytest.mark.parametrize("text", ["ok sealed again", "so drained today", "and buried"])
+def test_a_deed_that_is_told_behind_our_words_is_no_question(text: str) -> None:
+    found = read(text, group(bins=("green", "shed"), in_room=True, after_bot=True))
+    assert not any(isinstance(act, Ask) for act in found)
