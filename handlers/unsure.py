@@ -5,6 +5,7 @@ import re
 from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
+from itertools import pairwise
 from zoneinfo import ZoneInfo
 
 from handlers import binscaught, nosuchbin
@@ -89,12 +90,34 @@ def asked(act: Unsure, turn: Turn) -> Answer:
         lacking = None if others or isinstance(first, Amend) else how_much(first)
         return Answer(say=HOW_MUCH, query=lacking)
     layers = [one for one in act.guess if isinstance(one, Layer)]
-    dated = len({one.on for one in layers}) > 1
-    words = listed([_guessed(one, turn) + _on_its_day(one, turn) * dated for one in act.guess])
-    say = f"Shall I write down {words}?"
-    if len(layers) == len(act.guess) and len({one.bin for one in layers}) > 1:
+    say = f"Shall I write down {_listed(act.guess, turn)}?"
+    shared = len({one.bin for one in layers}) > 1 and len({one.on for one in layers}) == 1
+    if shared and len(layers) == len(act.guess):
         say += f" If each had all of it, say “{_whole(layers, turn)}”."
     return Answer(say=say, query=Query.about(*act.guess, lacks="yes"))
+
+
+def _listed(acts: Sequence[Act], turn: Turn) -> str:
+    """The acts one by one, each with its day where these differ; what is of each day in a row is
+    said once."""
+    days: dict[str, list[date]] = {}
+    for one in acts:
+        if isinstance(one, Layer | Drain) and one.on:
+            days.setdefault(_guessed(one, turn), []).append(one.on)
+    if sum(map(len, days.values())) == len(acts) and all(_in_a_row(on) for on in days.values()):
+        ends = [
+            (words, day(on[0], turn.today), day(on[-1], turn.today)) for words, on in days.items()
+        ]
+        return listed(
+            [f"{words} on each day from {first} to {last}" for words, first, last in ends]
+        )
+    dated = len({on for told in days.values() for on in told}) > 1
+    return listed([_guessed(one, turn) + _on_its_day(one, turn) * dated for one in acts])
+
+
+def _in_a_row(days: Sequence[date]) -> bool:
+    """Whether more days than two follow on each other."""
+    return len(days) > 2 and all((b - a).days == 1 for a, b in pairwise(days))
 
 
 def _whole(parts: Sequence[Layer], turn: Turn) -> str:

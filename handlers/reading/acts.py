@@ -126,6 +126,8 @@ class Layer(_Act):
     each: Each | None = None
     same: bool | None = None
     """As much as the sender's last, and of the same; told only in a room."""
+    like: date | None = None
+    """The same as the one of that day; told only in a room."""
     in_it: bool | None = None
     """It went into "it": the bin that the talk is on; told only in a room."""
     firm: bool | None = None

@@ -33,6 +33,7 @@ from handlers.reading.completion.drawnoff import (
     volume_left,
     without_false_drains,
 )
+from handlers.reading.completion.eachday import on_each_day
 from handlers.reading.completion.elsewhere import measured_elsewhere
 from handlers.reading.completion.enumerated import enumerated
 from handlers.reading.completion.figures import drawn_from
@@ -77,17 +78,24 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = asked_to_divide(with_further_settings(acts, message), message)
     if not message.context.in_room:
         return acts
+    acts = on_each_day(acts, message)
     acts = handed_on(each_asked(split_right(without_drained(acts), message), message), message)
     acts = [_as_before(_struck_in(act, message), message) for act in acts]
     return [_in_it(on_several(act, message), message) for act in acts]
 
 
 def _as_before(act: Act, message: Message) -> Act:
-    """ "Same again": as much as the sender's last layer, where nothing else is told of it."""
-    leans = message.norms[:2] in (["same", "again"], ["same", "amount"]) and not message.items
-    if not leans or not isinstance(act, Layer) or act.mass_kg or act.volume_l or act.member:
+    """ "Same again", "same as Monday": as much as the sender's last layer, or as that of the day,
+    where nothing else is told of it."""
+    if "same" not in message.norms or message.items or not isinstance(act, Layer):
         return act
-    return replace(act, same=True)
+    if act.mass_kg or act.volume_l or act.member:
+        return act
+    like = [d.past for d in message.days if message.norms[d.start - 1 : d.start] == ["as"]]
+    if len(like) == 1 and like[0] != act.on:
+        return replace(act, same=True, like=like[0])
+    leans = message.norms[:2] in (["same", "again"], ["same", "amount"])
+    return replace(act, same=True) if leans else act
 
 
 def _in_it(act: Act, message: Message) -> Act:
