@@ -294,6 +294,9 @@ class Amend(_Act):
     """The message whose record was asked about; never read from words."""
     which: Layer | None = None
     """The record as it is called by what went in, when, where, by whom; told only in a room."""
+    crossed: tuple[str, ...] | None = None
+    """The two bins each of which was told of the other; empty where they are not named; told only
+    in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
