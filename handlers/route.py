@@ -91,7 +91,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Amend(whose=str(name)) if act.of is None:
             return await anothers.put_right(act, name, turn, answer)
         case acts.Amend():
-            if act.crossed is not None:
+            if act.crossed:
                 return await crossed.put_right(act, turn, answer)
             if act.which:
                 return await byscraps.corrected(act, act.which, turn, answer)

@@ -294,9 +294,11 @@ class Amend(_Act):
     """The message whose record was asked about; never read from words."""
     which: Layer | None = None
     """The record as it is called by what went in, when, where, by whom; told only in a room."""
-    crossed: tuple[str, ...] | None = None
-    """The two bins each of which was told of the other; empty where they are not named; told only
-    in a room."""
+    crossed: Literal["each", "one"] | None = None
+    """What was told of each of two bins belongs to the other one, or what is in the first was put
+    into the second (never read from words); told only in a room."""
+    between: tuple[str, ...] = ()
+    """The two bins, where they are named."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -61,4 +61,4 @@ def crossed(message: Message) -> Amend | None:
     if len(bins) not in (0, 2) or len(days) > 1:
         return None
     on = days[0] if days else None
-    return Amend(crossed=bins, on=on, rules=("told of each other's bin",))
+    return Amend(crossed="each", between=bins, on=on, rules=("told of each other's bin",))
