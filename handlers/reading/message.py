@@ -12,6 +12,7 @@ from handlers.reading.bins.mending import mended
 from handlers.reading.bins.names import by_known_name, find_bot, known_bins, mentions
 from handlers.reading.bins.newbins import said_bins
 from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, more_bins, target_bins
+from handlers.reading.bins.wherebins import STANDS, by_where
 from handlers.reading.calendar.days import Day, read_days
 from handlers.reading.food.items import Item
 from handlers.reading.food.materials import find_items
@@ -185,6 +186,9 @@ def read_message(text: str, context: Context) -> Message:
         bins = tuple(sorted((*bins, *further)))
         in_bins = indexes(bins)
         amounts = tuple([a for a in amounts if not _overlaps(a, in_bins)])
+    if len(context.bins) > 1 and bins and not STANDS.isdisjoint(norms):
+        bins = by_where(norms, bins, context.bins)
+        in_bins = indexes(bins)
     elsewhere = mentions(norms, context.bins, in_bins)
     marks = vocabulary().find(norms)
     spoken = _figures_of_speech(marks) if bins else []

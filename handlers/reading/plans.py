@@ -137,7 +137,7 @@ def _acts(said: Reading) -> tuple[Act | Plan, ...]:
     arranged, rest = _arranged(said)
     message = rest.message
     if (context.last or context.earlier) is not None:
-        own = not context.after_bot
+        own = not context.after_bot and not bins_told(message)
         leaning = never_done(message) or (own and (more(message) or another_number(message)))
         if leaning:
             return (*arranged, leaning)

@@ -12,6 +12,7 @@ from handlers.reading.acts import (
 from handlers.reading.arrangements.jobsdone import jobs_done
 from handlers.reading.arrangements.moresettings import with_further_settings
 from handlers.reading.arrangements.privacy import about_oneself
+from handlers.reading.bins.binroll import bins_told
 from handlers.reading.completion.diary import diary
 from handlers.reading.completion.othersshare import CUES as BESIDES
 from handlers.reading.completion.othersshare import others_share
@@ -72,7 +73,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return leant
     if one := _one_thing(message):
         return (one,)
-    if context.after_bot and (leaning := replies(message)):
+    anew = bins_told(message)  # "another blue bin, 10 L" is no more of the last layer
+    if context.after_bot and not anew and (leaning := replies(message)):
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
