@@ -96,7 +96,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             if act.which:
                 return await byscraps.corrected(act, act.which, turn, answer)
             if await dayright.is_of_another_matter(act, turn):
-                return SILENCE
+                again = await dayright.drained_again(act, turn)
+                return await answer(again, turn) if again else SILENCE
             right = await retracting.told_right(act, turn, answer)
             return right or await bydeed.amend(act, turn, answer)
         case acts.Retract():
