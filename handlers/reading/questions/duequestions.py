@@ -119,6 +119,13 @@ _WHEN = Late(
     r"(?P<verb>buried|bury|sealed|seal|closed|close|drained|drain|emptied|planted|plant|ready|"
     r"dug in|dig in|go in the ground)(?P<more>.*)"
 )
+_TIME_YET = Late(
+    rf"{_BEFORE}(?:(?:is it |is it already |already )?time to|do (?:we|i) (?:need|have) to|"
+    r"should (?:we|i)|must (?:we|i)) (?P<verb>drain|bury|seal)"
+    r"(?: (?:now|yet|already|today|any|anything|something|one|the bins?|a bin|any bins?))*"
+    rf"{_AFTER}"
+)
+"""Of any bin: "is it time to drain?"."""
 _ACTS = {
     "buried": "bury", "bury": "bury", "dig": "bury", "burying": "bury", "burial": "bury",
     "ready": "bury", "burials": "bury", "digging in": "bury", "sealing": "seal",
@@ -169,6 +176,8 @@ def due_questions(message: Message) -> Iterator[Found]:
     """Every question about the calendar that says more than "what's due?"."""
     for sentence in message.sentences:
         plan = _asked(message, sentence.start, sentence.end)
+        if plan is None and sentence.asked:
+            plan = _is_time(message, sentence.start, sentence.end)
         if plan is not None:
             yield Found(sentence.start, sentence.end, plan)
 
@@ -199,6 +208,14 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     if (match := _WHEN.fullmatch(text)) or (match := _may_be_buried(message, start, end, text)):
         return _when(message, start, end, match)
     return None
+
+
+def _is_time(message: Message, start: int, end: int) -> Ask | None:
+    """ "Is it time to drain?", of whichever bin."""
+    match = _TIME_YET.fullmatch(_text(message, start, end))
+    if match is None:
+        return None
+    return Ask(topic="due", what=_ACTS[match["verb"]], first=message.today, on=message.today)
 
 
 def _by_deed(message: Message, start: int, end: int, *, to_bot: bool) -> Ask | None:
