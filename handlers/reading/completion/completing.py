@@ -65,7 +65,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = described(measured_elsewhere(_without_echoes(acts, message), message), message)
     acts = measured_apart(acts, message)
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
-    acts = put_in_by_us(acts, message)
+    acts = [_not_by_bin(act, message) for act in put_in_by_us(acts, message)]
     layers = [act for act in acts if isinstance(act, Layer)]
     drains = sum(isinstance(act, Drain) for act in acts)
     weighed = len(layers) == drains == 1 and layers[0].mass_kg is not None
@@ -138,6 +138,18 @@ def _on_one_day(acts: list[Act], message: Message) -> list[Act]:
         else act
         for act in acts
     ]
+
+
+def _not_by_bin(act: Act, message: Message) -> Act:
+    """ "Earl got 1 kg of peel": the bin that is called as a member is, and nobody's deed."""
+    if not isinstance(act, Layer) or act.member is None or act.bin is None:
+        return act
+    same = act.member.casefold() == act.bin.casefold()
+    return replace(act, member=None) if same and _called_once(act.bin, message) else act
+
+
+def _called_once(name: str, message: Message) -> bool:
+    return message.norms.count(name.casefold()) == 1
 
 
 def _lying_since(act: Act, message: Message) -> Act:

@@ -1,6 +1,7 @@
 """What completes or puts right the record that the talk is on, or tells it again."""
 
 from handlers.reading.acts import Act
+from handlers.reading.bins.nameowed import name_owed
 from handlers.reading.corrections.bydeed import CUES as CALLED_BY_KIND
 from handlers.reading.corrections.bydeed import kind_right
 from handlers.reading.corrections.dayright import and_so, opened_on
@@ -33,7 +34,7 @@ def on_record(message: Message) -> tuple[Act, ...]:
     if context.in_room and message.days and (again := drained_again(message)):
         return again
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
-    leant = leant or opened_on(message)
+    leant = leant or opened_on(message) or (name_owed(message) if context.in_room else None)
     if context.in_room and leant is None:
         leant = done_too(message) or sealed_again(message)
     if context.in_room and leant is None and message.has(GOING_ON):
