@@ -32,6 +32,7 @@ from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
 from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground
 from handlers.reading.deeds.dictation import as_report
+from handlers.reading.deeds.tongues import in_tongues
 from handlers.reading.doubts.unmeasured import asked_first
 from handlers.reading.doubts.untold import without_untold
 from handlers.reading.message import Message, read_message
@@ -73,6 +74,9 @@ def _read(message: Message) -> tuple[Act, ...]:
         return leant
     if one := _one_thing(message):
         return (one,)
+    if asked := in_tongues(message):  # no few words that lean on the last record
+        plain = told(message)
+        return plain if any(kind_of(act) in RECORD_KINDS for act in plain) else asked
     anew = bins_told(message)  # "another blue bin, 10 L" is no more of the last layer
     if context.after_bot and not anew and (leaning := replies(message)):
         return asked_first(with_further_settings(leaning, message), message)
