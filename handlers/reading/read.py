@@ -8,11 +8,14 @@ from handlers.reading.acts import (
     Context,
     Layer,
     Retract,
+    Set,
+    Unsure,
 )
 from handlers.reading.arrangements.jobsdone import jobs_done
 from handlers.reading.arrangements.moresettings import with_further_settings
 from handlers.reading.arrangements.privacy import about_oneself
 from handlers.reading.bins.binroll import bins_told
+from handlers.reading.calendar.zones import US_ZONES, zone_of_home
 from handlers.reading.completion.diary import diary
 from handlers.reading.completion.othersshare import CUES as BESIDES
 from handlers.reading.completion.othersshare import others_share
@@ -82,7 +85,19 @@ def _read(message: Message) -> tuple[Act, ...]:
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
-    return _dictated(message) or told(message) or days
+    return _dictated(message) or told(message) or days or _of_home(message)
+
+
+def _of_home(message: Message) -> tuple[Act, ...]:
+    """ "We're in Leeds", in a room whose clock nobody has set: is it to be set so?"""
+    context = message.context
+    unset = context.in_room and context.zone.key == "UTC" and not message.context.after_bot
+    zone = zone_of_home(message) if unset else None
+    if zone is None:
+        return ()
+    american = zone in US_ZONES and context.units == "metric"
+    units = (Set(what="units", value="us"),) if american else ()
+    return (Unsure(guess=(Set(what="zone", value=zone), *units), rules=("where they live",)),)
 
 
 def _one_thing(message: Message) -> Act | None:
