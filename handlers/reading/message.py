@@ -8,6 +8,7 @@ from typing import Any
 
 from handlers.reading.acts import Context
 from handlers.reading.bins.keptbins import kept_bins, without_owners
+from handlers.reading.bins.meantbins import figures_of_speech, no_figures_of_speech
 from handlers.reading.bins.mending import mended
 from handlers.reading.bins.names import by_known_name, find_bot, known_bins, mentions
 from handlers.reading.bins.newbins import said_bins
@@ -15,7 +16,7 @@ from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, more_bins, target_bi
 from handlers.reading.bins.wherebins import STANDS, by_where
 from handlers.reading.calendar.days import Day, read_days
 from handlers.reading.food.items import Item
-from handlers.reading.food.materials import find_items
+from handlers.reading.food.materials import find_items, is_loose
 from handlers.reading.measures.amountlists import read_amounts
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.people.members import (
@@ -191,9 +192,9 @@ def read_message(text: str, context: Context) -> Message:
         in_bins = indexes(bins)
     elsewhere = mentions(norms, context.bins, in_bins)
     marks = vocabulary().find(norms)
-    spoken = _figures_of_speech(marks) if bins else []
+    spoken = figures_of_speech(marks) if bins else []
     if spoken:
-        bins = _no_figures_of_speech(bins, spoken)
+        bins = no_figures_of_speech(bins, spoken)
         in_bins = indexes(bins)
     if in_bins:
         marks = [m for m in marks if not _overlaps(m, in_bins)]
@@ -201,7 +202,7 @@ def read_message(text: str, context: Context) -> Message:
     items = find_items(norms, marks, measures)
     if items:
         used = measures | indexes([s for s in signs if s.plain or s.end - s.start > 1])
-        items = tuple([i for i in items if i.start not in used])
+        items = tuple([i for i in items if i.start not in used and (bins or not is_loose(i))])
     taken |= in_bins
     held = taken | indexes(_wide(marks, "food"), [m for m in members if m.end - m.start > 1])
     if len(items) > 1 or "c" in norms:
@@ -336,20 +337,6 @@ def _quoted_aside(norms: list[str], clauses: list[Clause]) -> list[Clause]:
             ):
                 clause.sense = "said"
     return clauses
-
-
-def _figures_of_speech(marks: list[Mark]) -> list[Mark]:
-    """The signs of several words, in which a bin may be named and not meant."""
-    return [m for m in marks if m.end - m.start > 2 and m.tag.startswith("sign")]
-
-
-def _no_figures_of_speech(bins: tuple[BinRef, ...], spoken: list[Mark]) -> tuple[BinRef, ...]:
-    """The bins without the drum of "tight as a drum"."""
-    return tuple(
-        b
-        for b in bins
-        if b.name is not None or not any(m.start < b.start and b.end <= m.end for m in spoken)
-    )
 
 
 def _overlaps(span: Span, taken: frozenset[int]) -> bool:
