@@ -135,7 +135,7 @@ def may_do_as_told(body: str) -> bool:
     return len(words) <= _FEW and not _JUST_CUES.isdisjoint(words)
 
 
-_JUST_CUES = _CUES | words_in("and ditto mine ours so plus")
+_JUST_CUES = _CUES | words_in("and ditto mine me ours so plus")
 AS_JUST_TOLD = "the same as another has just told"
 
 
