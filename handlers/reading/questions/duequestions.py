@@ -20,7 +20,7 @@ CUES = (
     " now", " yet", "time to ", " ready", "should i ", "should we ", "bury", "dig ", "seal ",
     "draining", "drained", "to drain", "sealing", "burial", "burying", "urgent", "left to do",
     "forgotten", "happening", "planned", "the plan", "got to do", "need to do", "have to do",
-    "show ", "list ",
+    "show ", "list ", "which bin", "which of", "which bucket",
 )  # fmt: skip
 
 LATE = "late"
@@ -126,6 +126,11 @@ _TIME_YET = Late(
     rf"{_AFTER}"
 )
 """Of any bin: "is it time to drain?"."""
+_IN_STAGE = Late(
+    rf"{_BEFORE}which(?: of (?:the|our))? (?:bins?|buckets?|pails?)(?: is| are| 's)?"
+    r"(?: still| now| currently)? (?:(?P<open>open|filling)|(?P<sealed>sealed|shut|closed|"
+    rf"fermenting)|(?P<shared>shared|communal|for (?:everybody|everyone|all))){_AFTER}"
+)
 _ACTS = {
     "buried": "bury", "bury": "bury", "dig": "bury", "burying": "bury", "burial": "bury",
     "ready": "bury", "burials": "bury", "digging in": "bury", "sealing": "seal",
@@ -175,7 +180,9 @@ _FILES = ("file", "ics", "ical")
 def due_questions(message: Message) -> Iterator[Found]:
     """Every question about the calendar that says more than "what's due?"."""
     for sentence in message.sentences:
-        plan = _asked(message, sentence.start, sentence.end)
+        plan: Ask | Show | KeepUp | None = _in_stage(message, sentence.start, sentence.end)
+        if plan is None:
+            plan = _asked(message, sentence.start, sentence.end)
         if plan is None and sentence.asked:
             plan = _is_time(message, sentence.start, sentence.end)
         if plan is not None:
@@ -208,6 +215,12 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     if (match := _WHEN.fullmatch(text)) or (match := _may_be_buried(message, start, end, text)):
         return _when(message, start, end, match)
     return None
+
+
+def _in_stage(message: Message, start: int, end: int) -> Ask | None:
+    """ "Which bins are open?", "which bin is shared?"."""
+    match = _IN_STAGE.fullmatch(_text(message, start, end))
+    return Ask(topic="bin", what=match.lastgroup) if match else None
 
 
 def _is_time(message: Message, start: int, end: int) -> Ask | None:
