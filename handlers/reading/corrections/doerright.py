@@ -1,6 +1,6 @@
 """A deed put down to the one who did it: "Ines carried that one, not me"."""
 
-from handlers.reading.acts import Amend
+from handlers.reading.acts import Amend, Bury, Drain, Layer, Seal
 from handlers.reading.corrections.rightwrong import BY_FORM
 from handlers.reading.food.quantities import amount_sum
 from handlers.reading.message import Message
@@ -71,8 +71,28 @@ _BY_ME = Late(
 )
 
 
+_MINE = Late(
+    _LEAD + r"(?:that|it|this)(?: one)? (?:was|is|'s) (?:me|mine|my lot)"
+    r"(?: (?:actually|though|sorry|by the way|btw|,|not qmember|not hers|not his))*$"
+)
+
+
+def _mine(message: Message) -> Amend | None:
+    """ "That was mine", right behind what another told as their own."""
+    told, sender = message.context.just_told, message.context.sender
+    whose: str | None = getattr(told, "member", None)
+    if not isinstance(told, Layer | Drain | Seal | Bury) or whose in (None, sender):
+        return None
+    text = with_people(message, plain_text(message))
+    return Amend(member=sender, whose=whose, rules=(BY_FORM,)) if _MINE.search(text) else None
+
+
 def was_by_me(message: Message) -> Amend | None:
-    """ "It was me that drained green, not Cleo": who did what is in the book as another's."""
+    """ "It was me that drained green, not Cleo", "that was mine": who did what is in the book as
+    another's.
+    """
+    if not message.bins and "?" not in message.norms and (mine := _mine(message)):
+        return mine
     if not message.members or len(message.bins) > 1 or message.amounts or message.items:
         return None
     match = _BY_ME.search(with_people(message, plain_text(message)))

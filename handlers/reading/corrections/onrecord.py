@@ -1,6 +1,7 @@
 """What completes or puts right the record that the talk is on, or tells it again."""
 
 from handlers.reading.acts import Act
+from handlers.reading.bins.nameowed import name_owed
 from handlers.reading.corrections.bydeed import CUES as CALLED_BY_KIND
 from handlers.reading.corrections.bydeed import kind_right
 from handlers.reading.corrections.dayright import and_so, opened_on
@@ -15,7 +16,7 @@ from handlers.reading.corrections.onlywrong import only_wrong, undone
 from handlers.reading.corrections.otherbin import went_elsewhere
 from handlers.reading.corrections.partright import parts_right
 from handlers.reading.corrections.samebin import same_bin_again
-from handlers.reading.corrections.sametoo import as_just_told, done_too, sealed_again
+from handlers.reading.corrections.sametoo import as_just_told, done_too, drained_again, sealed_again
 from handlers.reading.corrections.splitright import share_moved
 from handlers.reading.corrections.vesselright import CUES as OF_VESSELS
 from handlers.reading.corrections.vesselright import vessel_right
@@ -31,12 +32,16 @@ def on_record(message: Message) -> tuple[Act, ...]:
         return (too,)
     if context.earlier is None and context.last is None:
         return ()
+    if context.in_room and message.days and (again := drained_again(message)):
+        return again
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
-    leant = leant or opened_on(message)
+    leant = leant or opened_on(message) or (name_owed(message) if context.in_room else None)
     if context.in_room and leant is None:
         leant = done_too(message) or sealed_again(message)
     if context.in_room and leant is None and message.has(GOING_ON):
-        leant = goes_on(message) or and_so(message)
+        leant = goes_on(message)
+    if context.in_room and leant is None and message.days:
+        leant = and_so(message)
     return (leant,) if leant else ()
 
 

@@ -43,7 +43,17 @@ CUES = (
         "moving ",
         "the lid",
     ),
-    *("coming with", "going with", "no scale", "the law", "is that ", "is this "),
+    *(
+        "coming with",
+        "going with",
+        "with me",
+        "with us",
+        "with h",
+        "no scale",
+        "the law",
+        "is that ",
+        "is this ",
+    ),
 )
 
 _LEAD = (
@@ -114,6 +124,8 @@ def _lesson(phrase: Phrase) -> Lesson | None:
     lesson = next((name for name, words in _EACH if words.fullmatch(phrase.text)), None)
     if lesson is None or not (lesson in _TOLD_OF or asked):
         return None
+    if lesson == "leaving" and phrase.message.context.on_offer:
+        return None  # "I'll take the shed bin with me" may say yes to the offer
     named = any(ref.known and ref.name for ref in phrase.message.bins)
     return None if named and lesson in _OF_ONE_BIN else lesson
 
