@@ -54,6 +54,11 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
             say=f"Well done. Which was it: {_names(jobs, 'or')}?",
             query=Query.about(*_each_of(jobs, act), lacks="task"),
         )
+    if jobs and act.doubtful:
+        return Answer(
+            say=f"Is that done: {_names(jobs)}?",
+            query=Query.about(*_each_of(jobs, act), lacks="yes"),
+        )
     if len(jobs) > 1:
         act = replace(act, volume_l=None)  # nobody said how it was shared out
     answers = [await _done(job, act, turn, carry_on) for job in jobs]
@@ -119,7 +124,9 @@ def _names(jobs: Sequence[Job], joint: Literal["and", "or"] = "and") -> str:
 
 def _each_of(jobs: Sequence[Job], act: Done) -> list[Done]:
     """What each of several jobs is called, and its bin."""
-    return [replace(act, bin=job.bin.name if job.bin else None, task=job.name) for job in jobs]
+    bins = [job.bin.name if job.bin else None for job in jobs]
+    told = replace(act, doubtful=None)
+    return [replace(told, bin=bin, task=job.name) for bin, job in zip(bins, jobs, strict=True)]
 
 
 async def _done(job: Job, act: Done, turn: Turn, carry_on: Handler) -> Answer:

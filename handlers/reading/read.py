@@ -9,6 +9,7 @@ from handlers.reading.acts import (
     Layer,
     Retract,
 )
+from handlers.reading.arrangements.doneelse import jobs_of_ours
 from handlers.reading.arrangements.jobsdone import jobs_done
 from handlers.reading.arrangements.moresettings import with_further_settings
 from handlers.reading.arrangements.privacy import about_oneself
@@ -49,7 +50,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
     acts = _read(message)
     if message.context.in_room:
-        acts = acts or jobs_done(message, reported=True)
+        acts = jobs_of_ours(acts or jobs_done(message, reported=True), message)
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts

@@ -267,3 +267,25 @@ async def test_done_right_behind_its_record_is_of_that_one(room: TalkingRoom) ->
     [mark] = await room.says("did it", who="bram")
     assert mark.kind == "reaction"
     assert await drains(room) == [("fig", None)]
+
+
+@pytest.mark.parametrize(
+    ("answer", "drained"),
+    [
+        ("yes", [("pear", None)]),
+        ("👍", [("pear", None)]),
+        ("no, the exam", []),
+        ("lovely weather", []),
+    ],
+)
+async def test_with_a_remark_of_other_things_it_is_asked_about(
+    room: TalkingRoom, answer: str, drained: list[tuple[str, float | None]]
+) -> None:
+    await until(room, FRIDAY)
+    await room.says("drained plum, 200 ml")
+    before = await drains(room)
+    await room.waits(seconds=7200)
+    [asked] = await room.says("done, exam was easy")
+    assert asked.body == "Is that done: drain the pear bin?"
+    await room.says(answer)
+    assert await drains(room) == sorted([*before, *drained])
