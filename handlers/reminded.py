@@ -17,7 +17,7 @@ from handlers.practice.days import DRAIN, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Pausing
-from handlers.reading.arrangements.putoff import DAY_ALONE
+from handlers.reading.arrangements.putoff import DAY_ALONE, NOTHING_NAMED
 from handlers.several import together
 from handlers.spokenof import is_of_sender
 from storage import naming, outbox
@@ -146,6 +146,8 @@ async def later(act: Later, turn: Turn) -> Answer:
     """What was reminded of is put off."""
     if DAY_ALONE in act.rules and not await _names_dues(turn):
         return SILENCE
+    if NOTHING_NAMED in act.rules and await _answers_else(turn):
+        return SILENCE  # "later!", behind what was answered to a record
     days = min(max(round(act.days or 1), 1), MOST_LATER_DAYS)
     dues = await _meant(act.bin, turn)
     if act.bin is None and turn.refers_to is None:  # what others have to do is theirs to put off

@@ -30,6 +30,7 @@ from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
 from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground
 from handlers.reading.deeds.dictation import as_report
+from handlers.reading.doubts.leanelse import without_of_else
 from handlers.reading.doubts.unmeasured import asked_first
 from handlers.reading.doubts.untold import without_untold
 from handlers.reading.message import Message, read_message
@@ -50,7 +51,8 @@ def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
     acts = _read(message)
     if message.context.in_room:
-        acts = jobs_of_ours(acts or jobs_done(message, reported=True), message)
+        acts = without_of_else(acts or jobs_done(message, reported=True), message)
+        acts = jobs_of_ours(acts, message)
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts

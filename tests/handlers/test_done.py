@@ -289,3 +289,23 @@ async def test_with_a_remark_of_other_things_it_is_asked_about(
     assert asked.body == "Is that done: drain the pear bin?"
     await room.says(answer)
     assert await drains(room) == sorted([*before, *drained])
+
+
+@pytest.mark.parametrize(
+    ("said", "put_off"),
+    [
+        ("later!", False),
+        ("another 2 weeks", False),
+        ("snooze till tomorrow", True),
+        ("remind me tomorrow", True),
+    ],
+)
+async def test_a_farewell_behind_a_record_puts_nothing_off(
+    room: TalkingRoom, said: str, *, put_off: bool
+) -> None:
+    await until(room, FRIDAY)
+    await room.says("good morning", who="bram")
+    await room.waits(seconds=7200)
+    await room.says("500 g of peelings in pear")
+    answer = await room.says(said)
+    assert any(one.body.startswith("I will say again") for one in answer) == put_off

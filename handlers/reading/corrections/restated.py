@@ -176,6 +176,8 @@ def _ends_well(
 
 def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:
     """Whether the figure can be none of things, years or hours: "sorry, 6.30 not 7.30"."""
+    if figure.amount is None and message.norms[figure.start - 1] == "at":
+        return False  # "sorry, it's at 7": an hour
     head = message.norms[: told.end]
     wrong = any(each.wrong for each in told.figures)
     reasoned = not REASONS.isdisjoint(message.norms[told.figures[-1].end :])

@@ -3,7 +3,7 @@
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, OnBins, Open, Unsure, meant
+from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, OnBins, Open, Seal, Unsure, meant
 from handlers.reading.doubts.namesense import EATING, is_eaten_by_namesake
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
@@ -58,7 +58,12 @@ def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
         acts = _without_standing(acts, message)
     if message.has(_BOUGHT) and not message.has(_BEGUN):
         acts = [_asked_first(a) if _is_size_of_known(a, message) else a for a in acts]
-    acts = [_asked_first(act) if _is_in_a_place(act, message) else act for act in acts]
+    acts = [
+        _asked_first(act)
+        if _is_in_a_place(act, message) or (isinstance(act, Seal) and _is_a_room_shut(act, message))
+        else act
+        for act in acts
+    ]
     if not any(is_such(message) for is_such in _DOUBTFUL):
         return list(acts)
     return [_asked_first(act) if isinstance(act, OnBins) else act for act in acts]
@@ -78,6 +83,20 @@ def _is_in_a_place(act: Act, message: Message) -> bool:
         norms[ref.start - 1 : ref.start] in (["in"], ["into"]) or norms[ref.end - 1] in _WHOSE
         for ref in refs
     )
+
+
+def _is_a_room_shut(act: Seal, message: Message) -> bool:
+    """ "Closed the shed": the bin there, or the room."""
+    named = [ref for ref in message.bins if ref.name == act.bin]
+    rooms = bool(named) and all(ref.place and not ref.plain for ref in named)
+    return message.context.in_room and rooms and not message.has(_OF_A_BIN)
+
+
+_OF_A_BIN = words_in(
+    "seal sealed sealing lid lids lidded taped tape clamped full brimming ferment fermenting "
+    "fermentation good bran starter pressed airtight weeks fortnight bin bins bucket"
+)
+"""Words with which what was shut is a bin."""
 
 
 def _without_standing(acts: Sequence[Act], message: Message) -> list[Act]:
