@@ -30,6 +30,7 @@ from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
 from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground
 from handlers.reading.deeds.dictation import as_report
+from handlers.reading.doubts.doubted import by_place
 from handlers.reading.doubts.leanelse import without_of_else
 from handlers.reading.doubts.unmeasured import asked_first
 from handlers.reading.doubts.untold import without_untold
@@ -52,7 +53,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
     acts = _read(message)
     if message.context.in_room:
         acts = without_of_else(acts or jobs_done(message, reported=True), message)
-        acts = jobs_of_ours(acts, message)
+        acts = by_place(jobs_of_ours(acts, message), message)
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts

@@ -7,7 +7,7 @@ from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, OnBins, Open, Se
 from handlers.reading.doubts.namesense import EATING, is_eaten_by_namesake
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
-from handlers.reading.words.binwords import PLACE_NAMES
+from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
@@ -67,6 +67,25 @@ def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
     if not any(is_such(message) for is_such in _DOUBTFUL):
         return list(acts)
     return [_asked_first(act) if isinstance(act, OnBins) else act for act in acts]
+
+
+BY_PLACE = "a bin called by where it stands"
+"""The rule of a deed on a bin that has no name: it may be any of those there are."""
+
+
+def by_place(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
+    """The acts, with that rule on those of "the bin under the sink"."""
+    names = {
+        ref.name
+        for ref in message.bins
+        if ref.place and not ref.known and message.norms[ref.start] in BIN_WORDS
+    }
+    return tuple(
+        replace(act, rules=(*act.rules, BY_PLACE))
+        if isinstance(act, OnBins) and act.bin in names
+        else act
+        for act in acts
+    )
 
 
 def _is_in_a_place(act: Act, message: Message) -> bool:
