@@ -29,7 +29,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.corrections.amending import BARE_AMOUNT
 from handlers.reading.corrections.leaning import FARTHEST
-from handlers.whichrecord import alone_of_day, is_of_all, named_by, of_sender, said
+from handlers.whichrecord import alone_of_day, is_of_all, named_by, of_sender, said, swapped
 from storage.book import Book
 from storage.rows import Entry, Facts, NewEntry
 
@@ -76,6 +76,10 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     targets = await targets_of(turn, but=ARRANGED | PASSING if is_over else ARRANGED)
     if targets and targets[-1].act == "open" and _is_size(act, targets[-1]):
         act = replace(act, capacity_l=act.volume_l, volume_l=None)  # "no, 25 L" of its size
+    if act.swapped:
+        pairs = swapped(targets)
+        aside = turn.book.without([target for _, target in pairs])
+        return await _each(pairs, replace(turn, book=aside), carry_on)
     if act.what:
         targets = [entry for entry in targets if entry.act == act.what]
     of_day = [entry for entry in targets if act.was and entry.on == act.was]
@@ -83,7 +87,7 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
         return Answer(say=NOTHING_THERE)
     named, act = named_by(act, of_sender(of_day or targets, turn.sender))
     if is_of_all(act, named):
-        return await _each(act, named, turn, carry_on)
+        return await _each([(act, target) for target in named], turn, carry_on)
     target = _fitting(act, named)
     corrected = _corrected(target, act) if target else None
     if target is None or corrected is None:
@@ -140,10 +144,10 @@ def _rest(target: Entry, act: Amend) -> Layer | None:
     return replace(layer, mass_kg=mass, volume_l=volume, member=act.rest)
 
 
-async def _each(act: Amend, targets: Sequence[Entry], turn: Turn, carry_on: Handler) -> Answer:
-    """Each of the records that one message told, put right in the same way."""
+async def _each(pairs: Sequence[tuple[Amend, Entry]], turn: Turn, carry_on: Handler) -> Answer:
+    """Each of the records that one message told, put right."""
     out = Answer()
-    for target in targets:
+    for act, target in pairs:
         if (corrected := _corrected(target, act)) is None:
             continue
         one = await _put_right(act, target, corrected, turn, carry_on)

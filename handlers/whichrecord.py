@@ -83,6 +83,18 @@ def is_of_all(act: Amend, entries: Sequence[Entry]) -> bool:
     )
 
 
+def swapped(entries: Sequence[Entry]) -> list[tuple[Amend, Entry]]:
+    """What was told of two bins, each to stand in the place of the other; else none."""
+    told = [entry for entry in entries if entry.bin and entry.act in _SHARED_OUT]
+    bins = [entry.bin.name for entry in told if entry.bin]
+    if len(set(bins)) != 2 or len(told) != 2 or told[0].act != told[1].act:
+        return []
+    return [(Amend(bin=bin), entry) for bin, entry in zip(reversed(bins), told, strict=True)]
+
+
+_SHARED_OUT = frozenset({"layer", "drain"})
+
+
 def said(act: Amend) -> set[str]:
     """The names of the fields that were said."""
     return {item.name for item in fields(act) if getattr(act, item.name) not in (None, ())}

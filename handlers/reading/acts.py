@@ -292,6 +292,8 @@ class Amend(_Act):
     """The message whose record was asked about; never read from words."""
     which: Layer | None = None
     """The record as it is called by what went in, when, where, by whom; told only in a room."""
+    swapped: bool | None = None
+    """What was told of two bins is the other way round; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

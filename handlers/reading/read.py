@@ -23,6 +23,7 @@ from handlers.reading.corrections.byday import of_that_day
 from handlers.reading.corrections.bydeed import STRUCK, struck_by_kind
 from handlers.reading.corrections.byscraps import CUES as CALLED
 from handlers.reading.corrections.byscraps import called
+from handlers.reading.corrections.onlywrong import another_deed
 from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.slips import put_right
 from handlers.reading.deeds.bothapart import CUES as BOTH
@@ -107,6 +108,8 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
         return (by_day,)
     if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
         return (by_kind,)
+    if message.context.last and (other := another_deed(message)):
+        return other
     return _told_anew(message) or _told_apart(message) or _told_of_another(message)
 
 

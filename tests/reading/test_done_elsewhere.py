@@ -41,7 +41,7 @@ def test_other_things_are_no_job(text: str) -> None:
     "text",
     [
         "done, exam was easy",
-        "did it, the choir loved us",
+        "did it, everyone in the choir wept",
         "both done, half marathon and whole",
         "sorted, the plumber comes Monday",
         "did mine already, tax return",

@@ -49,6 +49,7 @@ def test_of_something_else(text: str, *, after_bot: bool) -> None:
         ("sorry, 3 kg, the scale was off", Amend(mass_kg=3.0)),
         ("it was shed, my bad", Amend(bin="shed")),
         ("it was the shed one that I filled", Amend(bin="shed")),
+        ("it was 3 kg, the scale lied", Amend(mass_kg=3.0)),
         ("it was Tuesday", Amend(on=date(2026, 6, 16))),
         ("no, half", Amend(mass_kg=0.5)),
         ("scrap that", Retract()),

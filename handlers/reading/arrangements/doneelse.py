@@ -5,7 +5,7 @@ shed with two coats of paint on it.
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Done
+from handlers.reading.acts import Act, Bury, Done, Seal
 from handlers.reading.arrangements.jobsdone import Part, parts_of
 from handlers.reading.bins.keptbins import only_mine
 from handlers.reading.doubts.asidebins import OF_CRAFT
@@ -90,6 +90,9 @@ def jobs_of_ours(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
         return tuple(acts)
     if is_done_elsewhere(message):
         return tuple(act for act in acts if not isinstance(act, Done))
+    last = message.context.last
+    if isinstance(last, Seal | Bury) and last.act in [getattr(act, "what", None) for act in acts]:
+        return ()  # "sealed, not buried", behind that very record
     if not _is_remarked_of_else(message):
         return tuple(acts)
     return tuple(

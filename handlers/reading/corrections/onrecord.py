@@ -8,11 +8,12 @@ from handlers.reading.corrections.doerright import was_by_me
 from handlers.reading.corrections.fewwords import changed_by_few
 from handlers.reading.corrections.goneon import CUES as GOING_ON
 from handlers.reading.corrections.goneon import goes_on
-from handlers.reading.corrections.leaning import amount_owed, place_owed
+from handlers.reading.corrections.leaning import amount_owed
 from handlers.reading.corrections.onlythese import not_of_these
 from handlers.reading.corrections.onlywrong import only_wrong, undone
-from handlers.reading.corrections.otherbin import went_elsewhere
+from handlers.reading.corrections.otherbin import perhaps_another_bin, went_elsewhere
 from handlers.reading.corrections.partright import parts_right
+from handlers.reading.corrections.placeright import place_owed
 from handlers.reading.corrections.samebin import same_bin_again
 from handlers.reading.corrections.sametoo import as_just_told, done_too, sealed_again
 from handlers.reading.corrections.splitright import share_moved
@@ -50,4 +51,7 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
         found = kind_right(message)
     if found is None and message.has(OF_VESSELS):
         found = vessel_right(message)
-    return (found,) if found else changed_by_few(message)
+    if found is not None:
+        return (found,)
+    perhaps = perhaps_another_bin(message)
+    return changed_by_few(message) or ((perhaps,) if perhaps else ())

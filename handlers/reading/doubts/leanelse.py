@@ -13,7 +13,7 @@ from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
-_LONGEST_NAME = 3
+_LONGEST_NAME = 2
 """Words of what is named behind "it"."""
 _POINTING = words_in("it that this them one he she they 's is was")
 _OWNING = words_in("the my our your his her their")
@@ -60,6 +60,8 @@ def is_named_behind(message: Message) -> bool:
         return False
     if not 0 < len(name) <= _LONGEST_NAME or _POINTING.isdisjoint(norms[:at]):
         return False
+    if any(clause.verb is not None and clause.verb.start > at for clause in message.clauses):
+        return False  # "buried it, the ground gave way"
     held = indexes(message.bins, message.named, message.items, message.amounts, message.days,
                    message.members, message.signs)  # fmt: skip
     return held.isdisjoint(range(at + 1, end)) and _OURS.isdisjoint(name)
