@@ -28,7 +28,9 @@ _NOT_ME = Late(
 )
 
 
-_ANOTHER = Late(_LEAD + rf"qmember {_DID} {_THAT}(?: (?:sorry|actually|btw|not me|,))*$")
+_ANOTHER = Late(
+    _LEAD + rf"qmember (?!did |done ){_DID} {_THAT}(?: (?:sorry|actually|btw|not me|,))*$"
+)
 """Right behind the answer to what the sender told: "Zoe put that in"."""
 _REST = Late(
     _LEAD

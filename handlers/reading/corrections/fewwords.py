@@ -87,7 +87,7 @@ def _bare_number(message: Message) -> tuple[Act, ...]:
     last = message.context.last
     if not message.context.after_bot or not isinstance(last, Layer | Drain):
         return ()
-    number = read_number(message.words, 0)
+    number = read_number(message.words, 0) if message.norms[0][:1].isdigit() else None
     own = last.member in (None, message.context.sender)
     if number is None or number.word or message.bins or number.value <= 0 or not own:
         return ()

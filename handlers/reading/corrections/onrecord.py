@@ -19,6 +19,7 @@ from handlers.reading.corrections.sametoo import as_just_told, done_too, sealed_
 from handlers.reading.corrections.splitright import share_moved
 from handlers.reading.corrections.vesselright import CUES as OF_VESSELS
 from handlers.reading.corrections.vesselright import vessel_right
+from handlers.reading.corrections.warmright import warm_right
 from handlers.reading.message import Message
 
 
@@ -45,7 +46,14 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     shared = share_moved(message) if message.context.last else ()
     if shared or (shared := parts_right(message)):
         return shared
-    found = undone(message) or only_wrong(message) or went_elsewhere(message) or was_by_me(message)
+    found: Act | None = warm_right(message)
+    found = (
+        found
+        or undone(message)
+        or only_wrong(message)
+        or went_elsewhere(message)
+        or was_by_me(message)
+    )
     found = found or not_of_these(message)
     if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)
