@@ -24,6 +24,7 @@ ROOM = {"in_room": True, "last": RECORD}
         "it was shed, the colour",
         "Wednesday was bin day",
         "Monday was lovely",
+        "yesterday actually was fun",
         "it was Tuesday, wasn't it?",
         "it was the big blue one that got away",
         "half and half, I'd say",

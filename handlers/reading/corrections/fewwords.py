@@ -87,7 +87,8 @@ def _bare_number(message: Message) -> tuple[Act, ...]:
     last = message.context.last
     if not message.context.after_bot or not isinstance(last, Layer | Drain):
         return ()
-    number = read_number(message.words, 0) if message.norms[0][:1].isdigit() else None
+    figure = _FIGURE.fullmatch(message.norms[0])
+    number = read_number(message.words, 0) if figure else None
     own = last.member in (None, message.context.sender)
     if number is None or number.word or message.bins or number.value <= 0 or not own:
         return ()
@@ -96,6 +97,10 @@ def _bare_number(message: Message) -> tuple[Act, ...]:
     if meant is None or meant == before:
         return ()
     return (Unsure(guess=(meant,), rules=(_RULE,)),)
+
+
+_FIGURE = Late(r"(?!19\d\d|20\d\d)(?:0?[.,]\d+|[1-9]\d*(?:[.,]\d+)?)")
+"""A figure, and no year or agent."""
 
 
 def _is_of_own(message: Message) -> bool:

@@ -1,7 +1,7 @@
 """Where a bin was buried, told or put right in a few words: "under the lemon", "fig not pear"."""
 
 from handlers.reading.acts import Amend, Bury
-from handlers.reading.deeds.placewords import UNDER
+from handlers.reading.deeds.placewords import UNDER, WEATHER, WHEN
 from handlers.reading.message import Message
 from handlers.reading.plaintext import is_asking
 from handlers.reading.words.vocabulary import words_in
@@ -33,8 +33,9 @@ def place_owed(message: Message) -> Amend | None:
         start += 1 + (norms[start + 1 : start + 2] == ["to"])
     elif not instead:
         return None
-    start += start < end and norms[start] in ("the", "our", "my")
-    told_anew = led > 0 or end < len(norms) or message.context.after_bot
+    articled = start < end and norms[start] in ("the", "our", "my")
+    start += articled
+    told_anew = led > 0 or end < len(norms) or (message.context.after_bot and articled)
     if (last.place and not told_anew) or not 0 < end - start <= _LONGEST_PLACE:
         return None
     if any(not norm[0].isalpha() or norm in _NO_PLACE for norm in norms[start:end]):
@@ -46,5 +47,12 @@ def place_owed(message: Message) -> Amend | None:
 _BEFORE_PLACE = words_in("no nope sorry oops actually it was that i meant mean wait , .")
 _BEHIND_PLACE = words_in("sorry actually i mean meant please , . !")
 _WHERE = UNDER | words_in("by next in along at between")
-_NO_PLACE = words_in("way moment all last least once hurry mood")
+_NO_PLACE = (
+    WEATHER
+    | WHEN
+    | words_in(
+        "way moment all least once mood hand hour hours minutes steam own breath killed weather "
+        "circumstances meantime evening morning afternoon"
+    )
+)
 _LONGEST_PLACE = 4

@@ -95,7 +95,7 @@ _PLEASE = ("please", "pls", "plz")
 
 _RIGHT_OF_ELSE = Late(
     # "Wednesday was bin day"
-    r"^(?:(?:and|but|so|well|oh|,) )*(?:on )?qday (?:is|was) "
+    r"^(?:(?:and|but|so|well|oh|,) )*(?:on )?qday (?:actually |really |also )*(?:is|was) "
     r"(?!(?:qday|it|when|right|correct|the (?:day|right|one|correct)|that|not|wrong|meant|what|i|"
     r"we|qbin|my mistake|just|only|about)\b)[a-z]|"
     # "it was Wednesday, wasn't it?"
