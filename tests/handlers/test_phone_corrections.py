@@ -133,6 +133,15 @@ async def test_where_it_was_buried(room: TalkingRoom, words: str, place: str) ->
     assert buried.facts.place == place
 
 
+async def test_two_bins_are_swapped_though_another_has_spoken(room: TalkingRoom) -> None:
+    await room.says("2 kg in blue and 1 kg in green")
+    await room.says("ok", who="bram")
+    await room.says("other way round", who="zoe")
+    assert await told(room) == [("layer", "blue", 2.0), ("layer", "green", 1.0)]
+    await room.says("sorry, other way round")
+    assert await told(room) == [("layer", "blue", 1.0), ("layer", "green", 2.0)]
+
+
 async def test_when_and_by_whom(room: TalkingRoom) -> None:
     await room.says("1 kg of rice in blue")
     await room.says("yesterday sorry")

@@ -70,7 +70,7 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
 def _of_own_record(last: Layer | Drain, message: Message) -> tuple[Act, ...]:
     if is_asking(message) or message.measured():
         return ()
-    if _SWAPPED.search(plain_text(message)):
+    if _is_swapped(message):
         return (Amend(swapped=True, rules=(_RULE,)),)
     if isinstance(last, Layer) and (shared := _shared(last, message)):
         return shared
@@ -104,10 +104,16 @@ _FIGURE = Late(r"(?!19\d\d|20\d\d)(?:0?[.,]\d+|[1-9]\d*(?:[.,]\d+)?)")
 
 
 def _is_of_own(message: Message) -> bool:
-    """ "Make it 3", "and it was 3 kg": of one's own last record, whoever has spoken since."""
+    """ "Make it 3", "and it was 3 kg", "the other way round": of one's own last record, whoever has
+    spoken since.
+    """
     first, second, third = (*message.norms[:3], "", "", "")[:3]
     told = first == "and" and second in _POINTING and third in _BEING and message.measured()
-    return (first, second) == ("make", "it") or bool(told)
+    return (first, second) == ("make", "it") or bool(told) or _is_swapped(message)
+
+
+def _is_swapped(message: Message) -> bool:
+    return _SWAPPED.search(plain_text(message)) is not None
 
 
 _HALF = Late(r"^(?:(?:no|nope|nah|sorry|oops|,|only|just|about) )+half(?: of (?:it|that))?$")
