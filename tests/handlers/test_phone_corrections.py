@@ -74,6 +74,8 @@ async def told(room: TalkingRoom) -> list[tuple[str, str, float | None]]:
         ("sealed blue", ["it's not sealed"], []),
         ("sealed blue", ["sealed, not buried"], [("seal", "blue", None)]),
         ("drained blue, 200 ml", ["sorry, not drained, sealed"], [("seal", "blue", None)]),
+        ("drained blue, 650 ml", ["500 not 650 on that drain"], [("drain", "blue", 0.5)]),
+        ("drained blue, 650 ml", ["500 not 650 on that bus"], [("drain", "blue", 0.65)]),
         ("drained blue, 200 ml", ["just drained it"], [("drain", "blue", 0.2)]),
     ],
 )

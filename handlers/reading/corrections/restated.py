@@ -169,9 +169,18 @@ def _ends_well(
         return True
     if word_count(message) > SHORT or message.days:
         return False
+    if _OF_THE_RECORD.fullmatch(" ".join(norms[things[-1].end :])):
+        return True
     if told.end >= len(norms) or not (STOPS.isdisjoint(between) or REASONS.isdisjoint(rest)):
         return True
     return any(norm in added for norm in between) and "?" not in norms
+
+
+_OF_THE_RECORD = Late(
+    r"(?:on|for|in|of) (?:that|the|my) (?:last )?(?:drain|draining|layer|one|entry|record|lot)"
+    r"(?: [.!]| please| sorry)*"
+)
+""" "500 not 650 on that drain"."""
 
 
 def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:
