@@ -47,6 +47,16 @@ _SUBJECT = Late(
     r"(?: (?:is|'s|are|was|were|has been|have been|all|now|just|finally))* "
     r"(?:done|sorted|finished|completed)\b"
 )
+_BARE_SUBJECT = Late(
+    r"^(?:[a-z]+ ){0,2}(?P<thing>[a-z]+) (?:is|'s|are|was|were) (?:(?:all|now|finally|well) )*"
+    r"(?:done|sorted|finished)$"
+)
+_SAID_SO = Late(
+    r"\bsaid than done\b|\bdone deal\b|\bdone is done\b|"
+    r"^(?:all|both|most|some|none) of (?:us|you)\b"
+)
+"""Turns of phrase that tell of no job."""
+_PEOPLE = words_in("she he they everybody everyone who i we you there here")
 _TRADES = words_in(
     "paint paints painted painting coat coats coated gloss glossed primer undercoat emulsion "
     "varnish varnished stain stained creosote creosoted felt felted roof roofed roofing hinge "
@@ -106,7 +116,8 @@ def jobs_of_ours(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
 def is_done_elsewhere(message: Message) -> bool:
     """Whether other things are done: "did all four marathons", "shed done, painted it white"."""
     parts = parts_of(message)
-    if any(_is_of_else(part) for part in parts):
+    praised = "well done" in message.body.casefold()  # "well" alone is no more than a pause
+    if praised or any(_is_of_else(part) for part in parts):
         return True
     if _names_bin(message):
         names = {word for name in message.context.bins for word in name.casefold().split()}
@@ -121,8 +132,10 @@ def _is_of_else(part: Part) -> bool:
         lead = done["lead"]
         if _HANDLED.search(lead) is None or _OF_EACH.search(lead) is not None:
             return True
-    subject = _SUBJECT.search(part.text)
-    return subject is not None and subject["thing"] not in _OUR_THING
+    if _SAID_SO.search(part.text) is not None:
+        return True
+    subject = _SUBJECT.search(part.text) or _BARE_SUBJECT.search(part.text)
+    return subject is not None and subject["thing"] not in _OUR_THING | _PEOPLE
 
 
 def _is_remarked_of_else(message: Message) -> bool:
