@@ -61,6 +61,8 @@ def _guessed(act: Act, turn: Turn) -> str:
         return f"{volume(act.volume_l, turn.units)} drained{where.replace(' in ', ' from ', 1)}"
     if isinstance(act, Amend) and (act.mass_kg or act.volume_l):
         return f"that it was {right_amount(act, turn)}"
+    if isinstance(act, Amend) and bin:
+        return f"that it was {the(bin)}"
     if isinstance(act, Layer):
         facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l, materials={"mixed": 1.0})
         return f"{said_amount(facts, turn)}{where}"

@@ -345,6 +345,8 @@ class Done(_Act):
     """Who did it, if that was another; told only in a room."""
     task: str | None = None
     """Which of several things it was, when that was asked; never read from words."""
+    doubtful: bool | None = None
+    """What is remarked beside it may be of other things; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

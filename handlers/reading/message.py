@@ -276,7 +276,8 @@ def _further_bins(
     amounts: tuple[Amount, ...],
 ) -> list[BinRef]:
     """The bins that are meant by words that are no known name, beside the known ones."""
-    said = said_bins(words, norms, called, by_food=context.in_room)
+    several = context.in_room and len(context.bins) > 1
+    said = said_bins(words, norms, called, by_food=context.in_room, by_place=several)
     found = [by_known_name(ref, context.bins) for ref in said]
     if amounts:
         alone = not known and not found

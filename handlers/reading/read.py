@@ -12,6 +12,7 @@ from handlers.reading.acts import (
     Set,
     Unsure,
 )
+from handlers.reading.arrangements.doneelse import jobs_of_ours
 from handlers.reading.arrangements.jobsdone import jobs_done
 from handlers.reading.arrangements.moresettings import with_further_settings
 from handlers.reading.arrangements.privacy import about_oneself
@@ -30,6 +31,7 @@ from handlers.reading.corrections.byscraps import called
 from handlers.reading.corrections.crossed import CUES as CROSSING
 from handlers.reading.corrections.crossed import crossed
 from handlers.reading.corrections.joining import put_in_besides
+from handlers.reading.corrections.onlywrong import another_deed
 from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
@@ -40,6 +42,8 @@ from handlers.reading.deeds.branmoves import bran_moved
 from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground
 from handlers.reading.deeds.dictation import as_report
 from handlers.reading.deeds.tongues import in_tongues
+from handlers.reading.doubts.doubted import by_place
+from handlers.reading.doubts.leanelse import without_of_else
 from handlers.reading.doubts.unmeasured import asked_first
 from handlers.reading.doubts.untold import without_untold
 from handlers.reading.message import Message, read_message
@@ -61,7 +65,8 @@ def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
     acts = _read(message)
     if message.context.in_room:
-        acts = acts or jobs_done(message, reported=True)
+        acts = without_of_else(acts or jobs_done(message, reported=True), message)
+        acts = by_place(jobs_of_ours(acts, message), message)
         acts = acts if _rests_on(acts, message) else _bare(message) or acts
         if not acts and message.context.of_bins:
             seen = seen_alone(message) or asked_of_sign(message)
@@ -181,6 +186,8 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
         return (by_day,)
     if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
         return (by_kind,)
+    if message.context.last and (other := another_deed(message)):
+        return other
     if message.has(CROSSING) and (other_bins := crossed(message)):
         return (other_bins,)
     return (

@@ -8,7 +8,7 @@ from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
 CUES = words_in(
-    "mixed mix muddled confused swapped swap switched switch crossed round around about versa wrong"
+    "mixed mix muddled confused swapped swap switched switch crossed round around about versa wrong reversed opposite"
 )
 """Words without one of which no two bins are taken for each other."""
 _LEAD = (
@@ -39,7 +39,8 @@ _MIXED = Late(
 _ROUND = Late(
     rf"{_LEAD}(?:(?:it|that|they|those) (?:'s|is|was|were|are|should be|should have been) |"
     rf"(?:should be|i meant|i mean|meant|make it|put it) )?(?:the )?"
-    rf"(?:(?:other|wrong) way (?:a)?(?:round|bout)|vice versa){_END}"
+    rf"(?:(?:other|wrong) way (?:a)?(?:round|bout)|vice versa|reversed|opposite|swap (?:those|them|"
+    rf"these|the two|that|the bins|them round)){_END}"
 )
 _LONGEST = 30
 

@@ -10,7 +10,10 @@ from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
-CUES = words_in("put log record enter book mark date 's correct fix not meant mean correction *")
+CUES = words_in(
+    "put log record enter book mark date 's correct fix not meant mean correction * sorry actually "
+    "fact oops"
+)
 """Words without one of which no day is put right."""
 ALONE, AND_SO = "a day alone", "a day that goes on from a correction"
 """Rules of a day that is right only of the record spoken of, and of one corrected before."""
@@ -43,7 +46,9 @@ _ALONE = Late(
     r"(?:(?:no|nope|sorry|actually|wait|oh|,|[.]) )*"
     r"(?:it|that) (?:must|should|mustve|shouldve|mightve|might|would)"
     r"(?: (?:have|ha|of|ve|'ve))? (?:been )?(?:on )?)"
-    r"qday(?: (?:sorry|actually|in fact|i think|please|not qday|[,.!]))*$|^qday [*]$"
+    r"qday(?: (?:sorry|actually|in fact|i think|please|not qday|[,.!]))*$|^qday [*]$|"
+    # "yesterday, sorry"
+    r"^qday(?: ,)? (?:sorry|actually|in fact|oops|i (?:mean|meant))(?: [,.!])*$"
 )
 _AND_SO = Late(
     r"^(?:and|also|again|plus|,)(?:(?P<was> (?:it|that) was)| on| ,| again)* qday"

@@ -28,6 +28,10 @@ _NOT_ME = Late(
 )
 
 
+_ANOTHER = Late(
+    _LEAD + rf"qmember (?!did |done ){_DID} {_THAT}(?: (?:sorry|actually|btw|not me|,))*$"
+)
+"""Right behind the answer to what the sender told: "Zoe put that in"."""
 _REST = Late(
     _LEAD
     + r"(?:(?:only|just|about) )*qmuch (?:of (?:that|it|this|the last one) )?(?:was|were|is|'s) "
@@ -56,7 +60,13 @@ def another_did(message: Message) -> Amend | None:
         return None
     if message.context.in_room and message.context.last is None:
         return None
-    match = _NOT_ME.search(with_people(message, plain_text(message)))
+    text = with_people(message, plain_text(message))
+    last = message.context.last
+    own = message.context.after_bot and getattr(last, "member", "") in (
+        None,
+        message.context.sender,
+    )
+    match = _NOT_ME.search(text) or (_ANOTHER.search(text) if own else None)
     if match is None or "?" in message.norms:
         return None
     named = [m.name for m in message.members if message.norms[m.start - 1 : m.start] != ["not"]]

@@ -10,16 +10,18 @@ from handlers.reading.corrections.fewwords import changed_by_few
 from handlers.reading.corrections.goneon import CUES as GOING_ON
 from handlers.reading.corrections.goneon import goes_on
 from handlers.reading.corrections.joining import as_much_as_told
-from handlers.reading.corrections.leaning import amount_owed, place_owed
+from handlers.reading.corrections.leaning import amount_owed
 from handlers.reading.corrections.onlythese import not_of_these
 from handlers.reading.corrections.onlywrong import only_wrong, undone
-from handlers.reading.corrections.otherbin import went_elsewhere
+from handlers.reading.corrections.otherbin import perhaps_another_bin, went_elsewhere
 from handlers.reading.corrections.partright import parts_right
+from handlers.reading.corrections.placeright import place_owed
 from handlers.reading.corrections.samebin import same_bin_again
 from handlers.reading.corrections.sametoo import as_just_told, done_too, drained_again, sealed_again
 from handlers.reading.corrections.splitright import share_moved
 from handlers.reading.corrections.vesselright import CUES as OF_VESSELS
 from handlers.reading.corrections.vesselright import vessel_right
+from handlers.reading.corrections.warmright import warm_right
 from handlers.reading.message import Message
 
 
@@ -50,10 +52,20 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     shared = share_moved(message) if message.context.last else ()
     if shared or (shared := parts_right(message)):
         return shared
-    found = undone(message) or only_wrong(message) or went_elsewhere(message) or was_by_me(message)
+    found: Act | None = warm_right(message)
+    found = (
+        found
+        or undone(message)
+        or only_wrong(message)
+        or went_elsewhere(message)
+        or was_by_me(message)
+    )
     found = found or not_of_these(message)
     if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)
     if found is None and message.has(OF_VESSELS):
         found = vessel_right(message)
-    return (found,) if found else changed_by_few(message)
+    if found is not None:
+        return (found,)
+    perhaps = perhaps_another_bin(message)
+    return changed_by_few(message) or ((perhaps,) if perhaps else ())
