@@ -8,7 +8,8 @@ from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
 CUES = words_in(
-    "mixed mix muddled confused swapped swap switched switch crossed round around about versa wrong reversed opposite"
+    "mixed mix muddled confused swapped swap switched switch crossed round around "
+    "about versa wrong reversed opposite"
 )
 """Words without one of which no two bins are taken for each other."""
 _LEAD = (
