@@ -47,6 +47,9 @@ TALK_GOES_ON = timedelta(hours=1)
 SWALLOWED = tuple(ADVICE[hazard].lines[0] for hazard in ADVICE if hazard.startswith("swallowed"))
 """How what is said begins where somebody swallowed of it."""
 
+SAME_DAY = timedelta(hours=12)
+"""How long our last words may be answered, where nobody has spoken since."""
+
 MOST_COURTESIES = 3
 """Messages looked back on for what another has just told."""
 
@@ -118,6 +121,8 @@ class Talk:
         """Whether the room has just talked of its bins, with one word on other things at most."""
         db, address = self.book.db, self.book.room.address
         latest = await outbox.latest(db, self.book.room.id)
+        if latest and isinstance(said, Said) and await self.comes_next(said):
+            return said.at - latest[1] <= SAME_DAY
         of_else = 0
         for before in await inbox.said_lately(db, address, self.item.id, MOST_BEFORE):
             mark = (before.mark or "")[:1]

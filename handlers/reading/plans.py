@@ -140,7 +140,9 @@ class Reading:
 
 def _acts(said: Reading) -> tuple[Act | Plan, ...]:
     text, context = said.text, said.context
-    leans = context.asked or isinstance(context.last, Drain | Layer)
+    leans = context.asked or any(
+        isinstance(record, Drain | Layer) for record in (context.last, context.just_told)
+    )
     if leans and may_follow(text) and (again := asked_again(said.message)):
         return again
     arranged, rest = _arranged(said)

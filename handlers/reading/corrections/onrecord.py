@@ -2,6 +2,7 @@
 
 from handlers.reading.acts import Act
 from handlers.reading.bins.nameowed import name_owed
+from handlers.reading.bins.sizes import sizes_of_all
 from handlers.reading.corrections.bydeed import CUES as CALLED_BY_KIND
 from handlers.reading.corrections.bydeed import kind_right
 from handlers.reading.corrections.dayright import and_so, opened_on
@@ -36,6 +37,8 @@ def on_record(message: Message) -> tuple[Act, ...]:
         return ()
     if context.in_room and message.days and (again := drained_again(message)):
         return again
+    if context.in_room and (opened := sizes_of_all(message)):
+        return opened
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
     leant = leant or opened_on(message) or (name_owed(message) if context.in_room else None)
     if context.in_room and leant is None:

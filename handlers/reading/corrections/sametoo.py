@@ -131,11 +131,12 @@ _FEW = 12
 
 def may_do_as_told(body: str) -> bool:
     """Whether a message may do as the one before it told, whoever wrote that."""
-    words = body.casefold().replace(",", " ").split()
+    words = body.casefold().translate(_STOPS).split()
     return len(words) <= _FEW and not _JUST_CUES.isdisjoint(words)
 
 
-_JUST_CUES = _CUES | words_in("and ditto mine ours so plus me us & +")
+_STOPS = str.maketrans(",?!", "   ")
+_JUST_CUES = _CUES | words_in("and for ditto mine ours so plus me us & + it that")
 AS_JUST_TOLD = "the same as another has just told"
 
 

@@ -98,4 +98,20 @@ def whether_done(text: str, member: str | None) -> Ask | None:
     return Ask(topic="due", member=member, what=ACTS[match["verb"]]) if match else None
 
 
+def of_it(text: str) -> Ask | None:
+    """ "When's it ready?", "can we dig it in on Saturday?", while the talk is of the bins."""
+    asked = _IT_READY.fullmatch(text) or _MAY_IT.fullmatch(text)
+    return Ask(topic="due", what="bury") if asked else None
+
+
+_IT = r"(?:it|they|them|that(?: one)?|this(?: one)?|ours|mine|the bin|the bucket)"
+_IT_READY = Late(
+    rf"{BEFORE}when(?: is| 's| are| 're| will|s)? {_IT}(?: be)? (?:ready|ripe|done|finished)"
+    rf"(?: (?:to (?:bury|dig in)|then|to go in))*{AFTER}(?: \?)?"
+)
+_MAY_IT = Late(
+    rf"{BEFORE}(?:can|could|may|should|shall) (?:we|i) (?:already |now |just )?"
+    rf"(?:bury {_IT}|dig {_IT} (?:in|under)|put {_IT} in the (?:ground|soil|earth))"
+    rf"(?: (?:on|this|next|at|the|in|by|then)| \w{{3,9}})?(?: \w{{3,9}}){{0,2}}{AFTER}(?: \?)?"
+)
 _BINS_OR_DUE = Late(r"\b(?:bins?|due)\b")

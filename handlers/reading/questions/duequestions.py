@@ -19,6 +19,7 @@ from handlers.reading.questions.duekinds import (
     OURS,
     WHATS,
     of_a_kind,
+    of_it,
     whether_done,
 )
 from handlers.reading.words.late import Late
@@ -191,7 +192,7 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
         return KeepUp(wanted=match["verb"] not in _DOWN)
     to_bot = bool(message.bot) or message.context.after_bot
     members = [m.name for m in message.members if start <= m.start < end]
-    asked = of_a_kind(text, to_bot=to_bot)
+    asked = of_a_kind(text, to_bot=to_bot) or (of_it(text) if message.context.of_bins else None)
     if asked or (asked := whether_done(text, members[0] if len(members) == 1 else None)):
         return asked
     if _MINE.fullmatch(text) or (to_bot and _MINE_TO_BOT.fullmatch(text)):

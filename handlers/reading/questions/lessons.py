@@ -98,7 +98,9 @@ def lessons(message: Message) -> Iterator[Found]:
 
 def _of_drawn(phrase: Phrase) -> Lesson | None:
     """What is asked of "it" where the talk is on a draining: "what do I do with it?"."""
-    if not isinstance(phrase.message.context.last, Drain) or not _is_question(phrase):
+    context = phrase.message.context
+    drawn = isinstance(context.last, Drain) or isinstance(context.just_told, Drain)
+    if not drawn or not _is_question(phrase):
         return None
     text = _DRAWN.sub("the liquid", phrase.text)
     lesson = _lesson(replace(phrase, text=text)) if text != phrase.text else None
