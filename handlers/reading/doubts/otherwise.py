@@ -219,7 +219,7 @@ _OF_ELSE = {
         r"epoxy|sealant|a kiss|beeswax|oil)\b|\bvacuum sealed\b|"
         r"\bsealed off\b.*\b(?:asbestos|police|scaffolding)\b|"
         r"\b(?:closed|shut|locked)(?: up)?(?: (?:the )?qbin)?(?: up)? (?:(?:for|until|till) "
-        r"(?:the )?(?:night|day|weekend|evening)|early|"
+        r"(?:the )?(?:night|day|weekend|evening)|early(?!.*\b(?:room|full)\b)|"
         r"on (?:mon|tues|wednes|thurs|fri|satur|sun)days)\b.*|"
         r"^(?!.*\bqbin\b).*\b(?:closed|shut)(?: up)? (?:for|until|till) (?:the )?(?:season|summer|"
         r"winter|(?:school )?holidays?|half term)\b.*|"

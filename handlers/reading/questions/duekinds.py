@@ -1,5 +1,5 @@
-"""Which of the dues are asked about: what is late, what comes first, all but one deed, the bins at
-one stage; and why we reminded of them.
+"""Which of the dues are asked about: what is late, what comes first, all but one deed; and why
+we reminded of them.
 """
 
 from handlers.reading.acts import Ask
@@ -56,10 +56,10 @@ _WHY_SAID = Late(
     r"(?: (?:today|now|again|this morning|about (?:it|this|that|them)|of (?:it|this|that)|so often|"
     rf"every day|on a \w+))*{AFTER}(?: \?)?"
 )
-_BY_STAGE = Late(
+_TO_PLANT = Late(
     rf"{BEFORE}(?:which|what)(?: of (?:the|our))?(?: (?:bins?|ones?|pails?|buckets?))?"
     r"(?: (?:is|are|can|do))* "
-    rf"(?:(?P<bury>fermenting|sealed|shut|closed)|(?P<plant>be planted)){AFTER}(?: \?)?"
+    rf"be planted{AFTER}(?: \?)?"
 )
 ACTS = {
     "buried": "bury", "bury": "bury", "dig": "bury", "burying": "bury", "burial": "bury",
@@ -86,10 +86,7 @@ def of_a_kind(text: str, *, to_bot: bool) -> Ask | None:
         return Ask(topic="due", what=NEXT)
     if to_bot and _ALL.fullmatch(text):
         return Ask(topic="due")
-    match = _BY_STAGE.fullmatch(text)
-    if match is None or not (to_bot or match["plant"] or OURS.search(text)):
-        return None
-    return Ask(topic="due", what="bury" if match["bury"] else "plant")
+    return Ask(topic="due", what="plant") if _TO_PLANT.fullmatch(text) else None
 
 
 def whether_done(text: str, member: str | None) -> Ask | None:

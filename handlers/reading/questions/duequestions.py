@@ -130,7 +130,7 @@ _TIME_YET = Late(
 )
 """Of any bin: "is it time to drain?"."""
 _IN_STAGE = Late(
-    rf"{BEFORE}which(?: of (?:the|our))? (?:bins?|buckets?|pails?)(?: is| are| 's)?"
+    rf"{BEFORE}which(?: of (?:the|our))? (?:bins?|buckets?|pails?|ones?)(?: is| are| 's)?"
     r"(?: still| now| currently)? (?:(?P<open>open|filling)|(?P<sealed>sealed|shut|closed|"
     rf"fermenting)|(?P<shared>shared|communal|for (?:everybody|everyone|all))){AFTER}"
 )
