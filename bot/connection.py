@@ -165,7 +165,7 @@ async def refuse_lost_device(client: AsyncClient) -> None:
     """
     if not client.olm_account_shared:
         return  # they are still to be uploaded
-    query = {"device_keys": {client.user_id: []}}
+    query: dict[str, Any] = {"device_keys": {client.user_id: []}}
     try:
         status, answer = await call(client, "POST", "/_matrix/client/v3/keys/query", query)
     except OUT_OF_REACH:
