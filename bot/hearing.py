@@ -26,7 +26,7 @@ from handlers.answer import Answer, Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
 from handlers.reading.acts import Act, Amend, Ask, Decline, Later, Observe, Retract
-from handlers.reading.arranged import CallOff, Plan, Skip
+from handlers.reading.arranged import CallOff, Harm, Plan, Skip
 from handlers.reading.arranged import Moved as DateMoved
 from handlers.reading.plans import Reading
 from handlers.reading.room.inthetalk import SmallTalk, may_answer, small_talk
@@ -383,6 +383,7 @@ class Hearing:
                 answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
             if isinstance(act, Ask) and answer.say:
                 self.asked.append(act)
+            self.replying.urgent |= isinstance(act, Harm) and bool(answer.say)
             meant |= _meant_besides(act, answer)
             await self._take_up(answer, turn)
 

@@ -19,16 +19,18 @@ UNSAID = frozenset({"reaction", "calendar"})
 _SAID = "outbox:said,held"
 _HELD = "outbox:held,gathered"
 """What depends on all that was said, and on what is held back."""
+URGENT = "harm"
+"""How the `tx_id` begins of what is said before all else."""
 LATEST = 500
 """Of so many messages it is looked when they were made: in a minute there are no more."""
 
 
 async def put(
-    db: Database, room: int, message: Message, made_at: datetime, *, held: bool = False
+    db: Database, room: int, message: Message, made_at: datetime, *, held_of: str | None = None
 ) -> None:
     """Keep something to say, inside a transaction; a `tx_id` used before changes nothing.
 
-    `held`: it is not to be said by itself, but later with others.
+    `held_of`: it is an answer to that user which is not said by itself, but later with others.
     """
     moment = to_ms(made_at)
     new = await db.write(
@@ -46,17 +48,17 @@ async def put(
             message.why,
             message.attached,
             moment,
-            0 if held else None,
+            0 if held_of else None,
         ),
         room=room,
-        part="held" if held else "said",
+        part="held" if held_of else "said",
     )
     if new and message.rewrites and message.to_event:
         await _tell_instead(db, room, message.to_event, new)
     if new and message.kind not in UNSAID:
         db.note(room, _SAID, "latest", (message, from_ms(moment)))
-    if new and held:
-        db.note(room, _HELD, "is holding", True)
+    if new and held_of:
+        db.note(room, _HELD, held_of, True)
 
 
 async def _tell_instead(db: Database, room: int, event: str, row: int) -> None:
@@ -71,7 +73,7 @@ async def _tell_instead(db: Database, room: int, event: str, row: int) -> None:
 
 
 async def waiting(db: Database, limit: int = 50, busy: Sequence[str] = ()) -> list[Waiting]:
-    """What is to be sent next, in order, leaving out the rooms in `busy`.
+    """What is to be sent next, in order, leaving out the rooms in `busy`; first aid before all.
 
     An answer that was never sent is edited in the first that was sent in its place.
     """
@@ -85,8 +87,8 @@ async def waiting(db: Database, limit: int = 50, busy: Sequence[str] = ()) -> li
         "WHERE outbox.sent_as IS NULL AND outbox.refused IS NULL AND outbox.gathered IS NULL "
         "AND room.left_at IS NULL "
         "AND room.address NOT IN (SELECT value FROM json_each(?)) "
-        "ORDER BY outbox.id LIMIT ?",
-        (json.dumps(list(busy)), limit),
+        "ORDER BY outbox.tx_id NOT LIKE ?, outbox.id LIMIT ?",
+        (json.dumps(list(busy)), f"{URGENT}-%", limit),
     )
     return [
         Waiting(
@@ -120,15 +122,20 @@ async def is_known(db: Database, tx_id: str) -> bool:
     return await db.row("SELECT 1 FROM outbox WHERE tx_id = ?", (tx_id,)) is not None
 
 
-async def is_holding(db: Database, room: int) -> bool:
-    """Whether answers of a room are held back."""
+async def is_holding(db: Database, room: int, sender: str) -> bool:
+    """Whether answers to a user in a room are held back."""
 
     async def ask() -> bool:
         return bool(
-            await db.rows("SELECT 1 FROM outbox WHERE room = ? AND gathered = 0 LIMIT 1", (room,))
+            await db.rows(
+                "SELECT 1 FROM outbox INDEXED BY outbox_held JOIN room ON room.id = outbox.room "
+                "CROSS JOIN inbox ON inbox.room = room.address AND inbox.event = outbox.to_event "
+                "WHERE outbox.room = ? AND gathered = 0 AND inbox.sender = ? LIMIT 1",
+                (room, sender),
+            )
         )
 
-    return await db.known(room, _HELD, "is holding", ask)
+    return await db.known(room, _HELD, sender, ask)
 
 
 async def held(db: Database, room: int) -> list[tuple[int, Message]]:
@@ -157,26 +164,39 @@ async def unsent(db: Database, room: int, limit: int, before: datetime | None = 
     return len(rows)
 
 
+async def was_said(db: Database, room: int, body: str, since: datetime, until: datetime) -> bool:
+    """Whether these words were said by themselves in a room between two moments."""
+    rows = await db.rows(
+        "SELECT 1 FROM outbox WHERE id > (SELECT max(id) FROM outbox) - ? AND room = ? "
+        "AND made_at BETWEEN ? AND ? AND body = ? AND gathered IS NULL LIMIT 1",
+        (LATEST, room, to_ms(since), to_ms(until), body),
+    )
+    return bool(rows)
+
+
 async def lately(
     db: Database,
     room: int,
     since: datetime,
+    until: datetime,
     *,
     sender: str | None = None,
     besides: str = "",
 ) -> tuple[int, int]:
-    """How many answers by themselves a room got since a moment, and how many told together.
+    """How many answers by themselves a room got between moments, and how many told together.
 
-    With `sender`, only answers to that user count among the first; those to the event `besides`
-    do not count.
+    What a clock that was since set back dates later does not count. With `sender`, only answers to
+    that user count among the first; those to the event `besides` do not count.
     """
     row = await db.row(
         "SELECT sum(outbox.tx_id NOT LIKE 'sum-%' AND (?4 IS NULL OR inbox.sender = ?4)) AS single,"
-        " sum(outbox.tx_id LIKE 'sum-%') AS together FROM outbox LEFT JOIN inbox ON "
-        "inbox.event = outbox.to_event WHERE outbox.id > (SELECT max(id) FROM outbox) - ?1 "
-        "AND outbox.room = ?2 AND outbox.made_at >= ?3 AND outbox.kind IN ('reply', 'reaction') "
+        " sum(outbox.tx_id LIKE 'sum-%') AS together FROM outbox JOIN room ON room.id = outbox.room"
+        " LEFT JOIN inbox ON inbox.room = room.address AND inbox.event = outbox.to_event "
+        "WHERE outbox.id > (SELECT max(id) FROM outbox) - ?1 "
+        "AND outbox.room = ?2 AND outbox.made_at BETWEEN ?3 AND ?6 "
+        "AND outbox.kind IN ('reply', 'reaction') "
         "AND outbox.gathered IS NULL AND outbox.to_event IS NOT ?5",
-        (LATEST, room, to_ms(since), sender, besides),
+        (LATEST, room, to_ms(since), sender, besides, to_ms(until)),
     )
     return (row["single"] or 0, row["together"] or 0) if row else (0, 0)
 
