@@ -141,6 +141,8 @@ class Session:
             if not known:
                 # Before the token is kept: after a crash the coming is told, and noted, again.
                 await self._come_in(room, news.came_at)
+            if news.in_clear and await self._keys.refuse_in_clear(room, news.in_clear, self._now()):
+                self._outgoing.ring()
             if known and (new := upgrades.replacement(info)):
                 await self._replaced(room, *new)
         await inbox.take_in(self._db, arrivals, response.next_batch)

@@ -1,7 +1,8 @@
 """What a sync answer says of a room, as arrivals in the order they are to be heard.
 
 The rules: nothing from before the bot's own coming is heard; what a limited timeline leaves out is
-fetched first; an event without its key is parked; from ciphertext only words are taken.
+fetched first; an event without its key is parked; from ciphertext only words are taken, and words
+in clear only from before the room was encrypted.
 """
 
 import logging
@@ -46,6 +47,8 @@ class News:
 
     arrivals: list[Arrival]
     came_at: datetime | None
+    in_clear: Sequence[Mapping[str, Any]] = ()
+    """Words that are not believed: any homeserver can put some into an encrypted room."""
 
 
 async def news(
@@ -63,8 +66,12 @@ async def news(
         start = 0 if known else len(events)
     standing = [event for event in [*info.state, *events[:start]] if _is_standing(event)]
     standing.sort(key=_moment)
-    taken = (_arrival(client, room, event) for event in [*standing, *events[start:]])
-    return News([arrival for arrival in taken if arrival is not None], came_at)
+    encrypted_from = max(start, _encrypted_from(client, room, events))
+    in_clear = [e.source for e in events[encrypted_from:] if _is_words_in_clear(e)]
+    encrypted = [e for e in events[encrypted_from:] if not _is_words_in_clear(e)]
+    heard = [*standing, *events[start:encrypted_from], *encrypted]
+    taken = (_arrival(client, room, event) for event in heard)
+    return News([arrival for arrival in taken if arrival is not None], came_at, in_clear)
 
 
 def decrypted(client: Client, item: Item) -> Mapping[str, Any] | None:
@@ -142,6 +149,25 @@ def _joins(source: Mapping[str, Any]) -> bool:
     before = (source.get("unsigned") or {}).get("prev_content") or {}
     is_in = source["content"].get("membership") == "join"
     return is_in and before.get("membership") != "join"
+
+
+def _encrypted_from(client: Client, room: str, events: Sequence[AnyEvent]) -> int:
+    """The first of the events from which on the room is encrypted; their number if it is not."""
+    if not client.rooms[room].encrypted:
+        return len(events)
+    turned_on = (index for index, event in enumerate(events) if _turns_encryption_on(event))
+    return next(turned_on, 0)
+
+
+def _turns_encryption_on(event: AnyEvent) -> bool:
+    """Whether the room was not encrypted before it; later ones only change how often keys do."""
+    before = event.source.get("unsigned") or {}
+    is_first = not before.get("prev_content") and not before.get("replaces_state")
+    return event.source.get("type") == "m.room.encryption" and not event.decrypted and is_first
+
+
+def _is_words_in_clear(event: AnyEvent) -> bool:
+    return event.source.get("type") == "m.room.message" and not event.decrypted
 
 
 def _is_member(event: AnyEvent) -> bool:
