@@ -5,6 +5,8 @@ import logging
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from dataclasses import replace
+from datetime import UTC, datetime
+from email.utils import parsedate_to_datetime
 from typing import Any
 
 import aiohttp
@@ -156,6 +158,16 @@ def http_status(answer: Response) -> int:
     """The HTTP status behind one of nio's answers; 0 if there is none."""
     # nio declares the answer of its other, synchronous client here.
     return int(getattr(answer.transport_response, "status", 0))
+
+
+def http_date(answer: Response) -> datetime | None:
+    """The homeserver's own time when it gave an answer (UTC), if it told it."""
+    headers = getattr(answer.transport_response, "headers", {})
+    try:
+        told = parsedate_to_datetime(headers.get("Date", ""))
+    except ValueError:
+        return None
+    return told if told.tzinfo else told.replace(tzinfo=UTC)
 
 
 async def refuse_lost_device(client: AsyncClient) -> None:

@@ -7,13 +7,13 @@ token used: whatever happens in between, the homeserver tells it again.
 import asyncio
 import logging
 from collections.abc import Callable
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from nio.responses import SyncError, SyncResponse
 
 from bot import timeline, upgrades
-from bot.connection import OUT_OF_REACH, Client, SignedOut, http_status, tend_keys
+from bot.connection import OUT_OF_REACH, Client, SignedOut, http_date, http_status, tend_keys
 from bot.greeting import greet, greet_again
 from bot.invitations import Invitations
 from bot.missing_keys import MissingKeys
@@ -37,6 +37,7 @@ FILTER: dict[str, dict[str, Any]] = {
     "account_data": {"types": []},
 }
 CLOCKS_DIFFER = timedelta(minutes=10)
+EARLIEST = datetime.min.replace(tzinfo=UTC)
 
 Clock = Callable[[], datetime]
 
@@ -133,10 +134,12 @@ class Session:
     async def _take(self, response: SyncResponse, since: str | None) -> None:
         first = not self.ready.is_set()
         await self._note_leaving(response, first)
+        # By the clock that is ahead: that of a machine just started may still be behind.
+        received = max(self._now(), http_date(response) or EARLIEST)
         arrivals: list[Arrival] = []
         for room, info in response.rooms.join.items():
             known = room in self._present
-            news = await timeline.news(self._client, self._db, room, info, since, known)
+            news = await timeline.news(self._client, self._db, room, info, since, known, received)
             arrivals += news.arrivals
             if not known:
                 # Before the token is kept: after a crash the coming is told, and noted, again.

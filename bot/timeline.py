@@ -21,7 +21,7 @@ from bot.connection import Client, http_status
 from storage import inbox
 from storage.database import Database
 from storage.inbox import Arrival, Item
-from storage.moments import from_ms
+from storage.moments import from_ms, to_ms
 
 log = logging.getLogger(__name__)
 
@@ -52,15 +52,24 @@ class News:
 
 
 async def news(
-    client: Client, db: Database, room: str, info: RoomInfo, since: str | None, known: bool
+    client: Client,
+    db: Database,
+    room: str,
+    info: RoomInfo,
+    since: str | None,
+    known: bool,
+    received: datetime,
 ) -> News:
-    """What a sync answer tells of a joined room; `known` if the bot was in it before."""
+    """What a sync answer tells of a joined room; `known` if the bot was in it before.
+
+    Nothing is later than it was `received`, whatever the clock of its sender's homeserver says.
+    """
     events: list[AnyEvent] = list(info.timeline.events)
     start = _coming(events, client.user_id)
     if start is None and info.timeline.limited:
         events = await _missed(client, db, room, info.timeline.prev_batch, since) + events
         start = _coming(events, client.user_id)
-    came_at = None if start is None else from_ms(_moment(events[start])[0])
+    came_at = None if start is None else min(from_ms(_moment(events[start])[0]), received)
     if start is None:
         # Our coming is none of them: it was before them all, or it is not known when.
         start = 0 if known else len(events)
@@ -70,7 +79,7 @@ async def news(
     in_clear = [e.source for e in events[encrypted_from:] if _is_words_in_clear(e)]
     encrypted = [e for e in events[encrypted_from:] if not _is_words_in_clear(e)]
     heard = [*standing, *events[start:encrypted_from], *encrypted]
-    taken = (_arrival(client, room, event) for event in heard)
+    taken = (_arrival(client, room, event, received) for event in heard)
     return News([arrival for arrival in taken if arrival is not None], came_at, in_clear)
 
 
@@ -183,11 +192,14 @@ def _moment(event: AnyEvent) -> tuple[int, str]:
     return event.source["origin_server_ts"], event.source["event_id"]
 
 
-def _arrival(client: Client, room: str, event: AnyEvent) -> Arrival | None:
+def _arrival(client: Client, room: str, event: AnyEvent, received: datetime) -> Arrival | None:
     if not isinstance(event.source.get("event_id"), str):
         return None
     parked = isinstance(event, MegolmEvent) and _may_be_read_later(client, room, event)
-    return Arrival(room=room, raw=raw(event), parked=parked)
+    source, sent_at = raw(event), event.source.get("origin_server_ts")
+    if isinstance(sent_at, int) and sent_at > to_ms(received):
+        source = {**source, "origin_server_ts": to_ms(received)}
+    return Arrival(room=room, raw=source, parked=parked)
 
 
 def _may_be_read_later(client: Client, room: str, event: MegolmEvent) -> bool:
