@@ -229,6 +229,8 @@ class Hearing:
         if ours and ours.kind == "calendar":
             await notices.take_away(self.book.db, self.room)
             return
+        if ours:
+            await outbox.taken_away(self.book.db, self.room.id, target)
         trace = await inbox.trace(self.book.db, self.room.address, target)
         at = trace.at if trace else withdrawn.at
         turn = await self._turn(target, at, cause=withdrawn.event)

@@ -36,6 +36,7 @@ FILTER: dict[str, dict[str, Any]] = {
     "presence": {"types": []},
     "account_data": {"types": []},
 }
+SPACE = "m.space"
 CLOCKS_DIFFER = timedelta(minutes=10)
 EARLIEST = datetime.min.replace(tzinfo=UTC)
 
@@ -139,6 +140,10 @@ class Session:
         arrivals: list[Arrival] = []
         for room, info in response.rooms.join.items():
             known = room in self._present
+            if self._is_empty(room):
+                self.invitations.leave(room)
+                if not known:
+                    continue
             news = await timeline.news(self._client, self._db, room, info, since, known, received)
             arrivals += news.arrivals
             if not known:
@@ -152,6 +157,11 @@ class Session:
         self.invitations.take(response)
         self._keys.expect(arrivals)
         await self._keys.retry(response, every=first)
+
+    def _is_empty(self, room: str) -> bool:
+        """Whether there is nobody to talk with: all others have left, or it only groups rooms."""
+        there = self._client.rooms[room]
+        return there.room_type == SPACE or set(there.users) == {self._client.user_id}
 
     async def _replaced(self, room: str, new: str, server: str) -> None:
         """A room of ours was upgraded: go where it went, or take its book along if we are there."""

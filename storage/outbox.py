@@ -19,6 +19,8 @@ UNSAID = frozenset({"reaction", "calendar"})
 _SAID = "outbox:said,held"
 _HELD = "outbox:held,gathered"
 """What depends on all that was said, and on what is held back."""
+DELETED = "deleted in the room"
+"""Why an answer that was sent is not to be changed any more."""
 URGENT = "harm"
 """How the `tx_id` begins of what is said before all else."""
 LATEST = 500
@@ -75,12 +77,15 @@ async def _tell_instead(db: Database, room: int, event: str, row: int) -> None:
 async def waiting(db: Database, limit: int = 50, busy: Sequence[str] = ()) -> list[Waiting]:
     """What is to be sent next, in order, leaving out the rooms in `busy`; first aid before all.
 
-    An answer that was never sent is edited in the first that was sent in its place.
+    An answer that was never sent is edited in the first that was sent in its place. What was said
+    in the room from before an upgrade cannot be edited from the new one: it is said anew there.
     """
     rows = await db.rows(
-        "SELECT outbox.*, room.address, ifnull(earlier.sent_as, (SELECT sent_as FROM outbox AS one "
+        "SELECT outbox.*, room.address, iif(outbox.rewrites < (SELECT id FROM outbox AS moved "
+        "WHERE moved.tx_id = 'moved-' || room.id || '-' || room.address), NULL, "
+        "ifnull(earlier.sent_as, (SELECT sent_as FROM outbox AS one "
         "WHERE one.room = outbox.room AND one.to_event = outbox.to_event "
-        "AND one.rewrites = outbox.rewrites AND one.sent_as IS NOT NULL ORDER BY one.id LIMIT 1)) "
+        "AND one.rewrites = outbox.rewrites AND one.sent_as IS NOT NULL ORDER BY one.id LIMIT 1))) "
         "AS rewrites_event "
         "FROM outbox INDEXED BY outbox_waiting JOIN room ON room.id = outbox.room "
         "LEFT JOIN outbox AS earlier ON earlier.id = outbox.rewrites "
@@ -115,6 +120,15 @@ async def refused(db: Database, row: int, why: str) -> None:
     """The homeserver will never take it: do not try again."""
     async with db.transaction():
         await db.write("UPDATE outbox SET refused = ? WHERE id = ?", (why, row))
+
+
+async def taken_away(db: Database, room: int, event: str) -> None:
+    """An answer of ours was deleted: what would change it is said anew; inside a transaction."""
+    await db.write(
+        "UPDATE outbox SET refused = ?1 WHERE room = ?2 AND (sent_as = ?3 OR tx_id = ?3) "
+        "AND rewrites IS NULL",
+        (DELETED, room, event),
+    )
 
 
 async def is_known(db: Database, tx_id: str) -> bool:
@@ -220,7 +234,9 @@ async def answer_to(db: Database, room: int, event: str) -> tuple[int, Message] 
         "SELECT * FROM outbox WHERE room = ? AND to_event = ? AND kind = 'reply' ORDER BY id DESC",
         (room, event),
     )
-    first = next((row["id"] for row in rows if row["rewrites"] is None), None)
+    first = next(
+        (row["id"] for row in rows if row["rewrites"] is None and row["refused"] != DELETED), None
+    )
     return (first, _message(rows[0])) if first is not None else None
 
 
