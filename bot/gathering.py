@@ -38,8 +38,9 @@ async def holds_back(
     First aid is not, unless the room has just been told the same. `paced`: also where a member,
     or the room, has had many answers in the last minute.
     """
-    if answer.tx_id.startswith(outbox.URGENT):
-        return await outbox.was_said(db, room.id, answer.body, now - MINUTE, now)
+    is_urgent = answer.tx_id.startswith(outbox.URGENT)
+    if is_urgent and not await outbox.was_said(db, room.id, answer.body, now - MINUTE, now):
+        return False
     sender = str(item.raw.get("sender"))
     # One member's flood holds up nobody else's answers, but all of theirs: they stay in order.
     if await outbox.is_holding(db, room.id, sender):

@@ -18,7 +18,8 @@ PIECES = 15
 """Pieces of what is told together; of the rest it is only said whose they are."""
 LONGEST = 1000
 """Characters of one piece at most."""
-_FIGURE = re.compile(r"\d")
+_SAID_OF = re.compile(r" is |\d")
+"""Where a line comes to what is so of something."""
 REASONS = 5
 """Answers of which the arithmetic is kept."""
 
@@ -65,7 +66,8 @@ async def in_short(book: Book, held: Sequence[tuple[int, Message]], now: datetim
         lines.append(f"… and {count} more answers{to}. Ask again, or about a bin, to hear of it.")
     if marked := len(latest) - len(spoken):
         lines.append(f"Noted without words: {marked}.")
-    why = [f"{piece.lines[0]}\n{piece.of[-1].why}" for piece in shown if piece.of[-1].why]
+    last = [piece.of[-1] for piece in shown]
+    why = [f"{one.body.splitlines()[0]}\n{one.why}" for one in last if one.why]
     calls = dict.fromkeys(user for piece in shown for one in piece.of for user in one.mentions)
     return Message(
         tx_id=f"sum-{held[0][0]}",
@@ -113,9 +115,9 @@ def _summed_up(pieces: Sequence[_Piece], book: Book, now: datetime) -> list[_Pie
 def _sum(pieces: Sequence[_Piece], book: Book, now: datetime) -> _Piece:
     turn = replace(turn_of(book, now), sender=pieces[0].name or "")
     first = summed([piece.layer for piece in pieces if piece.layer], turn)
-    # What else was said; what begins alike, up to a figure, only once: as it was said last.
+    # What else was said; what begins alike ("The blue bin is …") only once: as it was said last.
     more = {
-        _FIGURE.split(line, maxsplit=1)[0]: line for piece in pieces for line in piece.lines[1:]
+        _SAID_OF.split(line, maxsplit=1)[0]: line for piece in pieces for line in piece.lines[1:]
     }
     of = [message for piece in pieces for message in piece.of]
     return _Piece(of, pieces[0].name, [first, *more.values()])

@@ -237,6 +237,13 @@ async def test_first_aid_is_never_held_back(room: Room, ago: timedelta) -> None:
     assert first.message.body in (await room.sends())[-1].message.body
 
 
+async def test_first_aid_is_said_twice_to_two_who_ask_for_it(room: Room) -> None:
+    [first] = await room.hears(EYE, ago=timedelta(seconds=20))
+    [second] = await room.hears(EYE, ago=timedelta(0), who="bram")
+    await room.works(paced=True)
+    assert [row.message.to_event for row in await room.sends()] == [first, second]
+
+
 async def test_first_aid_goes_out_before_what_waits(room: Room) -> None:
     await room.hears("opened the shed bin, 200 L", *layers(9), ago=timedelta(seconds=30))
     [eye] = await room.hears(EYE, ago=timedelta(0))
@@ -262,6 +269,7 @@ async def test_what_was_asked_back_and_answered_is_not_asked_again(room: Room) -
     [told] = await room.sends()
     assert "Which bin" not in told.message.body
     assert "4 layers, 700 g, 1 kg, 2 kg and 3 kg in the shed bin" in told.message.body
+    assert told.message.body.count("% full") == 1
 
 
 async def test_an_answer_to_a_question_is_told_with_all_its_lines(room: Room) -> None:
@@ -297,6 +305,7 @@ async def test_the_arithmetic_of_what_was_told_together_is_kept(room: Room) -> N
     [told] = await room.sends()
     assert told.message.why
     assert "on 3 kg: " in told.message.why
+    assert "on 4 kg in the shed bin.\n- 4 kg at" in told.message.why
     assert "kg/L" in told.message.why
 
 
