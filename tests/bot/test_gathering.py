@@ -225,9 +225,9 @@ EYE = "got juice in my eye"
 
 @pytest.mark.parametrize("ago", [timedelta(hours=8), timedelta(seconds=30)], ids=["old", "flood"])
 async def test_first_aid_is_never_held_back(room: Room, ago: timedelta) -> None:
-    await room.hears("opened the shed bin, 200 L", *layers(45), ago=ago)
-    [eye] = await room.hears(EYE, ago=ago, who="ines")
-    [child, _] = await room.hears("my child drank some of the liquid!", EYE, ago=ago, who="bram")
+    [_, eye] = await room.hears("opened the shed bin, 200 L", EYE, ago=ago)
+    [child] = await room.hears("my child drank some of the liquid!", ago=ago, who="bram")
+    await room.hears(EYE, *layers(45), ago=ago)
     await room.works(paced=True)
     first, second, *_ = await room.sends()
     assert [row.message.to_event for row in (first, second)] == [eye, child]
