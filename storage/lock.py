@@ -4,7 +4,7 @@ import os
 import sqlite3
 from pathlib import Path
 
-from storage.errors import BookError, refusal, result_code
+from storage.errors import BookError, result_code
 
 
 class BookHeld(BookError):
@@ -32,9 +32,10 @@ class Lock:
                     f"another Pailkeeper is using the book {book}: stop that one first, or name "
                     "another book"
                 ) from None
-            if told := refusal(error, place):
-                raise told from error
-            raise
+            raise BookError(
+                f"the lock {place} cannot be taken ({error}): make room on the disk, or look at "
+                "the file and its folder, and start again; nothing is lost"
+            ) from error
 
     def close(self) -> None:
         """Let others have the book."""
