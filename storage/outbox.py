@@ -226,6 +226,21 @@ async def gather(db: Database, room: int, tx_id: str) -> None:
     )
 
 
+async def told_in(db: Database, room: int, event: str, sender: str) -> list[str]:
+    """The messages of a user whose answers the bot told together with others, as `event`."""
+    together = await db.row(OF_EVENT, (event,))
+    if together is None:
+        return []
+    rows = await db.rows(
+        "SELECT outbox.to_event FROM outbox JOIN room ON room.id = outbox.room "
+        "CROSS JOIN inbox ON inbox.room = room.address AND inbox.event = outbox.to_event "
+        "WHERE outbox.room = ?1 AND outbox.kind = 'reply' AND inbox.sender = ?3 "
+        "AND outbox.gathered = ?2 ORDER BY outbox.id",
+        (room, together["id"], sender),
+    )
+    return list(dict.fromkeys(row["to_event"] for row in rows))
+
+
 async def answer_to(db: Database, room: int, event: str) -> tuple[int, Message] | None:
     """The latest reply to a message, if one was made, with the row id of the answer itself: an
     edit of an edit is shown by no client.

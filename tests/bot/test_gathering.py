@@ -1,6 +1,7 @@
 """After an absence, or in a flood: every record is made, and the answers are told together."""
 
 from datetime import UTC, datetime, timedelta
+from typing import Any
 
 import pytest
 
@@ -29,19 +30,23 @@ class Room:
                 self.db, ROOM, NOW - timedelta(days=30), zone="Europe/Lisbon", units="metric"
             )
 
-    async def hears(self, *bodies: str, ago: timedelta, who: str = "ines") -> list[str]:
+    async def hears(
+        self, *bodies: str, ago: timedelta, who: str = "ines", to: str | None = None
+    ) -> list[str]:
         """Messages a second apart, the first so long ago; their ids."""
         arrivals, events = [], []
         for number, body in enumerate(bodies):
             self.count += 1
             at = NOW - ago + timedelta(seconds=number)
-            raw = {
+            raw: dict[str, Any] = {
                 "type": "m.room.message",
                 "event_id": f"$e{self.count}",
                 "sender": f"@{who}:test",
                 "origin_server_ts": int(at.timestamp() * 1000),
                 "content": {"msgtype": "m.text", "body": body},
             }
+            if to:
+                raw["content"] |= {"m.relates_to": {"m.in_reply_to": {"event_id": to}}}
             arrivals.append(Arrival(room=ROOM, raw=raw))
             events.append(f"$e{self.count}")
         await inbox.take_in(self.db, arrivals, None)
@@ -317,3 +322,32 @@ async def test_a_clock_set_back_holds_up_nothing(room: Room) -> None:
     [event] = await room.hears("added 1 kg scraps to the shed bin", ago=timedelta(hours=1))
     await room.works(earlier, paced=True)
     assert [row.message.to_event for row in await room.sends()] == [event]
+
+
+@pytest.mark.parametrize(
+    ("said", "asks", "masses"),
+    [
+        (
+            "no, 5 kg",
+            "Your last record there is 3 kg in the shed bin. Shall I correct it to 5 kg?",
+            5,
+        ),
+        ("delete", "Your last record there is 3 kg in the shed bin. Shall I strike it out?", None),
+    ],
+)
+async def test_which_of_those_told_together_is_wrong_is_asked(
+    room: Room, said: str, asks: str, masses: float | None
+) -> None:
+    await room.hears(*OPENED, *layers(3), ago=timedelta(hours=8))
+    await room.hears("added 7 kg scraps to the yard bin", ago=timedelta(hours=7), who="bram")
+    await room.hears(*["@pailkeeper help"] * 3, ago=timedelta(hours=6))
+    await room.works()
+    *_, told = await room.sends()
+    await room.hears(said, ago=timedelta(0), to=f"$of-{told.message.tx_id}")
+    await room.works()
+    [asked] = await room.sends()
+    assert asked.message.body == asks
+    assert await room.masses() == [None, None, 1, 2, 3, 7]
+    await room.hears("yes", ago=timedelta(0))
+    await room.works()
+    assert sum(mass or 0 for mass in await room.masses()) == 10 + (masses or 0)
