@@ -23,7 +23,6 @@ from handlers import (
     why,
 )
 from handlers.answer import Answer, Turn
-from handlers.asking import is_meant
 from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
 from handlers.reading.acts import Act, Amend, Ask, Decline, Later, Observe, Retract
@@ -32,7 +31,7 @@ from handlers.reading.arranged import Moved as DateMoved
 from handlers.reading.plans import Reading
 from handlers.reading.room.inthetalk import SmallTalk, may_answer, small_talk
 from handlers.reading.room.neighbours import asks_neighbours
-from handlers.whichrecord import names_none, with_bin_told
+from handlers.whichrecord import with_bin_told
 from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book
 from storage.inbox import Item, Trace
@@ -121,7 +120,9 @@ class Hearing:
             return
         acts = await self._understood(said, turn)
         turn = replace(turn, helps=self.helps)
-        acts = await self._which_of_many(acts, said, turn)
+        acts, which = await asked.which_of_many(acts, said, turn, self.talk)
+        if which:
+            await self._take_up(which, turn)
         if refers_to is None and any(isinstance(act, Amend) for act in acts):
             turn = replace(turn, refers_to=await self.talk.told_of_sender(turn))
         await self._answer(acts, turn)
@@ -131,17 +132,6 @@ class Hearing:
             else:
                 self.replying.say(await asked.unwritten(said, self.book))
         await self.replying.to(said.event, said.event, said.thread)
-
-    async def _which_of_many(
-        self, acts: list[Act | Plan], said: Said, turn: Turn
-    ) -> list[Act | Plan]:
-        """The acts without what is asked about first: a reply to several records names none."""
-        bare = [a for a in acts if isinstance(a, Amend | Retract) and names_none(a)]
-        if not bare or not (made := await self.talk.told_together(said)):
-            return acts
-        last = [entry for entry in made if entry.event == made[-1].event]
-        await self._take_up(is_meant(bare[0], last, turn, called="last record there"), turn)
-        return [act for act in acts if act not in bare]
 
     async def _settled(self, said: Said, turn: Turn) -> bool:
         """Whether it answered a question of ours, and was dealt with as such."""
