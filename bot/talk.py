@@ -1,5 +1,6 @@
 """What a message is read in: who is there, what was said before it, and what it leans on."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
 from typing import Any
@@ -228,6 +229,18 @@ class Talk:
             if before.mark:
                 break  # other things were talked of since
         return {}
+
+    async def told_together(self, said: Said) -> Sequence[Entry]:
+        """What stands of the sender's own, where a message told several answers and is replied to.
+
+        Empty where they had but one there.
+        """
+        if not said.replies_to:
+            return ()
+        db, room = self.book.db, self.book.room.id
+        events = await outbox.told_in(db, room, said.replies_to, said.sender)
+        made = [entry for event in events for entry in await self.book.of_event(event)]
+        return made if len({entry.event for entry in made}) > 1 else ()
 
     async def told_of_sender(self, turn: Turn) -> str | None:
         """The message before, or the one we answered last, if another told there what the sender
