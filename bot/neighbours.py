@@ -41,6 +41,7 @@ async def not_of_another(
 
 
 _YOU = words_in("you your yours u")
+_INSIDE = words_in("in inside altogether far full bran starter")
 _OF_THE_BOOK = frozenset({"bin", "totals", "full", "starter", "bran", "dose"})
 """What nobody knows as well as the book: it may be asked amid the talk of the bins."""
 
@@ -68,7 +69,7 @@ async def not_among_others(
     if drained and all(isinstance(act, Ask) and act.topic == "dilution" for act in acts):
         return list(acts)
     of_book = all(isinstance(act, Ask) and act.topic in _OF_THE_BOOK for act in acts)
-    of_book = of_book and not reading.message.has(_YOU)
+    of_book = of_book and reading.message.has(_INSIDE) and not reading.message.has(_YOU)
     if of_book and await talk.is_of_bins(said, most_else=3):
         return list(acts)
     of_dues = all(isinstance(act, Ask) and act.topic == "due" for act in acts)
