@@ -34,6 +34,7 @@ from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
 from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground
 from handlers.reading.deeds.dictation import as_report
+from handlers.reading.doubts.onlyasked import without_only_asked
 from handlers.reading.doubts.unmeasured import asked_first
 from handlers.reading.doubts.untold import without_untold
 from handlers.reading.message import Message, read_message
@@ -52,7 +53,7 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
 
 def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
-    acts = _read(message)
+    acts = without_only_asked(_read(message), message)
     if message.context.in_room:
         acts = acts or jobs_done(message, reported=True)
         acts = acts if _rests_on(acts, message) else _bare(message) or acts
