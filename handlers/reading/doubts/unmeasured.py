@@ -6,6 +6,7 @@ Such a record is not written down as if nothing had been measured, or today: it 
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from handlers.reading.acts import (
     Accept,
@@ -65,7 +66,7 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
         if sound or not message.context.in_room:
             return tuple(sound)
         return tuple(_asked_for_amount(act, NOUGHT) for act in acts)
-    if message.context.in_room and _is_misheard(message):
+    if message.context.in_room and (_is_misheard(message) or _is_one_of_two(message)):
         return tuple(
             _asked_for_amount(act, NO_NUMBER) if isinstance(act, _OF_AMOUNTS) else act
             for act in acts
@@ -220,6 +221,17 @@ _BEFORE_SOUND = words_in(
     "put add added adding chucked tipped threw tossed dumped binned drained poured tapped about "
     "roughly around another took"
 )
+
+
+def _is_one_of_two(message: Message) -> bool:
+    """ "Added 2 kg 3 kg of bread": two amounts with nothing between, which nobody can add or take
+    for one.
+    """
+    return any(
+        a.end == b.start and a.quantity == b.quantity
+        for a, b in pairwise(message.measured())
+        if not (a.size or b.size or a.vessel or b.vessel)
+    )
 
 
 def _is_uncounted(act: Act, message: Message) -> bool:
