@@ -7,6 +7,8 @@ from handlers.reading.acts import (
     Act,
     Amend,
     Context,
+    Decline,
+    Later,
     Layer,
     Retract,
     Unsure,
@@ -26,6 +28,7 @@ from handlers.reading.corrections.byscraps import CUES as CALLED
 from handlers.reading.corrections.byscraps import called
 from handlers.reading.corrections.joining import put_in_besides
 from handlers.reading.corrections.onrecord import on_record
+from handlers.reading.corrections.repliedto import right_of_reply
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
 from handlers.reading.deeds.barelayers import BARE, is_bare
@@ -56,6 +59,8 @@ def read_in(message: Message) -> tuple[Act, ...]:
     acts = without_only_asked(_read(message), message)
     if message.context.in_room:
         acts = acts or jobs_done(message, reported=True)
+        if message.context.replied and all(isinstance(act, Decline | Later) for act in acts):
+            acts = tuple(right_of_reply(message)) or acts
         acts = acts if _rests_on(acts, message) else _bare(message) or acts
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector

@@ -103,6 +103,8 @@ def _told_behind(act: Act, end: int, message: Message) -> bool:
     behind the question answer it, or tell the deed's amount, its day or its bin.
     """
     behind = message.norms[end:]
+    if behind[1:2] == ["or"]:
+        return True  # "2 kg in blue? or was it the shed": the bin alone is in doubt
     for who, so, no in zip(behind, behind[1:], [*behind[2:], ""], strict=False):
         if who in _WHO and so in _SO and no not in _NOT:
             return True
@@ -149,9 +151,10 @@ def _asked(
     k = head_of(norms, names)
     if k >= len(norms):
         return None
-    if tuple(norms[k : k + 3]) in _BELIEVED and sentence.asked:
+    marked = message.norms[sentence.end : sentence.end + 1] == ["?"]  # its own, and no other's
+    if tuple(norms[k : k + 3]) in _BELIEVED and marked:
         return _Asked.TURNED
-    if not sentence.asked:
+    if not marked:
         return _Asked.TURNED if _asks_unmarked(norms[k:]) else None
     after = norms[k + 1] if k + 1 < len(norms) else ""
     turned = norms[k] in _DID or (norms[k] in _IS and not beside)
