@@ -50,6 +50,8 @@ class Said(_Heard):
     """A notice: another bot's, or our own; never answered."""
     ids: tuple[str, ...] = ()
     """Whom the body calls by "@" and the local part of their Matrix ids, in order."""
+    beyond: str = ""
+    """What stands behind the stretch of a message that is read, or its beginning."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -171,6 +173,7 @@ def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edit
         mentions=_mentioned(content),
         automatic=automatic,
         ids=ids,
+        beyond=words.text(without_addresses(body[words.LONGEST_MESSAGE :])),
     )
 
 

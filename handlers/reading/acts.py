@@ -428,6 +428,8 @@ class Forget(_Act):
 
     act = "forget"
     sure: bool = False
+    whose: str | None = None
+    """Another member, of whom the sender asks it in vain."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

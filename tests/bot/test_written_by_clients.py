@@ -159,3 +159,20 @@ async def test_the_words_of_a_link_are_not_read(room: TalkingRoom) -> None:
     body = "https://example.org/added-2-kg-to-the-yard-bin"
     assert not await room.event("m.room.message", {"msgtype": "m.text", "body": body})
     assert not await layers(room)
+
+
+LETTER = "It was a lovely evening and we walked along the river for an hour. " * 60
+
+
+@pytest.mark.parametrize(
+    ("end", "owned_up"),
+    [("Oh and I added 6 kg of peelings to the yard bin.", True), ("See you all on Sunday!", False)],
+)
+async def test_what_stands_behind_a_long_letter_is_owned_up_to(
+    room: TalkingRoom, end: str, owned_up: bool
+) -> None:
+    answers = await room.says(LETTER + end)
+    assert [answer.body.startswith("That message is longer") for answer in answers] == (
+        [True] * owned_up
+    )
+    assert not await layers(room)
