@@ -37,8 +37,8 @@ _VULGAR = {
 _CLEAN = {ord(sign): text for sign, text in _VULGAR.items()} | {
     ord("‘"): "'", ord("’"): "'", ord("ʼ"): "'", ord("`"): "'", ord("“"): '"', ord("”"): '"',
     ord("–"): "-", ord("‑"): "-", ord("−"): "-", ord("\u200b"): None, ord("\u200d"): None,
-    ord("\ufe0f"): None, ord("\u20e3"): None, ord("×"): "x", ord("，"): ",", ord("．"): ".", ord("…"): " . ",
-    ord("º"): "°",
+    ord("\ufe0f"): None, ord("\u20e3"): None, ord("×"): "x", ord("，"): ",", ord("．"): ".",
+    ord("…"): " . ", ord("º"): "°",
 }  # fmt: skip
 
 # What an apostrophe stands for; "n't" is kept in one piece with its verb ("didnt").
