@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from bot.heard import Edited, Said
-from bot.talk import REMINDERS, TALK_GOES_ON, Talk
+from bot.talk import ASKS, OF_ELSE, REMINDERS, TALK_GOES_ON, TALKS, TALKS_FIGURES, Talk
 from handlers import corrections
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Later, Layer, Retract, Unsure
@@ -19,16 +19,6 @@ from handlers.reading.room.neighbours import ANSWERING, asked_of_layer, is_for_u
 from handlers.reading.words.vocabulary import words_in
 from storage import inbox, outbox
 from storage.rows import Entry
-
-ASKS = "?"
-"""The mark of a message that asks the others in the room; all that is kept of it, but for a favour:
-see bot/favours.py."""
-
-TALKS, TALKS_FIGURES = "~", "#"
-"""The marks of a message that was of other things, without and with a figure in it."""
-
-OF_ELSE = frozenset({ASKS, TALKS, TALKS_FIGURES})
-"""Marks of what is not told of the bins: behind a word on them "who's late?" asks of them too."""
 
 MOST_SINCE = 12
 """Messages that are looked back on for what was talked of since a record."""
@@ -50,6 +40,11 @@ async def not_of_another(
     return [] if called else list(acts)
 
 
+_YOU = words_in("you your yours u")
+_OF_THE_BOOK = frozenset({"bin", "totals", "full", "starter", "bran", "dose"})
+"""What nobody knows as well as the book: it may be asked amid the talk of the bins."""
+
+
 def _calls(body: str, name: str) -> bool:
     """Whether the words begin with a name, or end with one behind a comma."""
     first = f"@?{re.escape(name)}"
@@ -69,6 +64,13 @@ async def not_among_others(
         return list(acts)
     if any(isinstance(act, Ask) and is_of_the_bins(act, reading.message) for act in acts):
         return list(acts)
+    drained = isinstance(reading.context.just_told, Drain)
+    if drained and all(isinstance(act, Ask) and act.topic == "dilution" for act in acts):
+        return list(acts)
+    of_book = all(isinstance(act, Ask) and act.topic in _OF_THE_BOOK for act in acts)
+    of_book = of_book and not reading.message.has(_YOU)
+    if of_book and await talk.is_of_bins(said, most_else=3):
+        return list(acts)
     of_dues = all(isinstance(act, Ask) and act.topic == "due" for act in acts)
     if await _is_among_others(said, talk, OF_ELSE if of_dues else None):
         return []
@@ -81,7 +83,7 @@ async def only_amounts(
     acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
 ) -> list[Act | Plan]:
     """The acts; an amount alone is a layer while layers are told, asked about where nothing else
-    was talked of, and none of the book's where it was.
+    was talked of; where it was, only peelings and the like are asked about.
     """
     if not any(BARE in act.rules for act in acts if isinstance(act, Unsure)):
         return list(acts)
@@ -91,7 +93,7 @@ async def only_amounts(
         return list(acts)
     since = await said_behind(None, said, talk)
     if since.own or since.others or since.asked:
-        return []
+        return list(acts) if any(item.scrap for item in reading.message.items) else []
     lately = since.at is not None and said.at - since.at <= TALK_GOES_ON
     if not (lately and reading.message.items and isinstance(since.record, Layer)):
         return list(acts)

@@ -1,5 +1,6 @@
 """What a message is read in: who is there, what was said before it, and what it leans on."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
 from typing import Any
@@ -16,12 +17,24 @@ from handlers.reading.acts import Act, Ask, Context
 from handlers.reading.bins.keptbins import may_own
 from handlers.reading.corrections.sametoo import may_do_as_told
 from handlers.reading.harm.harmwords import NEXT_CUES
+from handlers.reading.questions.duekinds import OF_DIGEST
 from handlers.reading.questions.followup import may_follow
+from handlers.reading.room.ofbins import may_be_of_bins
 from handlers.unsure import guess_of
 from storage import inbox, outbox, words
 from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry
+
+ASKS = "?"
+"""The mark of a message that asks the others in the room; all that is kept of it, but for a favour:
+see bot/favours.py."""
+
+TALKS, TALKS_FIGURES = "~", "#"
+"""The marks of a message that was of other things, without and with a figure in it."""
+
+OF_ELSE = frozenset({ASKS, TALKS, TALKS_FIGURES})
+"""Marks of what is not told of the bins: behind a word on them "who's late?" asks of them too."""
 
 REMINDERS = frozenset({"digest", "reminder"})
 """What is said unasked, so that an answer to it is about what it names."""
@@ -35,8 +48,14 @@ TALK_GOES_ON = timedelta(hours=1)
 SWALLOWED = tuple(ADVICE[hazard].lines[0] for hazard in ADVICE if hazard.startswith("swallowed"))
 """How what is said begins where somebody swallowed of it."""
 
+SAME_DAY = timedelta(hours=12)
+"""How long our last words may be answered, where nobody has spoken since."""
+
 MOST_COURTESIES = 3
 """Messages looked back on for what another has just told."""
+
+MOST_BEFORE = 4
+"""Messages looked back on for whether the talk is of the bins."""
 
 MOST_LEANING_WORDS, MOST_CORRECTING_WORDS = 6, 16
 """A longer message is read for itself, whatever was said before; a correction may be longer."""
@@ -94,10 +113,29 @@ class Talk:
             on_handover=own is not None and own.act == "offer",
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             harmed=any(cue in heard.body for cue in NEXT_CUES) and await self._told_of_harm(),
+            of_bins=after_bot or (may_be_of_bins(heard.body) and await self.is_of_bins(heard)),
             in_room=True,
             places=tuple(await self.book.places()),
             kept=await self._kept(turn) if may_own(heard.body, members) else (),
         )
+
+    async def is_of_bins(self, said: Said | Edited, most_else: int = 1) -> bool:
+        """Whether the room has just talked of its bins, with few words on other things since."""
+        db, address = self.book.db, self.book.room.address
+        latest = await outbox.latest(db, self.book.room.id)
+        if latest and isinstance(said, Said) and await self.comes_next(said):
+            return said.at - latest[1] <= SAME_DAY
+        of_else = 0
+        for before in await inbox.said_lately(db, address, self.item.id, MOST_BEFORE):
+            mark = (before.mark or "")[:1]
+            of_else += mark in OF_ELSE
+            if said.at - before.at > TALK_GOES_ON or of_else > most_else:
+                return False
+            if mark == "[" or (latest is not None and latest[0].to_event == before.event):
+                return True  # it asked us, or was answered
+            if await self.book.of_event(before.event):
+                return True
+        return False
 
     async def _kept(self, turn: Turn) -> tuple[tuple[str, str], ...]:
         """The members with the bins that each keeps."""
@@ -204,6 +242,18 @@ class Talk:
                 break  # other things were talked of since
         return {}
 
+    async def told_together(self, said: Said) -> Sequence[Entry]:
+        """What stands of the sender's own, where a message told several answers and is replied to.
+
+        Empty where they had but one there.
+        """
+        if not said.replies_to:
+            return ()
+        db, room = self.book.db, self.book.room.id
+        events = await outbox.told_in(db, room, said.replies_to, said.sender)
+        made = [entry for event in events for entry in await self.book.of_event(event)]
+        return made if len({entry.event for entry in made}) > 1 else ()
+
     async def told_of_sender(self, turn: Turn) -> str | None:
         """The message before, or the one we answered last, if another told there what the sender
         of this one did.
@@ -243,8 +293,10 @@ class Talk:
             return trace.about
         return event
 
-    async def figure_asked_about(self, heard: Heard) -> str | None:
-        """What was kept of the arithmetic behind the answer replied to, or the last words."""
+    async def figure_asked_about(self, heard: Heard, what: str | None = None) -> str | None:
+        """What was kept of the arithmetic behind the answer replied to, or the last words; or, if
+        that is `what` is asked about, behind the last digest.
+        """
         db, room = self.book.db, self.book.room.id
         if isinstance(heard, Said) and heard.replies_to:
             asked = await outbox.said_as(db, room, heard.replies_to)
@@ -252,5 +304,5 @@ class Talk:
                 found = await outbox.answer_to(db, room, event)
                 asked = found[1] if found else None
             return asked.why if asked else None
-        latest = await outbox.latest(db, room)
+        latest = await (outbox.latest_digest if what == OF_DIGEST else outbox.latest)(db, room)
         return latest[0].why if latest else None

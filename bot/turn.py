@@ -12,7 +12,8 @@ from bot.gathering import holds_back, tell_together
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, from_event
 from bot.hearing import Hearing
 from bot.lastasked import kept
-from bot.neighbours import ASKS, mark_of
+from bot.neighbours import mark_of
+from bot.talk import ASKS
 from storage import inbox, outbox, rooms
 from storage.book import Book
 from storage.database import Database
@@ -69,8 +70,9 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
         await hearing.take()
         reply = hearing.replying.message
         if reply:
-            held = await holds_back(db, hearing.room, item, now, paced=paced)
-            await outbox.put(db, hearing.room.id, reply, now, held=held)
+            held = await holds_back(db, hearing.room, item, reply, now, paced=paced)
+            sender = heard.sender if held else None
+            await outbox.put(db, hearing.room.id, reply, now, held_of=sender)
         if hearing.favour:
             trace = replace(trace, mark=hearing.favour)
         elif hearing.asks and not reply:  # what we answer is asked of nobody else

@@ -6,12 +6,14 @@ from datetime import timedelta
 from handlers.answer import Answer, Turn
 from handlers.bins import choose, which
 from handlers.chosen import reasons
+from handlers.people import is_same
 from handlers.phrasing import capital, span, the
 from handlers.planting import well_covered
 from handlers.practice.days import COLDEST, HOTTEST
 from handlers.practice.figure import Refused
 from handlers.practice.trouble import PATIENCE, Trouble, trouble
 from handlers.reading.acts import Ask, Observe
+from handlers.spokenof import TALK_GOES_ON
 from handlers.state import BinState, fold, named
 from storage.rows import Facts, NewEntry
 
@@ -86,15 +88,26 @@ async def _lasts(name: str | None, act: Observe, turn: Turn) -> bool:
     return any(sign in act.signs and on <= before for on, sign in state.run.signs)
 
 
-def asked(act: Ask, turn: Turn) -> Answer:
-    """What a sign means and what to do about it."""
-    if not act.signs and act.ph is None:
+async def asked(act: Ask, turn: Turn) -> Answer:
+    """What a sign means and what to do about it; where none is named, the one just seen."""
+    signs = act.signs or (await _just_seen(act.bin, turn) if act.ph is None else ())
+    if not signs and act.ph is None:
         return Answer(say=WHAT_IS_SEEN)
     try:
-        meaning = trouble(act.signs, ph=act.ph)
+        meaning = trouble(signs, ph=act.ph)
     except Refused as refused:
         return Answer(say=str(refused))
     return Answer(say=_words(meaning), why=meaning.why())
+
+
+async def _just_seen(bin: str | None, turn: Turn) -> Sequence[str]:
+    """What was seen last in a bin, or in any, while the talk may still be on it."""
+    bins = [known for known in await turn.book.bins() if bin is None or is_same(known.name, bin)]
+    seen = [entry for each in bins if (entry := await turn.book.latest(each, "observe"))]
+    last = max(seen, key=lambda entry: entry.written_at, default=None)
+    if last is None or not last.written_at <= turn.at <= last.written_at + TALK_GOES_ON:
+        return ()
+    return last.facts.signs or ()
 
 
 def _words(meaning: Trouble) -> str:

@@ -55,12 +55,19 @@ def _may_be_sized(message: Message) -> bool:
     """
     if any(c.verb is not None and c.verb.verb.plain in _DEEDS for c in message.clauses):
         return False
-    if message.items and len(message.sentences) == 1 and not _may_hold(message):
+    if _is_of_food(message) and not _may_hold(message):
         return False  # "about 2 L of peelings went into the shed"
     if message.has(VESSELS) or any(a.quantity == "volume" for a in message.amounts):
         return True
     weighed = indexes(message.amounts)
     return any(word.kind == "number" and i not in weighed for i, word in enumerate(message.words))
+
+
+def _is_of_food(message: Message) -> bool:
+    """Whether an amount is of a food, in the one sentence."""
+    ends = {a.end for a in message.amounts}
+    of_amount = any(not ends.isdisjoint((i.start, i.start - 1)) for i in message.items)
+    return of_amount and len(message.sentences) == 1
 
 
 def _may_hold(message: Message) -> bool:
@@ -153,6 +160,7 @@ def _is_sound(roll: Roll) -> bool:
         one.keeper is not None
         or bool(one.holds_kg)
         or one.part_full
+        or one.like is not None
         or roll.sealed
         or _is_numbered_name(one)
     )

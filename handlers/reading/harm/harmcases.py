@@ -32,6 +32,9 @@ TOLD_NEAR: tuple[tuple[Hazard, Late], ...] = (
     ("swallowed by an animal", Late(
         rf"\b{ANIMAL} (?:\w+ ){{0,4}}?(?:sick|ill|vomit\w*|threw up|throwing up|poorly|unwell)\b"
         rf".{{0,20}}\b(?:after|since|from)\b.{{0,30}}\b(?:{_BIN}|{LIQUID}|bran|scraps)\b")),
+    ("on the skin", Late(
+        rf"\b(?:got|get|spilled|spilt|splashed|has|have|had) (?:it|some|juice|liquid)(?: of it)? "
+        rf"(?:all )?(?:on|over) (?:{WHOSE} )(?:\w+ )?(?:hands?|face|skin|arms?|legs?|feet)\b")),
     ("in a wound", Late(
         rf"\b(?:\S*bone|splinter|shard|glass|needle|wire|shell)\b (?:\w+ )?(?:in|into|under) "
         rf"(?:{WHOSE} )"

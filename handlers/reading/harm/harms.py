@@ -99,7 +99,7 @@ def _is_ours(phrase: Phrase) -> bool:
     message = phrase.message
     spoken_of = any(ref.known or ref.plain for ref in message.bins)
     context = message.context
-    bot = phrase.to_bot or context.after_bot or context.to_bot
+    bot = phrase.to_bot or context.after_bot or context.to_bot or context.of_bins
     return bot or spoken_of or message.liquid() or message.has(OURS)
 
 
@@ -127,7 +127,7 @@ def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:
                 might = hazard == "ill after" and MIGHT_ILL.search(text) is not None
                 return "germs" if might else hazard
     if not _is_other_drink(text) and not _is_of_preserves(phrase):
-        if BY_ANIMAL.search(text) and (ours or phrase.message.liquid()):
+        if BY_ANIMAL.search(text) and _is_near(phrase, ours=ours):
             return "swallowed by an animal"
         drank = BY_PERSON.search(text)
         if drank and (drank["what"] not in ("it", "some") or _means_liquid(phrase)):
@@ -187,9 +187,10 @@ def _asked(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:
     text = phrase.text
     if not _is_question(phrase):
         return None
-    if TO_FEED.search(text) and ours:
+    near = _is_near(phrase, ours=ours)
+    if TO_FEED.search(text) and near:
         return "to feed"
-    stuff = ours or text.endswith(" stuff")
+    stuff = near or text.endswith(" stuff")
     if TO_DRINK.search(text) and not _is_other_drink(text) and stuff:
         return "to drink"
     for hazard, pattern in _ASKED_OF_OURS if ours else _ASKED:
@@ -204,7 +205,7 @@ def _asked(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:
 
 def _asks_who(phrase: Phrase, *, ours: bool) -> bool:
     """Whether it is asked who had better leave it alone."""
-    of_us = ours or HANDLING.search(phrase.text) is not None
+    of_us = _is_near(phrase, ours=ours) or HANDLING.search(phrase.text) is not None
     return (of_us and WHO.search(phrase.text) is not None) or (
         IS_IT_SAFE.fullmatch(phrase.text) is not None
     )

@@ -190,7 +190,7 @@ TO_DRINK = Late(
 )
 TO_FEED = Late(
     rf"\b(?:can|could|may|should|ok|okay|safe|allowed|will|would|do|does|what if)\b.{{0,40}}"
-    rf"(?:\bfeed\b.{{0,40}}\b{_ANIMAL}\b|\b{_ANIMAL} (?:eat|have|drink|get|lick|eats|drinks) "
+    rf"(?:\bfeed\b.{{0,40}}\b{_ANIMAL}\b|\b{_ANIMAL} (?:eat|have|drink|get|lick|eats|drinks|licks) "
     rf"{_SOME}(?:{_FERMENT}|it|scraps|leftovers|them|this|that)\b|\b(?:give|to|for) (?:the |my |"
     rf"our )?"
     rf"{_ANIMAL}\b.{{0,30}}{_FERMENT})"
@@ -233,6 +233,8 @@ WHAT_NEXT = Late(
     r"be sick|vomit)\b|"
     r"\b(?:is|was) (?:it|that|this|the \w+) (?:really |very )?(?:poisonous|toxic|dangerous|bad|"
     r"serious|harmful|an emergency|safe)\b|"
+    rf"\b(?:will|is|are) {_THEY} (?:going to )?be(?: (?:all )?(?:ok|okay|fine|right|"
+    r"alright|sick|ill|poisoned))?$|"
     r"\bhow much (?:of it )?(?:is|would be) (?:\w+ )?(?:dangerous|toxic|too much|bad|safe)\b|"
     rf"^(?:and |but |now )?{_THEY} (?:(?:has|have|is|are|'s|just|now|keeps?|feels?) )*(?:threw up|"
     r"thrown up|throwing up|vomited|vomiting|sick|being sick|drowsy|sleepy|dizzy|in pain|"
@@ -241,7 +243,8 @@ WHAT_NEXT = Late(
 """Said while the talk is on somebody who swallowed of it."""
 NEXT_CUES = (
     "?", "sick", "threw", "throw", "vomit", "drows", "sleepy", "dizzy", "pain", "shak", "shiver",
-    "fever", "cramp", "ache", "diarr",
+    "fever", "cramp", "ache", "diarr", "is it ", "is that ", "is he ", "is she ", "will he ",
+    "will she ", "should ",
 )  # fmt: skip
 """Letters without one of which nothing of that is said."""
 OTHER_GAS = words_in(
@@ -254,7 +257,8 @@ IS_MOULD_BAD = Late(
 )
 WHO = Late(
     r"\b(?:pregnant|pregnancy|asthma|asthmatic|immun\w+|copd|chemo\w*)\b|"
-    r"\b(?:safe|ok|okay|alright|dangerous|suitable) for (?:the |my |our |small |young )*"
+    r"\b(?:safe|ok|okay|alright|dangerous|suitable) (?:for|with|around|near) "
+    r"(?:the |my |our |small |young )*"
     r"(?:kids|children|toddlers?|child|pupils)\b|"
     r"\b(?:can|should|may) (?:the |my |our |small )*(?:kids|children|toddlers?) "
     r"(?:help|do|touch|handle|stir|drain|use|work)\b"

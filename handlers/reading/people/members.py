@@ -7,6 +7,7 @@ from typing import NamedTuple
 from handlers.reading.calendar.daywords import MONTHS, WEEKDAYS
 from handlers.reading.words.binwords import BinRef
 from handlers.reading.words.marks import Entry, Phrasebook
+from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words.words import Word, norms_in, norms_of
 
@@ -174,10 +175,17 @@ _DEEDS = words_in(
 _BREAKS = words_in(", . ; : ! ? — and & then but") | {"\n"}
 
 
-def set_apart(words: list[Word], norms: list[str], members: Sequence[MemberRef]) -> list[str]:
-    """Gives each word that is a member's name here a norm that stands in no list of words; the
-    norms as they are written then.
+def set_apart(
+    words: list[Word],
+    norms: list[str],
+    members: Sequence[MemberRef],
+    bins: frozenset[int] | None,
+) -> list[str]:
+    """Gives each word that is somebody's name here a norm that stands in no list of words; the
+    norms as they are written then. `bins` are the words of bins' names, where strangers count too.
     """
+    if bins is not None:
+        _set_strangers_apart(words, norms, bins | indexes(members))
     for ref in members:
         one_word = ref.end == ref.start + 1 and _is_word(norms[ref.start])
         if one_word and _is_named(words, ref, members):
@@ -186,13 +194,12 @@ def set_apart(words: list[Word], norms: list[str], members: Sequence[MemberRef])
     return norms_in(words)
 
 
-def set_strangers_apart(words: list[Word], norms: list[str], taken: frozenset[int]) -> bool:
+def _set_strangers_apart(words: list[Word], norms: list[str], taken: frozenset[int]) -> None:
     """The same for a name that is a word too and of nobody in the room, where it begins what is
     said and a deed with its amount or its bin stands behind it: "Ivy put 400 g of pears in".
     """
     if _WORD_NAMES.isdisjoint(norms):
-        return False
-    found = False
+        return
     for i in range(len(words) - 2):
         if norms[i] not in _WORD_NAMES or not words[i].text.istitle() or i in taken:
             continue
@@ -200,8 +207,6 @@ def set_strangers_apart(words: list[Word], norms: list[str], taken: frozenset[in
         if leads and norms[i + 1] in _DEEDS and (i + 2 in taken or _begins_thing(words[i + 2])):
             norms[i] = words[i].text
             words[i] = words[i]._replace(norm=norms[i])
-            found = True
-    return found
 
 
 def _begins_thing(word: Word) -> bool:

@@ -13,7 +13,8 @@ PLANTS = words_in(
     "drain plants plant beds pots vegetables veg veggies flowers trees tree orchids herbs garden "
     "balcony soil compost peppers chillies chilli basil lettuce shrubs hedge cucumbers beans "
     "fern ferns cactus succulents succulent citrus strawberries courgettes aubergines kale "
-    "spinach squash pumpkins potted pot ficus monstera bonsai dahlias marigolds lemons okra"
+    "spinach salad salads lettuces squash pumpkins "
+    "potted pot ficus monstera bonsai dahlias marigolds lemons okra"
 )
 """What the thinned liquid is given to."""
 _ON_PLANTS = (

@@ -22,6 +22,7 @@ from handlers.reading.words.vocabulary import lines_of
 CUES = (
     *("will ", "forgot", "dug", "digging", "heavy", "clean", "what", "how ", "do i", "do we"),
     *("can ", "may ", "should", "where", "when ", "full", "filled", "why ", "is it ", "is there"),
+    *("leaking", "leaks", "dripping", "drips"),
     *("does ", "blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "reek"),
     *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
     *("must ", "ph is", "could i", "could we", "non-veg"),
@@ -42,7 +43,17 @@ CUES = (
         "moving ",
         "the lid",
     ),
-    *("coming with", "going with", "no scale", "the law", "is that ", "is this "),
+    *(
+        "coming with",
+        "going with",
+        "with me",
+        "with us",
+        "with h",
+        "no scale",
+        "the law",
+        "is that ",
+        "is this ",
+    ),
 )
 
 _LEAD = (
@@ -87,7 +98,9 @@ def lessons(message: Message) -> Iterator[Found]:
 
 def _of_drawn(phrase: Phrase) -> Lesson | None:
     """What is asked of "it" where the talk is on a draining: "what do I do with it?"."""
-    if not isinstance(phrase.message.context.last, Drain) or not _is_question(phrase):
+    context = phrase.message.context
+    drawn = isinstance(context.last, Drain) or isinstance(context.just_told, Drain)
+    if not drawn or not _is_question(phrase):
         return None
     text = _DRAWN.sub("the liquid", phrase.text)
     lesson = _lesson(replace(phrase, text=text)) if text != phrase.text else None
@@ -107,12 +120,14 @@ _OF_LIQUID: frozenset[Lesson] = frozenset(
 def _lesson(phrase: Phrase) -> Lesson | None:
     if _is_full(phrase):
         return "when it is full"
-    asked = _is_question(phrase)
+    asked = _is_question(phrase) or phrase.message.context.of_bins
     if (_ANY if asked else _ANY_TOLD).fullmatch(phrase.text) is None:
         return None
     lesson = next((name for name, words in _EACH if words.fullmatch(phrase.text)), None)
     if lesson is None or not (lesson in _TOLD_OF or asked):
         return None
+    if lesson == "leaving" and phrase.message.context.on_offer:
+        return None  # "I'll take the shed bin with me" may say yes to the offer
     named = any(ref.known and ref.name for ref in phrase.message.bins)
     return None if named and lesson in _OF_ONE_BIN else lesson
 

@@ -1,0 +1,105 @@
+"""A sign in a few words that name no bin: "maggots!", "now some of it is green", "like vinegar".
+
+They are of a bin only while the room talks of the bins.
+"""
+
+from collections.abc import Mapping
+
+from handlers.practice.signs import Sign
+from handlers.reading.acts import Ask, Observe
+from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
+from handlers.reading.words.late import Late
+from handlers.reading.words.spans import indexes, unheld
+from handlers.reading.words.vocabulary import words_in
+
+_LONGEST = 9
+_RULE = "a sign, while the talk is of the bins"
+CUES = words_in(
+    "rat rats mouse mice fly flies maggot maggots larvae worms wet soggy slimy soaking dry "
+    "dripping stinks stink smells smell smelly reeks reek rotten foul sour vinegar pickles pickle "
+    "ammonia green black blue pink orange grey gray white mould mold mouldy moldy fluff fluffy "
+    "fuzz fuzzy bulging bulged bulges hissing hisses gas leaking leaks leak"
+)
+"""Words without one of which no such sign is told."""
+_COLOURS: Mapping[str, Sign] = {
+    "green": "green_mould", "blue": "green_mould", "black": "black_mould", "white": "white_mould",
+    "pink": "other_mould", "orange": "other_mould", "grey": "other_mould", "gray": "other_mould",
+    "red": "other_mould", "yellow": "other_mould",
+}  # fmt: skip
+_COLOURED = Late(
+    r"^(?:(?:and|oh|oh no|but|now|so|hmm|uh|ok|,) )*(?:some|bits|parts?|half|most|all|the top)"
+    r"(?: bits?| parts?)?(?: of (?:it|them|that))? (?:is|are|has|have|'s|looks?|went|turned|going|"
+    r"getting)(?: (?:now|gone|gone all|turned|going|getting|a bit|all|quite|already))* "
+    rf"(?P<colour>{'|'.join(_COLOURS)})(?: (?:now|too|as well|already|and (?:fuzzy|furry)))*$"
+)
+_SMELLS_LIKE: Mapping[str, Sign] = {
+    "vinegar": "sour", "pickles": "sour", "sauerkraut": "sour", "yoghurt": "sour", "cider": "sour",
+    "sewage": "rotten", "vomit": "rotten", "sick": "rotten", "poo": "rotten", "death": "rotten",
+    "rotten eggs": "rotten", "eggs": "rotten", "feet": "rotten", "ammonia": "ammonia",
+    "pee": "ammonia", "cat pee": "ammonia", "beer": "alcohol", "wine": "alcohol",
+    "alcohol": "alcohol", "nail varnish": "alcohol",
+}  # fmt: skip
+_LIKE = Late(
+    r"^(?:(?:it|and|but|uh|hmm|sort|kind|kinda|,) )*(?:(?:smells?|smelling|stinks?|reeks?) )?"
+    r"(?:(?:a bit|more|of|just|mostly|exactly|strongly) )*(?:like|of) (?:old |strong |bad )?"
+    rf"(?P<like>{'|'.join(sorted(_SMELLS_LIKE, key=len, reverse=True))})(?: (?:too|now|really|to "
+    r"me|i think))*$"
+)
+
+
+def seen_alone(message: Message) -> Observe | None:
+    """What is seen or smelt, where nothing says that it is of anything else."""
+    if len(message.norms) > _LONGEST or any(sentence.asked for sentence in message.sentences):
+        return None
+    if message.bins or message.members or message.amounts:
+        return None
+    said = _in_turns(message)
+    seen = (said,) if said else tuple(dict.fromkeys(one.sign for one in message.signs))
+    if not seen or not (said or _is_only(message)):
+        return None
+    return Observe(signs=seen, on=message.today, rules=(_RULE,))
+
+
+def _is_only(message: Message) -> bool:
+    """Whether no more is said than that it is there; weather is wet and dry as well."""
+    left = unheld(message.norms, indexes(message.signs))
+    weather = all(one.sign in _OF_WEATHER for one in message.signs)
+    return _SMALL.issuperset(left) and not (weather and _SCRAPS.isdisjoint(message.norms))
+
+
+_SMALL = words_in(
+    "it it's its is 's are was there theres there's we i we've i've have has got get gets saw seen "
+    "see found now another some more again too also a an the in on of all over everywhere inside "
+    "really very so quite a bit pretty looks look looking like seems feels oh no uh hmm and but "
+    "that this stuff scraps top lid bucket , . ! - : ; help yuck ugh"
+)
+_SCRAPS = words_in("it it's its that this stuff scraps")
+_OF_WEATHER = frozenset({"wet", "dry", "warm", "cold"})
+
+
+_IS_LOST = Late(
+    r"^(?:(?:and|but|so|oh no|ok|,) )*(?:(?:is|was) (?:it|that|this|all of it) (?:still |now |"
+    r"all )*(?:good|ok|okay|fine|usable|ruined|lost|spoiled|spoilt|a lost cause|gone|bad)"
+    r"|(?:do|should|must|shall) (?:we|i) (?:have to |need to )?(?:throw|chuck|bin|tip) (?:it|that|"
+    r"all of it|everything)(?: (?:all|away|out))*|can (?:it|we|i) (?:still )?(?:be saved|save it|"
+    r"use it)|what (?:do|should|can) (?:we|i) do(?: now| about (?:it|that))?)(?: now| then)?$"
+)
+
+
+def asked_of_sign(message: Message) -> Ask | None:
+    """ "Is it still good?", "do we throw it away?", of what was seen in a bin just before."""
+    if len(message.norms) > _LONGEST or message.bins or message.items or message.amounts:
+        return None
+    if _IS_LOST.match(plain_text(message)) is None:
+        return None
+    return Ask(topic="trouble", rules=("asked of a sign just told",))
+
+
+def _in_turns(message: Message) -> Sign | None:
+    text = plain_text(message)
+    if match := _COLOURED.match(text):
+        return _COLOURS[match["colour"]]
+    if match := _LIKE.match(text):
+        return _SMELLS_LIKE[match["like"]]
+    return None

@@ -1,0 +1,135 @@
+"""Few words that are of a bin only because the room has just talked of its bins."""
+
+import pytest
+
+from handlers.observing import WHAT_IS_SEEN
+from storage.database import Database
+from tests.room import TalkingRoom, words
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """Three neighbours, one bin, and a layer just told."""
+    room = TalkingRoom(db)
+    for who in ("bram", "zoe"):
+        await room.says("hello", who=who)
+    await room.says("opened the shed bin, 20 L")
+    await room.says("added 2 kg of vegetables")
+    return room
+
+
+@pytest.mark.parametrize(
+    ("said", "sign"),
+    [
+        ("maggots!", "insects"),
+        ("there's a rat", "rodents"),
+        ("saw another rat", "rodents"),
+        ("it's really wet", "wet"),
+        ("some of it is green now", "green_mould"),
+        ("half of it has gone black", "black_mould"),
+        ("like vinegar", "sour"),
+        ("smells like rotten eggs", "rotten"),
+    ],
+)
+async def test_a_sign_is_of_the_bin_talked_of(room: TalkingRoom, said: str, sign: str) -> None:
+    await room.says(said, who="bram")
+    last = (await room.standing())[-1]
+    assert (last.act, last.bin and last.bin.name) == ("observe", "shed")
+    assert last.facts.signs == (sign,)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "flies late, my plane",
+        "so dry today",
+        "wet through, what a day",
+        "all gone black outside",
+        "green tea anyone",
+        "my hands smell of garlic",
+        "the kitchen stinks",
+        "saw a rat in that film",
+        "like Vienna in spring",
+    ],
+)
+async def test_what_is_of_else_is_no_sign(room: TalkingRoom, said: str) -> None:
+    assert await room.says(said, who="bram") == []
+    assert (await room.standing())[-1].act == "layer"
+
+
+async def test_after_other_talk_it_is_of_no_bin(room: TalkingRoom) -> None:
+    await room.says("my sister is coming on Friday", who="zoe")
+    await room.says("the bus was late again", who="bram")
+    await room.says("maggots!", who="bram")
+    assert (await room.standing())[-1].act == "layer"
+
+
+@pytest.mark.parametrize("asked", ["is it ruined?", "do we throw it away?", "is it still good?"])
+async def test_what_is_asked_of_a_sign_just_told(room: TalkingRoom, asked: str) -> None:
+    await room.says("some of it is green now", who="bram")
+    assert "Lift out the mouldy scraps" in words(await room.says(asked, who="zoe"))
+
+
+async def test_of_no_sign_it_is_asked_what_is_seen(room: TalkingRoom) -> None:
+    assert words(await room.says("is it ruined?", who="zoe")) == WHAT_IS_SEEN
+
+
+@pytest.mark.parametrize(
+    ("said", "answered"),
+    [
+        ("can the dog lick it", "No, not to any animal"),
+        ("is it safe with kids", "to no small child alone"),
+        ("the cat ate some of the fish", "Call your vet now"),
+        ("he got it on his hands", "soap and plenty of water"),
+        ("the tap is leaking", "tap"),
+    ],
+)
+async def test_harm_is_heard_where_nothing_is_named(
+    room: TalkingRoom, said: str, answered: str
+) -> None:
+    assert answered in words(await room.says(said, who="bram"))
+
+
+@pytest.mark.parametrize(
+    "said", ["the dog needs a bath", "my cat drinks milk", "the kids are fine, thanks"]
+)
+async def test_beasts_and_children_of_other_talk_are_left_alone(
+    room: TalkingRoom, said: str
+) -> None:
+    assert await room.says(said, who="bram") == []
+
+
+async def test_what_comes_next_for_an_animal_that_ate_of_it(room: TalkingRoom) -> None:
+    await room.says("the cat ate some of the fish", who="bram")
+    assert "vet" in words(await room.says("is he gonna be ok", who="bram"))
+
+
+@pytest.mark.parametrize("asked", ["when's it ready?", "can we dig it in on Saturday?"])
+async def test_it_is_the_bin_that_is_to_be_buried(room: TalkingRoom, asked: str) -> None:
+    await room.says("sealed the shed bin")
+    said = words(await room.says(asked, who="zoe"))
+    assert "bury the shed bin" in said
+    assert "drain" not in said
+
+
+@pytest.mark.parametrize(
+    ("asked", "answered"),
+    [
+        ("what do I do with it?", "Thin it"),
+        ("for my roses?", "in 10 L of water"),
+        ("and for pots?", "in 10 L of water"),
+    ],
+)
+async def test_what_another_drained_is_asked_about(
+    room: TalkingRoom, asked: str, answered: str
+) -> None:
+    await room.says("drained it, 200 ml", who="bram")
+    assert answered in words(await room.says(asked, who="zoe"))
+
+
+async def test_both_bins_just_told_of_have_one_size(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("we've got two buckets now, the kitchen one and the balcony one")
+    said = words(await room.says("both 15 litres"))
+    assert "the kitchen bin holds 15 L" in said
+    assert "the balcony bin holds 15 L" in said
