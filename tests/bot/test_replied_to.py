@@ -15,7 +15,7 @@ async def room(db: Database) -> TalkingRoom:
     return room
 
 
-@pytest.mark.parametrize("said", ["3", "no", "wrong", "that seems a lot", "what?", "not me"])
+@pytest.mark.parametrize("said", ["no", "wrong", "that seems a lot", "what?", "not me"])
 async def test_what_is_unclear_is_asked(room: TalkingRoom, said: str) -> None:
     [answer] = await room.says("added 2 kg of bread to the yard bin")
     [asked] = await room.says(said, replies_to=answer.tx_id)
@@ -36,3 +36,9 @@ async def test_a_day_or_a_doer_alone_is_right(room: TalkingRoom, said: str, righ
     [corrected] = await room.says(said, replies_to=answer.tx_id)
     assert corrected.body.startswith("Corrected")
     assert right in corrected.body
+
+
+async def test_a_figure_alone_is_asked_about(room: TalkingRoom) -> None:
+    [answer] = await room.says("added 2 kg of bread to the yard bin")
+    [asked] = await room.says("3", replies_to=answer.tx_id)
+    assert asked.body == "Shall I write down that it was 3 kg?"

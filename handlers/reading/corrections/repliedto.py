@@ -38,7 +38,7 @@ _BESIDE_DOUBT = _DOUBTS | words_in(
 def right_of_reply(message: Message) -> Sequence[Act]:
     """What a reply corrects by its day or doer alone, or the question what was wrong.
 
-    "3" may be kilos or spoons, "that seems a lot" the layer or the dose: it is asked.
+    "That seems a lot" may be of the layer or of the dose: it is asked.
     """
     if not isinstance(message.context.last, _RECORDS) or len(message.words) > _MOST_WORDS:
         return ()
@@ -49,6 +49,5 @@ def right_of_reply(message: Message) -> Sequence[Act]:
         if len(message.members) == 1 and message.members[0].name != message.context.sender:
             return (Amend(member=message.members[0].name, rules=(RULE,)),)
         return () if message.members else (Retract(rules=(ONLY_WRONG,)),)
-    number = len(message.words) == 1 and message.words[0].kind == "number"
     doubts = not _DOUBTS.isdisjoint(message.norms) and _BESIDE_DOUBT.issuperset(message.norms)
-    return (Retract(rules=(ONLY_WRONG,)),) if number or doubts else ()
+    return (Retract(rules=(ONLY_WRONG,)),) if doubts else ()
