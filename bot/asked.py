@@ -7,9 +7,11 @@ from bot.talk import TALK_GOES_ON, Talk
 from handlers import unsure
 from handlers.answer import Answer, Turn
 from handlers.asking import is_meant
-from handlers.help import NOTHING_WRITTEN
-from handlers.reading.acts import Act, Amend, Retract
+from handlers.help import NOTHING_WRITTEN, TOO_LONG
+from handlers.reading.acts import Act, Amend, Retract, meant
 from handlers.reading.arranged import Plan
+from handlers.reading.read import read
+from handlers.reading.records import RECORD_KINDS
 from handlers.whichrecord import names_none
 from storage import changes, inbox, outbox
 from storage.book import Book
@@ -67,6 +69,15 @@ async def unwritten(said: Said, book: Book) -> str | None:
     body = said.body.casefold()
     ordered = any(letter.isdecimal() for letter in body) and any(name in body for name in names)
     return NOTHING_WRITTEN if ordered else None
+
+
+async def cut_off(said: Said, turn: Turn, talk: Talk) -> str | None:
+    """What is owned up to where records stand behind the stretch of a message that is read."""
+    if not said.beyond:
+        return None
+    context = await talk.context(said, turn, ())
+    told = any(meant(act).act in RECORD_KINDS for act in read(said.beyond, context))
+    return TOO_LONG if told else None
 
 
 async def which_of_many(

@@ -5,6 +5,8 @@ such events itself, so that one mind hears the same everywhere. An event that is
 (an encrypted one without its key, a topic change, a malformed one) gives None.
 """
 
+import html
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -12,6 +14,7 @@ from typing import Any
 
 from bot import mentions
 from bot.ranks import creators, leading
+from handlers.reading.words.ownwords import without_addresses
 from storage import words
 from storage.leaders import MadeBy
 
@@ -47,6 +50,8 @@ class Said(_Heard):
     """A notice: another bot's, or our own; never answered."""
     ids: tuple[str, ...] = ()
     """Whom the body calls by "@" and the local part of their Matrix ids, in order."""
+    beyond: str = ""
+    """What stands behind the stretch of a message that is read, or its beginning."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -145,7 +150,7 @@ def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edit
             sender=sender,
             at=at,
             original=original,
-            body=words.text(new),
+            body=words.text(without_addresses(new)),
             mentions=_mentioned(renewed),
             automatic=automatic,
             ids=ids,
@@ -162,12 +167,13 @@ def _message(content: Raw, event: str, sender: str, at: datetime) -> Said | Edit
         event=event,
         sender=sender,
         at=at,
-        body=words.text(body),
+        body=words.text(without_addresses(body)),
         replies_to=replies_to,
         thread=(_text(relation.get("event_id")) or None) if in_thread else None,
         mentions=_mentioned(content),
         automatic=automatic,
         ids=ids,
+        beyond=words.text(without_addresses(body[words.LONGEST_MESSAGE :])),
     )
 
 
@@ -185,7 +191,32 @@ def _words(message: Raw, content: Raw) -> str | None:
     if kind in WITH_FILE:
         # Without another name of the file, the body is its name.
         return body if isinstance(name, str) and name and name != body else ""
-    return body if kind in WORDED else None
+    return struck(body, _text(content.get("formatted_body"))) if kind in WORDED else None
+
+
+_STRUCK = re.compile(r"<(del|s|strike)>(.{1,500}?)</\1>", re.IGNORECASE | re.DOTALL)
+_TAG = re.compile(r"<[^<>]{0,500}>")
+_LONGEST_FORMATTED = 20_000
+
+
+def struck(body: str, formatted: str) -> str:
+    """The body with "~~" round the words that only its HTML shows as struck through."""
+    if "</" not in formatted or "~~" in body or len(formatted) > _LONGEST_FORMATTED:
+        return body
+    out, at, seen = [], 0, 0
+    for found in _STRUCK.finditer(formatted):
+        words_before, gone = _plain(formatted[seen : found.start()]), _plain(found[2])
+        reached = body.find(words_before.strip(), at) + len(words_before.strip())
+        start = body.find(gone, max(at, reached)) if gone.strip() else -1
+        seen = found.end()
+        if start >= 0:
+            out += [body[at:start], f"~~{gone.strip()}~~"]
+            at = start + len(gone)
+    return "".join([*out, body[at:]])
+
+
+def _plain(marked_up: str) -> str:
+    return html.unescape(_TAG.sub("", marked_up))
 
 
 def local_part(user: str) -> str:

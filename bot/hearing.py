@@ -126,6 +126,7 @@ class Hearing:
         if refers_to is None and any(isinstance(act, Amend) for act in acts):
             turn = replace(turn, refers_to=await self.talk.told_of_sender(turn))
         await self._answer(acts, turn)
+        self.replying.say(await asked.cut_off(said, turn, self.talk))
         if not acts and self.talk.calls_us(said):
             if "?" in said.body:
                 self.replying.say(NOT_UNDERSTOOD)

@@ -103,6 +103,7 @@ class Talk:
             sender=turn.sender,
             bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=after_bot,
+            replied=isinstance(heard, Said) and await self._replies_to_own(heard, turn),
             last=await self._record_in_talk(heard, turn, lately, after_bot=after_bot),
             earlier=corrections.as_act(own) if own and earlier else None,
             **await self._just_told(heard, turn),
@@ -185,6 +186,17 @@ class Talk:
         if latest is None or self.item.at - latest[1] > TALK_GOES_ON:
             return False
         return latest[0].body.startswith(SWALLOWED)
+
+    async def _replies_to_own(self, said: Said, turn: Turn) -> bool:
+        """Whether it replies to what we answered to a record of the sender's own."""
+        if (
+            turn.refers_to is None
+            or not said.replies_to
+            or not await self._is_ours(said.replies_to)
+        ):
+            return False
+        record = await self.book.last_standing(turn.refers_to)
+        return record is not None and turn.sender in (record.writer, record.member)
 
     async def _record_in_talk(
         self, heard: Said | Edited, turn: Turn, own: Entry | None, *, after_bot: bool

@@ -62,6 +62,10 @@ HELP_WITH = {
 """What is said in place of all the help where only so much is asked for."""
 
 NOT_UNDERSTOOD = "I did not understand that question. Say “help” to see what I can answer."
+TOO_LONG = (
+    "That message is longer than I read: what stands at its end is not written down. Say it again "
+    "in a message of its own."
+)
 NOTHING_WRITTEN = (
     "I did not understand that, so nothing is written down. Say it as “added 2 kg to the blue "
     "bin”, or “no, 3 kg” behind what is to be put right."

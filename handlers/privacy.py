@@ -52,6 +52,9 @@ async def known(turn: Turn) -> Answer:
 
 async def forget(act: Forget, turn: Turn) -> Answer:
     """Take the sender out of the book; where they are not sure yet, say what that means."""
+    if act.whose:
+        only = f"Only {act.whose} can ask me that, by “pailkeeper, forget me”."
+        return Answer(say=f"{only} Whoever runs me can do it too.")
     if not act.sure:
         return Answer(say=WHAT_IT_MEANS, query=Query.about(act, lacks="yes"))
     member = await _sender(turn)

@@ -65,6 +65,8 @@ class Context:
     """What the bot is called when somebody turns to it."""
     after_bot: bool = False
     """It replies to the bot's words, or follows on them directly."""
+    replied: bool = False
+    """It replies to what the bot answered to a record of the sender's own."""
     harmed: bool = False
     """The bot's last words were of somebody who swallowed what came from a bin."""
     to_bot: bool = False
@@ -447,6 +449,8 @@ class Forget(_Act):
 
     act = "forget"
     sure: bool = False
+    whose: str | None = None
+    """Another member, of whom the sender asks it in vain."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -25,8 +25,9 @@ from handlers.reading.people.members import (
     doers_unknown,
     find_members,
     set_apart,
-    without_doers,
+    told_apart,
 )
+from handlers.reading.room.pasted import without_pasted
 from handlers.reading.signs.seen import Seen
 from handlers.reading.signs.spotted import find_signs
 from handlers.reading.words.binwords import PLACE_NAMES, TOLD_BY, BinRef
@@ -171,15 +172,15 @@ _INTO = (["in"], ["into"])
 
 def read_message(text: str, context: Context) -> Message:
     """Everything the word lists find in a text."""
-    words = without_courtesies(words_of(body := cleaned(text)))
+    body = cleaned(without_pasted(text, context.members))
+    words = without_courtesies(words_of(body))
     written = norms_in(words)
     norms = mended(list(map(verb_meant, written)), context)
     at = context.at.astimezone(context.zone)
     bins = known_bins(words, norms, context.bins)
     members, bins = _people_beside(norms, context, bins)
     in_bins, by_name = indexes(bins), indexes(members)
-    if members:
-        written = set_apart(words, norms, members)
+    written = set_apart(words, norms, members, in_bins if context.in_room else None)
     days = read_days(words, written, at, month_first=context.units == "us", taken=in_bins)
     taken = in_bins | indexes(days) if days else in_bins
     amounts = read_amounts(words, written, context.units, taken)
@@ -239,7 +240,7 @@ def _people_beside(
     if context.kept and (kept := kept_bins(norms, members, context.kept, context.sender, bins)):
         bins = tuple(sorted((*bins, *kept)))
         members = without_owners(members, kept)
-    return members, without_doers(norms, bins, members) if members else bins
+    return told_apart(norms, bins, members) if members and bins else (members, bins)
 
 
 def _over_and_coming(days: tuple[Day, ...], today: date) -> tuple[frozenset[int], frozenset[int]]:

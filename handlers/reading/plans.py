@@ -78,7 +78,7 @@ from handlers.reading.questions.turnsasked import turns_asked
 from handlers.reading.signs.danger import dangers
 from handlers.reading.words.cues import Cues
 from handlers.reading.words.madeplain import made_plain
-from handlers.reading.words.words import READ_AT_MOST, cleaned
+from handlers.reading.words.words import READ_AT_MOST
 
 # Each reader with the letters without one of which it finds nothing.
 _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]] = (
@@ -196,7 +196,7 @@ def _without(found: Sequence[Found], said: Reading) -> Reading:
     own = sorted((one for one in found if not one.aside), key=lambda one: -one.start)
     if not own:
         return said
-    rest, words = cleaned(said.text), said.message.words
+    rest, words = said.message.body, said.message.words
     for one in own:
         first, last = words[one.start], words[one.end - 1]
         rest = f"{rest[: first.start]} {rest[last.end :]}"

@@ -7,6 +7,8 @@ from handlers.reading.acts import (
     Act,
     Amend,
     Context,
+    Decline,
+    Later,
     Layer,
     Retract,
     Set,
@@ -33,6 +35,7 @@ from handlers.reading.corrections.crossed import crossed
 from handlers.reading.corrections.joining import put_in_besides
 from handlers.reading.corrections.onlywrong import another_deed
 from handlers.reading.corrections.onrecord import on_record
+from handlers.reading.corrections.repliedto import right_of_reply
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
 from handlers.reading.deeds.barelayers import BARE, is_bare
@@ -44,6 +47,7 @@ from handlers.reading.deeds.dictation import as_report
 from handlers.reading.deeds.tongues import in_tongues
 from handlers.reading.doubts.doubted import by_place
 from handlers.reading.doubts.leanelse import without_of_else
+from handlers.reading.doubts.onlyasked import without_only_asked
 from handlers.reading.doubts.unmeasured import asked_first
 from handlers.reading.doubts.untold import without_untold
 from handlers.reading.message import Message, read_message
@@ -63,10 +67,12 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
 
 def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
-    acts = _read(message)
+    acts = without_only_asked(_read(message), message)
     if message.context.in_room:
         acts = without_of_else(acts or jobs_done(message, reported=True), message)
         acts = by_place(jobs_of_ours(acts, message), message)
+        if message.context.replied and all(isinstance(act, Decline | Later) for act in acts):
+            acts = tuple(right_of_reply(message)) or acts
         acts = acts if _rests_on(acts, message) else _bare(message) or acts
         if not acts and message.context.of_bins:
             seen = seen_alone(message) or asked_of_sign(message)

@@ -95,3 +95,13 @@ async def test_alone_with_the_bot_its_name_need_not_be_said(db: Database) -> Non
     await room.says("added 2 kg scraps to the shed bin")
     [told] = await room.says("what do you know about me?")
     assert "1 layer" in told.body
+
+
+@pytest.mark.parametrize(
+    "words", ["forget bram", "please forget bram for good", "erase bram's data"]
+)
+async def test_only_oneself_can_ask_it(room: TalkingRoom, words: str) -> None:
+    [refused] = await room.says(f"pailkeeper, {words}", who="nerissa")
+    assert refused.body.startswith("Only bram can ask me that")
+    assert "bram" in [member.name for member in await (await room.book()).members()]
+    assert await room.says(words, who="nerissa") == []

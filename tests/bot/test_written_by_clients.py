@@ -136,3 +136,43 @@ async def test_a_name_shown_no_more_is_known_by_the_account(room: TalkingRoom) -
     await room.calls_itself("Bramble", who="bram")
     await room.says("Bram put 2 kg of apples in yard")
     assert await layers(room) == [("Bramble", 2.0)]
+
+
+@pytest.mark.parametrize(
+    ("body", "formatted", "kg"),
+    [
+        ("added 2 kg 3 kg to yard", "added <del>2 kg</del> 3 kg to yard", 3.0),
+        ("added 2 kg 2.5 kg to yard", "added <s>2 kg</s> <b>2.5 kg</b> to yard", 2.5),
+        ("added 2 kg to yard", "added <strong>2 kg</strong> to yard", 2.0),
+        ("added 2 kg to yard", "<strike>nothing</strike> added 2 kg to yard", 2.0),
+    ],
+)
+async def test_what_only_the_html_strikes_through_is_not_read(
+    room: TalkingRoom, body: str, formatted: str, kg: float
+) -> None:
+    said = {"msgtype": "m.text", "body": body, "format": "org.matrix.custom.html"}
+    await room.event("m.room.message", said | {"formatted_body": formatted})
+    assert await layers(room) == [("Ines", kg)]
+
+
+async def test_the_words_of_a_link_are_not_read(room: TalkingRoom) -> None:
+    body = "https://example.org/added-2-kg-to-the-yard-bin"
+    assert not await room.event("m.room.message", {"msgtype": "m.text", "body": body})
+    assert not await layers(room)
+
+
+LETTER = "It was a lovely evening and we walked along the river for an hour. " * 60
+
+
+@pytest.mark.parametrize(
+    ("end", "owned_up"),
+    [("Oh and I added 6 kg of peelings to the yard bin.", True), ("See you all on Sunday!", False)],
+)
+async def test_what_stands_behind_a_long_letter_is_owned_up_to(
+    room: TalkingRoom, end: str, owned_up: bool
+) -> None:
+    answers = await room.says(LETTER + end)
+    assert [answer.body.startswith("That message is longer") for answer in answers] == (
+        [True] * owned_up
+    )
+    assert not await layers(room)

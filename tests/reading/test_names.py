@@ -241,3 +241,18 @@ def test_what_is_told_of_another_bin_corrects_nothing(text: str) -> None:
 def test_a_bin_told_by_its_size_has_other_words_for_it(text: str, bin: str) -> None:
     told = acts(f"put 700 g of bread in {text}", bins=("big blue", "small blue"), in_room=True)
     assert [act.bin for act in told if isinstance(act, Layer)] == [bin]
+
+
+@pytest.mark.parametrize(
+    ("text", "bin", "kg"),
+    [
+        ("🔵 2kg 🥕", "🔵", 2),
+        ("🔵 2 kg of carrots", "🔵", 2),
+        ("added 2 kg 🐟 to 🔵", "🔵", 2),
+        ("2️⃣ kg of carrots into shed", "shed", 2),
+    ],
+)
+def test_a_picture_before_an_amount_names_its_bin(text: str, bin: str, kg: float) -> None:
+    [layer] = acts(text, bins=("🔵", "shed"), in_room=True)
+    assert isinstance(layer, Layer)
+    assert (layer.bin, layer.mass_kg) == (bin, kg)

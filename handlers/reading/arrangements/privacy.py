@@ -34,6 +34,14 @@ _FORGET = Late(
 )
 
 
+_ANOTHER = Late(
+    rf"{_POLITE}(?:forget|erase|delete) (?:all about |everything about |everything on )?qname"
+    r"(?: s (?:data|records?|name|account|messages|details))?"
+    r"(?: from (?:the|your|this) (?:books?|records?|memory))?"
+    r"(?: please| now| completely| entirely)*(?: for good| for ever| forever)?(?: please| now)*"
+)
+
+
 def about_oneself(message: Message) -> tuple[Act, ...]:
     """What the sender asks about themselves; nothing if the message says anything else."""
     names = message.context.bot_names
@@ -43,4 +51,18 @@ def about_oneself(message: Message) -> tuple[Act, ...]:
         return (Ask(topic="me", rules=("asks what is kept about the sender",)),)
     if found := _FORGET.fullmatch(said):
         return (Forget(sure=bool(found["sure"]), rules=("asks to be forgotten",)),)
-    return ()
+    return _of_another(message)
+
+
+def _of_another(message: Message) -> tuple[Act, ...]:
+    """ "Pailkeeper, forget Bram": what only Bram can ask."""
+    if not message.bot or len(message.members) != 1:
+        return ()
+    [member] = message.members
+    norms = [*message.norms[: member.start], "qname", *message.norms[member.end :]]
+    names = message.context.bot_names
+    said = " ".join(norm.lstrip("'") for norm in norms if norm.isalnum() or norm == "'s")
+    said = " ".join(word for word in said.split() if word not in names)
+    if not _ANOTHER.fullmatch(said) or member.name == message.context.sender:
+        return ()
+    return (Forget(whose=member.name, rules=("asks it of another",)),)

@@ -168,8 +168,8 @@ def pictured(
             called = norms[end : end + 1] and norms[end] in BIN_WORDS
             if "☺" in (*norms[max(0, i - 1) : i], *norms[end : end + 1]):
                 continue  # part of a longer row of pictures
-            if [word.text for word in words[i:end]] == drawn and (
-                called or (i and norms[i - 1] in INTO | {"the", "called", "named"})
-            ):
+            leads = end < len(words) and words[end].kind == "number" and _leads_number(norms, i)
+            behind = i > 0 and norms[i - 1] in INTO | {"the", "called", "named"}
+            if [word.text for word in words[i:end]] == drawn and (called or behind or leads):
                 out.append(BinRef(i, end + bool(called), name, known=True, plain=True))
     return tuple(out)

@@ -6,6 +6,7 @@ Such a record is not written down as if nothing had been measured, or today: it 
 
 from collections.abc import Sequence
 from dataclasses import replace
+from itertools import pairwise
 
 from handlers.reading.acts import (
     Accept,
@@ -19,7 +20,6 @@ from handlers.reading.acts import (
     Layer,
     Observe,
     Offer,
-    OnBins,
     Open,
     Seal,
     Stock,
@@ -65,7 +65,7 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
         if sound or not message.context.in_room:
             return tuple(sound)
         return tuple(_asked_for_amount(act, NOUGHT) for act in acts)
-    if message.context.in_room and _is_misheard(message):
+    if message.context.in_room and (_is_misheard(message) or _is_one_of_two(message)):
         return tuple(
             _asked_for_amount(act, NO_NUMBER) if isinstance(act, _OF_AMOUNTS) else act
             for act in acts
@@ -86,27 +86,20 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
 
 def _only_wonders(message: Message) -> bool:
     """ "1 kg of bread in the yard bin?": no deed, and a question mark behind it."""
-    return _ends_asking(message) and all(clause.verb is None for clause in message.clauses)
-
-
-def _ends_asking(message: Message) -> bool:
-    """Whether the one sentence has a question mark behind it."""
-    return message.context.in_room and message.norms[-1] == "?" and len(message.sentences) == 1
+    if not message.context.in_room or message.norms[-1] != "?" or len(message.sentences) > 1:
+        return False
+    return all(clause.verb is None for clause in message.clauses)
 
 
 def _wondered_at(acts: Sequence[Act], message: Message) -> Sequence[Act]:
-    """The acts, with what is only wondered at asked about: what another did, a drink, no deed."""
+    """The acts, with what is only wondered at asked about: a drink, no deed."""
     kinds: list[type[Act]] = []
     if len(acts) == 1 and _only_wonders(message):
         kinds.append(Layer)
     if message.context.in_room and _is_drink(message):
         kinds.append(Drain)
-    of_another = bool(message.members) and _ends_asking(message)  # "so Bram drained the shed?"
     return [
-        Unsure(guess=(act,), rules=act.rules)
-        if isinstance(act, tuple(kinds))
-        or (of_another and isinstance(act, OnBins) and act.member is not None)
-        else act
+        Unsure(guess=(act,), rules=act.rules) if isinstance(act, tuple(kinds)) else act
         for act in acts
     ]
 
@@ -220,6 +213,17 @@ _BEFORE_SOUND = words_in(
     "put add added adding chucked tipped threw tossed dumped binned drained poured tapped about "
     "roughly around another took"
 )
+
+
+def _is_one_of_two(message: Message) -> bool:
+    """ "Added 2 kg 3 kg of bread": two amounts with nothing between, which nobody can add or take
+    for one.
+    """
+    return any(
+        a.end == b.start and a.quantity == b.quantity
+        for a, b in pairwise(message.measured())
+        if not (a.size or b.size or a.vessel or b.vessel)
+    )
 
 
 def _is_uncounted(act: Act, message: Message) -> bool:

@@ -49,7 +49,7 @@ def read_amounts(
     if not single:
         return with_bare_amounts(words, units, taken, (), leads)
     several = len(single) > 1
-    one = _said_once(norms, _joined(words, norms, single)) if several else single
+    one = _said_once(norms, _joined(norms, single)) if several else single
     joined = _counted(words, norms, one)
     if not CUES.isdisjoint(norms):
         joined = repeated(words, norms, joined, taken)
@@ -63,14 +63,14 @@ def read_amounts(
     if not _TIMES.keys().isdisjoint(norms):
         joined = _compared(norms, joined, taken)
     whole = with_bare_amounts(words, units, taken, joined, leads)
-    return whole if len(whole) == len(joined) else tuple(_joined(words, norms, whole))
+    return whole if len(whole) == len(joined) else tuple(_joined(norms, whole))
 
 
-def _joined(words: Sequence[Word], norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amount]:
+def _joined(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amount]:
     out: list[Amount] = []
     for amount in amounts:
         last = out[-1] if out else None
-        one = None if last is None else _as_one(words, norms, last, amount)
+        one = None if last is None else _as_one(norms, last, amount)
         if one is None:
             out.append(amount)
         else:
@@ -78,9 +78,7 @@ def _joined(words: Sequence[Word], norms: Sequence[str], amounts: Sequence[Amoun
     return out
 
 
-def _as_one(
-    words: Sequence[Word], norms: Sequence[str], last: Amount, amount: Amount
-) -> Amount | None:
+def _as_one(norms: Sequence[str], last: Amount, amount: Amount) -> Amount | None:
     """ "2 lb 4 oz" and "2 kg and 300 g" add up; "1 kg to 2 kg" is a range and gives its middle."""
     if last.quantity != amount.quantity or not (last.factor and amount.factor):
         return None
@@ -105,8 +103,6 @@ def _as_one(
     ranges = len(between) == 1 and between[0] in _TO
     if last.start and norms[last.start - 1] == "between":
         ranges = between == ["and"]
-    if not between:  # "1kg-2kg": the hyphen was taken for one within a word
-        ranges = words[amount.start].start - words[last.end - 1].end == 1
     guessed = is_second_guess(norms[last.end : amount.start])
     guessed = guessed and 1 / _ALIKE <= amount.value / (last.value or 1.0) <= _ALIKE
     if guessed or (ranges and last.value < amount.value):
@@ -151,7 +147,7 @@ def _is_same(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
         last.quantity == amount.quantity
         and last.quantity in _MASSY
         and last.factor != amount.factor
-        and (tuple(between) in _OR or between == [","])
+        and (tuple(between) in _OR or between in ([], [","]))
         and abs(last.value - amount.value) <= _SAME * last.value
     )
 

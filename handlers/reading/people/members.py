@@ -7,6 +7,7 @@ from typing import NamedTuple
 from handlers.reading.calendar.daywords import MONTHS, WEEKDAYS
 from handlers.reading.words.binwords import BinRef
 from handlers.reading.words.marks import Entry, Phrasebook
+from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import verb_words, vocabulary, words_in
 from handlers.reading.words.words import Word, norms_in, norms_of
 
@@ -140,29 +141,88 @@ _AFTER_IS = words_in(
 _TITLES = words_in("mr mrs ms dr st sr jr rev col capt prof fr")
 
 
-def without_doers(
-    norms: Sequence[str], bins: tuple[BinRef, ...], members: Sequence[MemberRef]
-) -> tuple[BinRef, ...]:
-    """The bins; "Shed put 2 kg in blue" is of a member called like a bin."""
-    if len(bins) < 2:
-        return bins
-    doers = {(m.start, m.end) for m in members if norms[m.end : m.end + 1] and norms[m.end] in _PUT}
-    return tuple(ref for ref in bins if (ref.start, ref.end) not in doers) or bins
-
-
-_PUT = words_in("put added threw tipped chucked brought dumped tossed dropped")
-
-
-def set_apart(words: list[Word], norms: list[str], members: Sequence[MemberRef]) -> list[str]:
-    """Gives each word that is a member's name here a norm that stands in no list of words; the
-    norms as they are written then.
+def told_apart(
+    norms: Sequence[str], bins: tuple[BinRef, ...], members: tuple[MemberRef, ...]
+) -> tuple[tuple[MemberRef, ...], tuple[BinRef, ...]]:
+    """The members and bins where somebody is called like a bin: "Shed put 2 kg in blue" is of the
+    member, "shed 300 g" of the bin.
     """
+    alike = {(ref.start, ref.end) for ref in bins} & {(ref.start, ref.end) for ref in members}
+    if not alike:
+        return members, bins
+    doers = {span for span in alike if _does(norms, span, bins)}
+    return (
+        tuple(ref for ref in members if (ref.start, ref.end) not in alike - doers),
+        tuple(ref for ref in bins if (ref.start, ref.end) not in doers),
+    )
+
+
+def _does(norms: Sequence[str], span: tuple[int, int], bins: tuple[BinRef, ...]) -> bool:
+    """Whether a name is that of one who did something to a bin behind it, or it is told "by"."""
+    start, end = span
+    if start and norms[start - 1] == "by":
+        return True
+    further = next((ref.start for ref in bins if ref.start > end), None)
+    if further is None or norms[end] not in _DEEDS:
+        return False
+    return _BREAKS.isdisjoint(norms[end:further])
+
+
+_DEEDS = words_in(
+    "put added threw tipped chucked brought dumped tossed dropped sealed drained buried opened "
+    "closed emptied fed filled"
+)
+_BREAKS = words_in(", . ; : ! ? — and & then but") | {"\n"}
+
+
+def set_apart(
+    words: list[Word],
+    norms: list[str],
+    members: Sequence[MemberRef],
+    bins: frozenset[int] | None,
+) -> list[str]:
+    """Gives each word that is somebody's name here a norm that stands in no list of words; the
+    norms as they are written then. `bins` are the words of bins' names, where strangers count too.
+    """
+    if bins is not None:
+        _set_strangers_apart(words, norms, bins | indexes(members))
     for ref in members:
         one_word = ref.end == ref.start + 1 and _is_word(norms[ref.start])
         if one_word and _is_named(words, ref, members):
             norms[ref.start] = words[ref.start].text.capitalize()
             words[ref.start] = words[ref.start]._replace(norm=norms[ref.start])
     return norms_in(words)
+
+
+def _set_strangers_apart(words: list[Word], norms: list[str], taken: frozenset[int]) -> None:
+    """The same for a name that is a word too and of nobody in the room, where it begins what is
+    said and a deed with its amount or its bin stands behind it: "Ivy put 400 g of pears in".
+    """
+    if _WORD_NAMES.isdisjoint(norms):
+        return
+    for i in range(len(words) - 2):
+        if norms[i] not in _WORD_NAMES or not words[i].text.istitle() or i in taken:
+            continue
+        leads = i == 0 or norms[i - 1] in _STARTS
+        if leads and norms[i + 1] in _DEEDS and (i + 2 in taken or _begins_thing(words[i + 2])):
+            norms[i] = words[i].text
+            words[i] = words[i]._replace(norm=norms[i])
+
+
+def _begins_thing(word: Word) -> bool:
+    return word.kind == "number" or word.norm in _BEFORE_THING
+
+
+_BEFORE_THING = words_in("a an the our half about roughly some another")
+_STARTS = words_in(". ! ? ; , and") | {"\n"}
+_WORD_NAMES = words_in(
+    "rose ivy hope will grace mark joy basil may june april faith daisy lily heather holly olive "
+    "poppy violet iris hazel amber pearl ruby jade bill rob frank jack pat sue art dean grant "
+    "miles rich chase hunter cliff dale glen heath rusty sandy sonny dawn eve penny ginger sage "
+    "rosemary fern willow gene ray robin wren jasmine harmony charity patience prudence "
+    "constance felicity verity mercy nick drew christian victor ernest dolly kitty"
+)
+"""Given names that are words."""
 
 
 @lru_cache(maxsize=1024)

@@ -37,10 +37,8 @@ def is_question(norms: Sequence[str], marked: bool, names: frozenset[str]) -> bo
     """Whether a clause asks: by its first words, or by its sign together with its form."""
     if marked and norms[1:2] == ["to"] and norms[0] in ("ok", "okay", "alright", "safe", "fine"):
         return True
-    k, end = 0, len(norms)
-    while k < end and (norms[k] in _SKIP or norms[k] in names):
-        k += 1
-    if k >= end:
+    k = head_of(norms, names)
+    if k >= len(norms):
         return False
     within = not _ASKING_WITHIN.isdisjoint(norms)
     if within and ("whom" in norms or (norms[k] != "if" and _asks_behind_a_bin(norms, k))):
@@ -56,6 +54,14 @@ def is_question(norms: Sequence[str], marked: bool, names: frozenset[str]) -> bo
     if marked:
         return norms[k] in _ASKERS or _asks_within(norms)
     return within and (_how_within(norms, k) or _is_that_so(norms, k))
+
+
+def head_of(norms: Sequence[str], names: frozenset[str]) -> int:
+    """Where a clause begins behind its "so", "hi all" and the name of whom it is said to."""
+    k = 0
+    while k < len(norms) and (norms[k] in _SKIP or norms[k] in names):
+        k += 1
+    return k
 
 
 _ASKING_WITHIN = frozenset({"whom", "how", "when", "is", "or"})

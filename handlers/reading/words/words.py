@@ -7,6 +7,7 @@ from functools import lru_cache, partial
 from typing import NamedTuple
 
 from handlers.reading.words.madeplain import made_plain
+from handlers.reading.words.ownwords import own_words
 
 READ_AT_MOST = 4000
 """Characters of a message that are read; people's reports are far shorter, and the rest is left."""
@@ -36,8 +37,8 @@ _VULGAR = {
 _CLEAN = {ord(sign): text for sign, text in _VULGAR.items()} | {
     ord("‘"): "'", ord("’"): "'", ord("ʼ"): "'", ord("`"): "'", ord("“"): '"', ord("”"): '"',
     ord("–"): "-", ord("‑"): "-", ord("−"): "-", ord("\u200b"): None, ord("\u200d"): None,
-    ord("\ufe0f"): None, ord("×"): "x", ord("，"): ",", ord("．"): ".", ord("…"): " . ",
-    ord("º"): "°",
+    ord("\ufe0f"): None, ord("\u20e3"): None, ord("×"): "x", ord("，"): ",", ord("．"): ".",
+    ord("…"): " . ", ord("º"): "°",
 }  # fmt: skip
 
 # What an apostrophe stands for; "n't" is kept in one piece with its verb ("didnt").
@@ -97,15 +98,6 @@ def norms_in(words: Iterable[Word]) -> list[str]:
     return [word.norm for word in words]
 
 
-_FENCED = re.compile(r"^ {0,3}(```|~~~).*?(?:^ {0,3}\1[^\n]*$|\Z)", re.MULTILINE | re.DOTALL)
-_QUOTED = re.compile(r"^ {0,3}>(?!\d).*\n?", re.MULTILINE)
-"""A line of another's message; ">2 kg" is more than 2 kg."""
-_STRUCK = re.compile(r"~~(?=\S)[^~\n]+~~|(?<![\w`])`[^`\n ]+(?: [^`\n ]+){2,}`(?![\w`])")
-"""Words struck through, and several words between backticks: taken back, or only quoted."""
-
-_MARKED = re.compile(r"(?<![\w`])`([^`\n]+)`(?![\w`])")
-"""A name set in backticks."""
-
 _STRONG = re.compile(r"(?<!\S)(\*\*|__)(?=\S)([^*_\n]+)(?<=\S)\1(?!\w)")
 """Words in bold."""
 
@@ -118,22 +110,23 @@ _NOUGHTS = re.compile(r"(?<=\d)[oO]+(?=[\doO]* ?(?:ml|mls|g|gr|grams|kg|l)\b)")
 """ "Drained 3oo ml": letters for noughts, before a unit."""
 
 
+_UNIT = r"(?:kg|kgs|kilos?|g|gr|grams|lbs?|oz|ml|l)"
+_RANGED = re.compile(rf"(?<=\d)( ?{_UNIT})[-–](?=\d[\d.,]* ?{_UNIT}\b)", re.IGNORECASE)
+""" "1kg-2kg": from the one to the other; "1 kg 2 kg" is none."""
+
+
 def cleaned(text: str) -> str:
     """The stretch of a message that is read, with typographic signs made plain.
 
-    Lines quoted and blocks fenced as in Markdown are not the sender's own words: they are left out.
+    What is not the sender's own report, as lines quoted or struck through, is left out.
     """
-    text = text[:READ_AT_MOST]
-    if ">" in text:
-        text = _QUOTED.sub("", text)
-    if "```" in text or "~~~" in text:
-        text = _FENCED.sub("", text)
-    if "~~" in text or "`" in text:
-        text = _MARKED.sub(r"\1", _STRUCK.sub("", text))
+    text = own_words(text[:READ_AT_MOST])
     if "**" in text or "__" in text:
         text = _STRONG.sub(r"\2", text)
     if "oo" in text or "o ml" in text or "o g" in text:
         text = _NOUGHTS.sub(lambda found: "0" * len(found[0]), text)
+    if "-" in text or "–" in text:
+        text = _RANGED.sub(r"\1 - ", text)
     if "w/" in text:
         text = _WITH.sub("with ", text)
     text = made_plain(text)
