@@ -85,7 +85,7 @@ def _strewn(act: Ask, state: BinState | None, turn: Turn) -> Answer:
 
 async def _lately_told(act: Ask, state: BinState | None, turn: Turn) -> Entry | None:
     """The layer that is meant where no amount is asked of: the last one today in the bin named,
-    else the last of all, while the talk goes on.
+    else the sender's own, while the talk goes on.
     """
     if act.materials or act.what or act.count:
         return None
@@ -97,7 +97,7 @@ async def _lately_told(act: Ask, state: BinState | None, turn: Turn) -> Entry | 
     if state:
         return last if last.on == turn.today else None
     lately = last.written_at <= turn.at <= last.written_at + TALK_GOES_ON
-    return last if lately else None
+    return last if lately and last.writer == turn.sender else None
 
 
 async def _of_layer(layer: Entry, bin: Bin, turn: Turn) -> Answer:

@@ -93,7 +93,7 @@ async def test_the_dose_on_that_is_of_the_layer_just_told(room: TalkingRoom) -> 
     told = await heard(room, OPEN, "added 1.5 kg of chicken to the blue bin")
     (again,) = await room.says("how much bran for that?")
     assert again.body.split(" of starter")[0] == told.split(" of starter")[0]
-    assert "Reply with the amount" in await heard(room, "how much bran do you use?")
+    assert "On a kilo of plain scraps" in await heard(room, "how much bran do you use?")
 
 
 @pytest.mark.parametrize("asked", ["how much bran?", "and how much starter do I need?"])
