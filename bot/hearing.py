@@ -319,7 +319,8 @@ class Hearing:
     ) -> Turn:
         sender = await self.book.name_of(self.heard.sender)
         if sender is None:
-            sender = local_part(self.heard.sender)
+            # Whoever was forgotten is met anew by the name they show, and not by their account.
+            sender = self.heard.shown or local_part(self.heard.sender)
             await changes.meet(self.book, self.heard.sender, sender)
             sender = await self.book.name_of(self.heard.sender) or sender
         return Turn(
