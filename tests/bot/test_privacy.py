@@ -114,6 +114,35 @@ async def test_no_name_that_was_ever_shown_is_left(
         assert "scale" not in words([m for _ in range(6) for m in await room.waits(days=1)])
 
 
+@pytest.mark.parametrize(
+    ("shown", "place", "left"),
+    [
+        ("Lea Müller", "under Lea Müllers pear tree", "a neighbour's pear tree"),
+        ("Lea Müller", "at Lea's", "a neighbour's"),
+        ("Lea Müller", "behind lea Müller’s shed", "a neighbour's shed"),
+        ("Lea", "under Leas pear tree", "a neighbour's pear tree"),
+        ("Lea", "under the lean pear tree", "lean pear tree"),
+        ("The Gardener", "under The pear tree", "pear tree"),
+    ],
+)
+async def test_a_place_no_longer_says_whose_it_is(
+    room: TalkingRoom, shown: str, place: str, left: str
+) -> None:
+    await room.calls_itself(shown, who="lea")
+    await room.says(f"buried the shed bin {place}", who="nerissa")
+    await room.says("pailkeeper, forget me for good", who="lea")
+    [burial] = [entry for entry in await room.standing() if entry.act == "bury"]
+    assert burial.facts.place == left
+
+
+async def test_it_is_owned_up_to_that_a_bin_bears_the_name(room: TalkingRoom) -> None:
+    await room.calls_itself("Lea Müller", who="lea")
+    await room.says("opened Lea's bin, 10 L", who="nerissa")
+    for asked in ("pailkeeper, forget me", "pailkeeper, forget me for good"):
+        [told] = await room.says(asked, who="lea")
+        assert "Lea's keeps its name" in told.body
+
+
 async def test_nobody_is_told_that_one_who_was_forgotten_has_left(room: TalkingRoom) -> None:
     await room.says("pailkeeper, forget me for good", who="nerissa")
     [told] = await room.calls_itself("bram", who="bram", is_in=False)
