@@ -19,6 +19,8 @@ WORDS = {
     "unseal": ("sealing undone", "sealings undone"),
     "bury": ("burial", "burials"),
     "observe": ("observation", "observations"),
+    "leave": ("leaving of the room", "leavings of the room"),
+    "return": ("coming into the room", "comings into the room"),
     "batch": ("batch of starter", "batches of starter"),
     "stock": ("count of starter", "counts of starter"),
 }
@@ -32,6 +34,9 @@ WHAT_IT_MEANS = (
     "That takes your name and your account out of this group's book, for good. What you put into "
     "bins stays in their totals, without the name. If that is what you want, say “pailkeeper, "
     "forget me for good”."
+)
+ONLY_THEY = (
+    "Only {who} can ask for that, by “pailkeeper, forget me”; or whoever runs me does it for them."
 )
 OLD_BACKUPS = "Backups made before now still hold the name until newer ones take their place."
 
@@ -53,6 +58,8 @@ async def known(turn: Turn) -> Answer:
 
 async def forget(act: Forget, turn: Turn) -> Answer:
     """Take the sender out of the book; where they are not sure yet, say what that means."""
+    if act.whose:
+        return Answer(say=ONLY_THEY.format(who=act.whose))
     member = await _sender(turn)
     named = await _bins_named(member, turn)
     if not act.sure:

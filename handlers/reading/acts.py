@@ -438,6 +438,8 @@ class Forget(_Act):
 
     act = "forget"
     sure: bool = False
+    whose: str | None = None
+    """Whom it was asked of in the sender's place, which only they can ask."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

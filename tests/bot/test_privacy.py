@@ -44,6 +44,14 @@ async def test_what_is_known_is_told(room: TalkingRoom) -> None:
     assert "no records by you or about you" in told.body
 
 
+async def test_coming_into_the_room_is_told_as_that(room: TalkingRoom) -> None:
+    await room.calls_itself("Oda", who="oda", is_in=False)  # invited
+    await room.calls_itself("Oda", who="oda")
+    [told] = await room.says("pailkeeper, what do you know about me?", who="oda")
+    assert "1 coming into the room" in told.body
+    assert "takes a bin" not in told.body
+
+
 async def test_between_neighbours_it_is_small_talk(room: TalkingRoom) -> None:
     for asked in ("what do you know about me?", "forget me for good", "forget me"):
         assert await room.says(asked, who="nerissa") == []
@@ -141,6 +149,13 @@ async def test_it_is_owned_up_to_that_a_bin_bears_the_name(room: TalkingRoom) ->
     for asked in ("pailkeeper, forget me", "pailkeeper, forget me for good"):
         [told] = await room.says(asked, who="lea")
         assert "Lea's keeps its name" in told.body
+
+
+async def test_only_they_themselves_can_ask_for_it(room: TalkingRoom) -> None:
+    [told] = await room.says("pailkeeper, forget nerissa for good", who="bram")
+    assert told.body.startswith("Only nerissa can ask for that")
+    assert "nerissa" in [member.name for member in await (await room.book()).members()]
+    assert sorted(mass or 0 for mass in await masses(room)) == [1.0, 2.0, 3.0]
 
 
 async def test_nobody_is_told_that_one_who_was_forgotten_has_left(room: TalkingRoom) -> None:

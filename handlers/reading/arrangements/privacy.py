@@ -32,6 +32,10 @@ _FORGET = Late(
     r"(?: please| now| completely| entirely| altogether)*(?P<sure> for good| for ever| forever)?"
     r"(?: please| now)*"
 )
+_FORGET_ANOTHER = Late(
+    rf"{_POLITE}forget (?:(?:all|everything) (?:about|on) )?(?P<whom>\S+(?: \S+){{0,3}}?)"
+    r"(?: for good| for ever| forever)?(?: please| now)*"
+)
 
 
 def about_oneself(message: Message) -> tuple[Act, ...]:
@@ -43,4 +47,15 @@ def about_oneself(message: Message) -> tuple[Act, ...]:
         return (Ask(topic="me", rules=("asks what is kept about the sender",)),)
     if found := _FORGET.fullmatch(said):
         return (Forget(sure=bool(found["sure"]), rules=("asks to be forgotten",)),)
+    if (found := _FORGET_ANOTHER.fullmatch(said)) and (name := _member(found["whom"], message)):
+        return (Forget(whose=name, rules=("asks that another is forgotten",)),)
     return ()
+
+
+def _member(called: str, message: Message) -> str | None:
+    """The member but the sender who is called so, by the name shown or the first word of it."""
+    for name in message.context.members:
+        shown = name.casefold()
+        if name != message.context.sender and called in (shown, *shown.split()[:1]):
+            return name
+    return None
