@@ -70,6 +70,15 @@ async def strike_out(book: Book, entries: Sequence[Entry], by: str, at: datetime
     )
 
 
+async def strike_in_place_of(book: Book, former: str, by: str) -> None:
+    """What one event struck out is struck out by another, since the former was taken back."""
+    await book.db.write(
+        "UPDATE entry SET struck_by = ? WHERE room = ? AND struck_by = ?",
+        (by, book.room.id, former),
+        room=book.room.id,
+    )
+
+
 async def set_runs(book: Book, runs: Sequence[tuple[int, int]]) -> None:
     """Number entries: pairs of entry id and run."""
     await book.db.write_many(
