@@ -20,12 +20,13 @@ from handlers.phrasing import (
     too_long_ago,
     volume,
 )
-from handlers.practice.density import capacity_kg
+from handlers.practice.density import bran_ml, capacity_kg
 from handlers.practice.dose import LAYER_DEPTH, SPOONS, Dose, dose
-from handlers.practice.figure import Refused, number
+from handlers.practice.figure import Refused, listed, number
+from handlers.practice.tablespoons import SPOON_ML
 from handlers.reading.acts import Amend, Layer
 from handlers.state import BinState, fold, layer_mass, named
-from storage.rows import Facts, NewEntry, Units
+from storage.rows import Entry, Facts, NewEntry, Units
 
 TROUBLED = frozenset({"rotten", "green_mould", "black_mould"})
 """Signs that raise the dose of the next layers."""
@@ -38,6 +39,9 @@ OVERFULL = 1.2
 
 LONG_AGO = timedelta(days=60)
 """A layer of a day before that is an anecdote or a slip: its bin has long been buried."""
+
+MOST_LISTED = 5
+"""Layers of which each amount is said where they are told together."""
 
 NEARLY_FULL = 0.8
 """From this fill on the answer says that the bin is about to be sealed."""
@@ -54,20 +58,37 @@ def unmeasured(units: Units) -> str:
     )
 
 
-async def _as_before(act: Layer, turn: Turn) -> Layer:
-    """The layer with what the sender's last one was."""
-    last = await turn.book.last_layer_by(turn.sender)
-    if last is None or turn.today - (last.on or turn.today) > LONG_AGO:
-        return act
+AS_WHICH = "I find no one layer of yours of that day. How much was it, and in which bin?"
+
+
+async def _as_before(act: Layer, turn: Turn) -> Layer | None:
+    """The layer with what the sender's last one was, or the one of the day that is named; None
+    where there is no such one, or several."""
+    if act.like:
+        of_day = await turn.book.of_days(act.like, act.like, "layer")
+        own = [e for e in of_day if e.member == turn.sender and e.bin]
+        own = [e for e in own if act.bin in (None, e.bin and e.bin.name)] or own
+        if len(own) != 1:
+            return None
+        last = own[0]
+    else:
+        found = await turn.book.last_layer_by(turn.sender)
+        if found is None or turn.today - (found.on or turn.today) > LONG_AGO:
+            return act
+        last = found
     was = last.facts
     told = replace(act, mass_kg=was.mass_kg, volume_l=was.volume_l, rich=was.rich)
-    return replace(told, materials=was.materials or act.materials)
+    told = replace(told, materials=was.materials or act.materials)
+    return replace(told, bin=told.bin or (last.bin.name if act.like and last.bin else None))
 
 
 async def added(act: Layer, turn: Turn) -> Answer:
     """Scraps went into a bin."""
     if act.same:
-        act = await _as_before(act, turn)
+        like = await _as_before(act, turn)
+        if like is None:
+            return Answer(say=AS_WHICH, query=how_much(replace(act, same=None, like=None)))
+        act = like
     name = await choose(act.bin, turn, stages={"filling"}, in_talk=bool(act.in_it))
     state = await named(turn.book, name, turn.today)
     facts = Facts(
@@ -178,6 +199,19 @@ def _words(entry: NewEntry, reckoned: Dose | None, turn: Turn) -> str:
     spoons = starter(reckoned.tablespoons, reckoned.starter_g, turn.units)
     reason = "" if reckoned.reason.startswith("nothing") else f": {reckoned.reason}"
     return f"{capital(spoons)} of starter on {amount}{where}{when}{whose}{reason}."
+
+
+def summed(layers: Sequence[Entry], turn: Turn) -> str:
+    """Several layers of one doer in one bin, and the starter that they want in all."""
+    bin, doer = layers[0].bin, layers[0].member
+    weight = mass(sum(layer_mass(layer.facts) or 0.0 for layer in layers), turn.units)
+    if len(layers) <= MOST_LISTED:
+        weight = listed(said_amount(layer.facts, turn) for layer in layers)
+    grams = sum(layer.facts.starter_g or 0.0 for layer in layers)
+    spoons = starter(bran_ml(grams) / SPOON_ML[spoon(turn.units)], grams, turn.units)
+    where = f" in {the(bin.name)}" if bin else ""
+    whose = f", by {doer}" if doer and doer != turn.sender else ""
+    return f"{len(layers)} layers, {weight}{where}{whose}: {spoons} of starter in all."
 
 
 def said_amount(facts: Facts, turn: Turn) -> str:

@@ -17,7 +17,7 @@ from handlers.practice.days import DRAIN, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Pausing
-from handlers.reading.arrangements.putoff import DAY_ALONE
+from handlers.reading.arrangements.putoff import DAY_ALONE, NOTHING_NAMED
 from handlers.several import together
 from handlers.spokenof import is_of_sender
 from storage import naming, outbox
@@ -53,6 +53,11 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
         return Answer(
             say=f"Well done. Which was it: {_names(jobs, 'or')}?",
             query=Query.about(*_each_of(jobs, act), lacks="task"),
+        )
+    if jobs and act.doubtful:
+        return Answer(
+            say=f"Is that done: {_names(jobs)}?",
+            query=Query.about(*_each_of(jobs, act), lacks="yes"),
         )
     if len(jobs) > 1:
         act = replace(act, volume_l=None)  # nobody said how it was shared out
@@ -119,7 +124,9 @@ def _names(jobs: Sequence[Job], joint: Literal["and", "or"] = "and") -> str:
 
 def _each_of(jobs: Sequence[Job], act: Done) -> list[Done]:
     """What each of several jobs is called, and its bin."""
-    return [replace(act, bin=job.bin.name if job.bin else None, task=job.name) for job in jobs]
+    bins = [job.bin.name if job.bin else None for job in jobs]
+    told = replace(act, doubtful=None)
+    return [replace(told, bin=bin, task=job.name) for bin, job in zip(bins, jobs, strict=True)]
 
 
 async def _done(job: Job, act: Done, turn: Turn, carry_on: Handler) -> Answer:
@@ -141,6 +148,8 @@ async def later(act: Later, turn: Turn) -> Answer:
         return SILENCE
     if act.what and act.on:
         return await _deed_put_off(act, act.on, turn)
+    if NOTHING_NAMED in act.rules and await _answers_else(turn):
+        return SILENCE  # "later!", behind what was answered to a record
     days = min(max(round(act.days or 1), 1), MOST_LATER_DAYS)
     dues = await _meant(act.bin, turn)
     if act.bin is None and turn.refers_to is None:  # what others have to do is theirs to put off

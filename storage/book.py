@@ -51,7 +51,9 @@ class Book(Roster):
 
     def without(self, entries: Iterable[Entry]) -> "Book":
         """The book as it is once these entries are struck out."""
-        return Book(self.db, self.room, entries)
+        book = Book(self.db, self.room, entries)
+        book.aside |= self.aside
+        return book
 
     async def present_run(self, bin: Bin) -> int:
         """The number of a bin's present (or last) run; 0 before its first entry."""
@@ -313,6 +315,14 @@ class Book(Roster):
             (self.room.id, event),
         )
         return question_of(row) if row else None
+
+    async def is_settled(self, event: str) -> bool:
+        """Whether a question was asked about a message, and none is open."""
+        row = await self.db.row(
+            "SELECT count(*), count(settled_by) FROM question WHERE room = ? AND event = ?",
+            (self.room.id, event),
+        )
+        return row is not None and 0 < row[0] == row[1]
 
     async def question_settled_by(self, event: str) -> Question | None:
         """Of the last questions asked, the one about another message that a message, or an edit of

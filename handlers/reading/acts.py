@@ -128,6 +128,8 @@ class Layer(_Act):
     each: Each | None = None
     same: bool | None = None
     """As much as the sender's last, and of the same; told only in a room."""
+    like: date | None = None
+    """The same as the one of that day; told only in a room."""
     in_it: bool | None = None
     """It went into "it": the bin that the talk is on; told only in a room."""
     firm: bool | None = None
@@ -294,6 +296,11 @@ class Amend(_Act):
     """The message whose record was asked about; never read from words."""
     which: Layer | None = None
     """The record as it is called by what went in, when, where, by whom; told only in a room."""
+    crossed: Literal["each", "one"] | None = None
+    """What was told of each of two bins belongs to the other one, or what is in the first was put
+    into the second (never read from words); told only in a room."""
+    between: tuple[str, ...] = ()
+    """The two bins, where they are named."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -338,6 +345,8 @@ class Done(_Act):
     """Who did it, if that was another; told only in a room."""
     task: str | None = None
     """Which of several things it was, when that was asked; never read from words."""
+    doubtful: bool | None = None
+    """What is remarked beside it may be of other things; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -43,6 +43,8 @@ from handlers.reading.corrections.restoring import CUES as RESTORING_CUES
 from handlers.reading.corrections.restoring import restored
 from handlers.reading.deeds.betweenbins import CUES as BETWEEN_CUES
 from handlers.reading.deeds.betweenbins import between_bins
+from handlers.reading.deeds.fullness import CUES as FULLNESS_CUES
+from handlers.reading.deeds.fullness import fullness
 from handlers.reading.deeds.reopening import CUES as REOPENING_CUES
 from handlers.reading.deeds.reopening import reopened
 from handlers.reading.food.unfit import CUES as UNFIT_CUES
@@ -100,6 +102,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (sizes, SIZE_CUES),
     (reopened, REOPENING_CUES),
     (between_bins, BETWEEN_CUES),
+    (fullness, FULLNESS_CUES),
     (restored, RESTORING_CUES),
     (recipe, RECIPE_CUES),
     (conditions, CONDITION_CUES),
@@ -137,13 +140,15 @@ class Reading:
 
 def _acts(said: Reading) -> tuple[Act | Plan, ...]:
     text, context = said.text, said.context
-    leans = context.asked or isinstance(context.last, Drain | Layer)
+    leans = context.asked or any(
+        isinstance(record, Drain | Layer) for record in (context.last, context.just_told)
+    )
     if leans and may_follow(text) and (again := asked_again(said.message)):
         return again
     arranged, rest = _arranged(said)
     message = rest.message
     if (context.last or context.earlier) is not None:
-        own = not context.after_bot
+        own = not context.after_bot and not bins_told(message)
         leaning = never_done(message) or (own and (more(message) or another_number(message)))
         if leaning:
             return (*arranged, leaning)

@@ -102,3 +102,34 @@ async def test_beasts_and_children_of_other_talk_are_left_alone(
 async def test_what_comes_next_for_an_animal_that_ate_of_it(room: TalkingRoom) -> None:
     await room.says("the cat ate some of the fish", who="bram")
     assert "vet" in words(await room.says("is he gonna be ok", who="bram"))
+
+
+@pytest.mark.parametrize("asked", ["when's it ready?", "can we dig it in on Saturday?"])
+async def test_it_is_the_bin_that_is_to_be_buried(room: TalkingRoom, asked: str) -> None:
+    await room.says("sealed the shed bin")
+    said = words(await room.says(asked, who="zoe"))
+    assert "bury the shed bin" in said
+    assert "drain" not in said
+
+
+@pytest.mark.parametrize(
+    ("asked", "answered"),
+    [
+        ("what do I do with it?", "Thin it"),
+        ("for my roses?", "in 10 L of water"),
+        ("and for pots?", "in 10 L of water"),
+    ],
+)
+async def test_what_another_drained_is_asked_about(
+    room: TalkingRoom, asked: str, answered: str
+) -> None:
+    await room.says("drained it, 200 ml", who="bram")
+    assert answered in words(await room.says(asked, who="zoe"))
+
+
+async def test_both_bins_just_told_of_have_one_size(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("we've got two buckets now, the kitchen one and the balcony one")
+    said = words(await room.says("both 15 litres"))
+    assert "the kitchen bin holds 15 L" in said
+    assert "the balcony bin holds 15 L" in said

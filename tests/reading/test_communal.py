@@ -176,6 +176,10 @@ def test_a_rota_is_read(said: str, meant: tuple[str, int, str | None, date | Non
         ("let's call the shed bin Rosemary", Rename(bin="shed", name="Rosemary")),
         ("can we change the shed bin's name to Rosemary?", Rename(bin="shed", name="Rosemary")),
         ("change the name of bin 3 to Rosemary", Rename(bin="bin 3", name="Rosemary")),
+        (
+            "swap the names of bin 3 and the shed bin",
+            Rename(bin="bin 3", name="", other="shed"),
+        ),
         ("please take the shed bin off the list", Retire(bin="shed", deleted=True)),
         ("remove bin 3 from the calendar", Retire(bin="bin 3", deleted=True)),
         ("remove the shed bin please, Bram took it", Retire(bin="shed", maybe=True)),

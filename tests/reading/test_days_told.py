@@ -188,3 +188,22 @@ def test_what_went_into_the_ground_is_and_liquid_is_of_the_day_it_was_drawn() ->
 def test_the_day_of_a_mishap_or_an_absence_is_not_that_of_the_record(text: str, on: str) -> None:
     told = [act for act in acts(text) if isinstance(act, Drain | Layer)]
     assert [act.on for act in told] == [date.fromisoformat(on)]
+
+
+@pytest.mark.parametrize(
+    ("text", "on", "kg"),
+    [
+        ("12/6 shed 500 g", "2026-06-12", 0.5),
+        ("3/5 shed 500 g", "2026-05-03", 0.5),
+        ("5/16 shed bin 2 kg", "2026-05-16", 2.0),
+        ("11/21 shed 4 lb", "2025-11-21", 1.814),
+        ("3/5 of 2 kg went in the shed", "2026-06-17", 1.2),
+        ("5 kg, 2/5 in the shed", "2026-06-17", 2.0),
+        ("2/3 shed 6 kg", "2026-06-17", 4.0),  # its date would be months ago
+    ],
+)
+def test_two_numbers_before_a_bin_and_an_amount_are_a_date(text: str, on: str, kg: float) -> None:
+    found = [one for one in acts(text, in_room=True) if isinstance(one, Layer)]
+    [told] = [one for one in found if one.bin == "shed"]
+    assert told.on == date.fromisoformat(on)
+    assert told.mass_kg == pytest.approx(kg, rel=0.01)

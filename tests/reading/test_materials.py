@@ -346,3 +346,20 @@ def test_a_feast_a_club_and_a_colour_are_no_scraps(text: str, kinds: set[str]) -
     [layer] = acts(text)
     assert isinstance(layer, Layer)
     assert set(layer.materials or ()) == kinds
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("big blue got 2 L of leaves", [2.0]),
+        ("just under half a bucket of leaves in the shed bin", [5.0]),
+        ("raked 3 bags of leaves", []),
+        ("2 bags of leaves left by the gate", []),
+    ],
+)
+def test_leaves_by_the_bucket_are_scraps_where_a_bin_is_named(
+    text: str, litres: list[float]
+) -> None:
+    told = [act for act in acts(text, in_room=True) if isinstance(act, Layer)]
+    assert [layer.volume_l for layer in told] == pytest.approx(litres)
+    assert all(layer.materials == {"garden": 1.0} for layer in told)

@@ -5,7 +5,7 @@ import pytest
 from handlers.reading.actjson import as_json
 from handlers.reading.acts import Amend, Bury, Drain, Layer, Open, Retract, Seal, Set
 from handlers.reading.plans import read
-from tests.reading.context import acts, group
+from tests.reading.context import WEDNESDAY, acts, group
 
 
 @pytest.mark.parametrize(
@@ -441,3 +441,40 @@ def test_the_name_given_in_the_next_sentence_beats_the_colour(text: str, name: s
 )
 def test_a_name_is_written_small_on_a_phone(text: str, name: str | None) -> None:
     assert [act.bin for act in acts(text) if isinstance(act, Open)] == [name]
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "litres"),
+    [
+        ("green, 20 litres", "green", 20),
+        ("it's green, 20 L", "green", 20),
+        ("call it green", "green", None),
+        ("Dolly, 20 L please", "Dolly", 20),
+        ("the shed", "shed", None),
+        ("red bin (20 L)", "red", 20),
+    ],
+)
+def test_a_bin_begun_without_a_name_is_called_so(
+    text: str, name: str, litres: float | None
+) -> None:
+    last = Open(bin="bin 1", on=WEDNESDAY.date())
+    for after_bot in (False, True):
+        found = acts(text, bins=("bin 1",), last=last, after_bot=after_bot, in_room=True)
+        assert [(a.bin, a.capacity_l) for a in found if isinstance(a, Amend)] == [(name, litres)]
+
+
+@pytest.mark.parametrize(
+    ("text", "last"),
+    [
+        ("Great, 20 L", Open(bin="bin 1")),
+        ("green, 20 litres", Open(bin="Dolly")),
+        ("green, 20 litres", Open(bin="bin 1", capacity_l=20)),
+        ("green?", Open(bin="bin 1")),
+        ("green beans, 20 L", Open(bin="bin 1")),
+        ("20 L", Open(bin="bin 1")),
+    ],
+)
+def test_what_names_no_bin_that_was_begun(text: str, last: Open) -> None:
+    found = acts(text, bins=("bin 1", "Dolly"), last=last, after_bot=True, in_room=True)
+    assert not any(isinstance(act, Amend) and act.bin == "green" for act in found)
+    assert not any(isinstance(act, Amend) and act.bin == "Great" for act in found)

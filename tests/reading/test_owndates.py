@@ -236,7 +236,7 @@ SUNDAYS = "FREQ=WEEKLY;INTERVAL=2;BYDAY=SU"
         ),
         ("which bin is next?", Ask(topic="due", what="next")),
         ("when's the next thing due?", Ask(topic="due", what="next")),
-        ("which bins are fermenting?", Ask(topic="due", what="bury")),
+        ("which bins are fermenting?", Ask(topic="bin", what="sealed")),
         ("what can be planted?", Ask(topic="due", what="plant")),
         ("what's mine?", Ask(topic="due", member="Ines")),
         ("bot, what do I have to do?", Ask(topic="due", member="Ines")),

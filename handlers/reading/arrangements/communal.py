@@ -176,6 +176,8 @@ class Rename:
 
     bin: str
     name: str
+    other: str | None = None
+    """The bin whose name it is to have, and which is to have its own."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

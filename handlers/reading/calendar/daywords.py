@@ -74,7 +74,9 @@ WEEKDAYS = {
      "venerdi": 4, "sabato": 5, "domenica": 6, "jumatatu": 0, "jumanne": 1, "jumatano": 2,
      "alhamisi": 3, "ijumaa": 4, "jumamosi": 5, "sato": 5, "jumapili": 6, "mandag": 0, "tirsdag": 1,
      "onsdag": 2, "torsdag": 3, "fredag": 4, "lordag": 5, "sondag": 6, "maandag": 0, "dinsdag": 1,
-     "woensdag": 2, "donderdag": 3, "vrijdag": 4, "zaterdag": 5, "zondag": 6}  # fmt: skip
+     "poniedziałek": 0, "wtorek": 1, "srode": 2, "czwartek": 3, "piatek": 4, "sobote": 5,
+     "niedziele": 6, "woensdag": 2, "donderdag": 3, "vrijdag": 4, "zaterdag": 5,
+     "zondag": 6}  # fmt: skip
 
 
 # "sat" and "sun", "wed" and "fri" are words too: a day only behind one of these.

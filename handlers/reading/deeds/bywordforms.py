@@ -249,6 +249,12 @@ def _on_all(deed: str) -> Patterns:
     )
 
 
+_LAYER_IN = patterns(
+    # "Our next layer went in, 800 g"
+    r"^(?:(?:so|and|ok|hi|hello|all|just|,) )*(?:(?:my|our|the|a) )?(?:(?:very )?first|second|"
+    r"third|next|new|another|today 's|last)? ?layer (?:is |'s |has gone |went |just went )?in"
+    r"(?: [:,.;-])?(?: (?!(?:of|the|my|a|an|our)\b)\S+){1,4}$",
+)
 _EMPTIED = patterns(
     # "On Sunday I emptied the drain, got a pint"
     r"\bemptied (?:the|its|our|my) (?:drain|tap|tray|sump|reservoir|drip tray)\b.{0,12}\b(?:got|"
@@ -270,6 +276,7 @@ BYWORDS = (
     Byword(
         "layer", words_in("each both all"), _IN_EACH, of_bin=False, measured="mass", in_room=True
     ),
+    Byword("layer", words_in("layer"), _LAYER_IN, of_bin=False, measured="mass", in_room=True),
     *(
         Byword(kind, _ALL, _on_all(deed), words_in("done observe"), of_bin=False, in_room=True)
         for kind, deed in (("drain", "drained"), ("seal", "sealed"), ("bury", "buried"))

@@ -35,6 +35,7 @@ _LESSON = (
 )
 TURNS: tuple[tuple[str, str], ...] = (
     (  # bodies, luggage and the gym
+        "christmas xmas easter year holidays holiday lockdown "
         "weighed weighs weigh weighing lost gained heavier lighter baby son daughter grandson "
         "granddaughter nephew niece lamb calf toddler puppy kitten rucksack grandchild ram ewe "
         "pig dog "
@@ -44,6 +45,8 @@ TURNS: tuple[tuple[str, str], ...] = (
         "deadlifts kettlebell kettlebells dumbbell dumbbells barbell slimming midwife",
         r"\b(?:weighed|weighing|weighs|weigh) (?:myself |himself |herself )?in at\b"
         rf"{_ENDS}|"
+        rf"^(?:(?:i|have|ive|'ve|just|already|,) )*added {_MASS} (?:since|over) (?:christmas|"
+        rf"easter|new year|xmas|the holidays|the holiday|summer|winter|lockdown)\b{_ENDS}|"
         rf"\b(?:lost|gained|put on) {_MASS}\b{_ENDS}\b(?:since|slimming|diet|weight|gym|christmas|"
         rf"holidays?|this month|in (?:two|three|six|a) (?:weeks?|months?|fortnight)){_ENDS}|"
         rf"^{_MASS} (?:heavier|lighter) (?:than|since|this)\b{_ENDS}|"
@@ -208,7 +211,11 @@ TURNS: tuple[tuple[str, str], ...] = (
     (  # what cars, pools and washing get
         "screenwash antifreeze coolant petrol diesel bleach chlorine softener detergent paint "
         "emulsion "
-        "weedkiller adblue varnish creosote primer undercoat",
+        "weedkiller adblue varnish creosote primer undercoat car van mower lawnmower motorbike "
+        "tractor boiler chainsaw strimmer engine generator truck lorry",
+        r"\b(?:oil|water|coolant|fuel|petrol|diesel) (?:in|into|on|for) (?:(?:the|my|our|his|her|"
+        r"old|new) )*(?:car|van|mower|lawnmower|motorbike|tractor|boiler|chainsaw|strimmer|engine|"
+        rf"generator|truck|lorry)\b(?: ,? ?{AMOUNT})?|"
         rf"\b(?:added|put|poured|topped up|took|needed|used|got) {AMOUNT} (?:of )?(?:\w+ "
         rf")?(?:screenwash|antifreeze|"
         rf"coolant|"

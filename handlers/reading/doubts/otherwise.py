@@ -208,7 +208,7 @@ _OF_ELSE = {
         "conservatory loft "
         "tin tins tupperware ziploc packet packets sachet sachets cling",
         "grouted caulk caulked mastic putty varnish varnished coats frost frames sanded insulated "
-        "tiled tiles",
+        "tiled tiles draught draughts draughty draft drafts drafty",
         r"\bsealing (?:\w+ ){0,2}(?:roofs?|gutters?|windows?|floors?|walls?|bath|shower|carts?|"
         r"patio|"
         r"drive|driveway|loft|tank|boat|hull|grout)\b|"
@@ -218,6 +218,11 @@ _OF_ELSE = {
         r"\bsealed (?:\w+ ){0,3}with (?:\w+ )?(?:felt|bitumen|silicone|mortar|grease|resin|tar|"
         r"epoxy|sealant|a kiss|beeswax|oil)\b|\bvacuum sealed\b|"
         r"\bsealed off\b.*\b(?:asbestos|police|scaffolding)\b|"
+        r"\b(?:closed|shut|locked)(?: up)?(?: (?:the )?qbin)?(?: up)? (?:(?:for|until|till) "
+        r"(?:the )?(?:night|day|weekend|evening)|early(?!.*\b(?:room|full)\b)|"
+        r"on (?:mon|tues|wednes|thurs|fri|satur|sun)days)\b.*|"
+        r"^(?!.*\bqbin\b).*\b(?:closed|shut)(?: up)? (?:for|until|till) (?:the )?(?:season|summer|"
+        r"winter|(?:school )?holidays?|half term)\b.*|"
         r"\blips (?:are |is )?sealed\b|\bsealed off by\b(?: the)?(?: police)?(?: tape)?|"
         r"\b(?:closed|shut)\b.{0,25}\b(?:chippy|takeaway|takeout|pizza|eating out|sandwiches)\b|"
         r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:resurfacing|tarmac|gritting|refit|rewiring|"
@@ -232,6 +237,8 @@ _OF_ELSE = {
         r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b|"
         r"\bput (?:tape|ribbons?|string|rope|bunting) (?:round|around|along|across)\b.{0,40}"
         r"\bfor (?:the|a) (?:\w+ )?(?:party|wedding|fair|birthday|decorat(?:ors|ing)|race)\b",
+        "night day weekend evening season summer winter early mondays tuesdays wednesdays "
+        "thursdays fridays saturdays sundays half "
         "lunch final match exams clean asbestos police scaffolding off repair repairs concert "
         "chippy takeaway takeout pizza eating sandwiches resurfacing tarmac gritting refit "
         "rewiring electrics roofers inspection election elections polling choir mass prayers "
@@ -255,6 +262,13 @@ _OF_ELSE = {
         "beans lentils sprouts tofu bladder flask teapot",
         "abscess knee cyst blister landlord landlady darts painted repainted doctor vet nurse "
         "surgeon urn heater radiators dehumidifier gearbox",
+        r"\b(?:qbin|street|road|bathroom|kitchen|shower|sink|bath|main|outside|storm|yard|garden|"
+        r"shed|garage|cellar|basement|patio|courtyard) drains?(?: 's)? "
+        r"(?:(?:is|'s|was|got|has|are|been|all|keeps) )*(?:blocked|clogged|"
+        r"backed up|overflowing|backing up|bunged up|unblocked)\b.*|"
+        r"^(?!.*\bqbin\b).*\b(?:absolutely|totally|completely|utterly|emotionally|mentally|"
+        r"physically|feel|feeling|felt|feels|look|looks|looking) (?:so |a bit |pretty |really )*"
+        r"drained\b(?! (?:it|them|both|all|off)\b).*$|"
         r"\b(?:drained|draining|emptied|finished) (?:my|his|her|the|a|two|three|four|another|\d) "
         r"(?:glass(?:es)?|pints?|mugs?|coffees?|beers?|teas?|cuppas?|bowl)\b(?! (?:full "
         r")?(?:from|off|"
@@ -311,6 +325,8 @@ _OF_ELSE = {
         rf"{_PLUMBING}\b{_NO_VESSEL}[^;!?]*|"
         r"\b(?:buckets?|bucketfuls?|boxes|box|bags?|sacks?|crates?|barrows?|wheelbarrows?|loads?|"
         rf"trugs?|tubs?|pails?|qbin) of {_LOOT} (?:out of|from|off) (?:the |our )?qbin\b",
+        "blocked clogged backed overflowing backing bunged unblocked absolutely totally completely "
+        "utterly emotionally mentally physically feel feeling felt feels look looks looking "
         "emulsion varnish creosote gloss primer undercoat paint wine pier "
         "vinegar bleach descaler bicarb detergent struck caught landed reeled hooked netted "
         "nothing "
@@ -342,6 +358,8 @@ _OF_ELSE = {
         "hatchet lede lead capsule cable cables pipe pipes hose wire post posts pole poles fence "
         "slipper slippers walnuts acorns ashes",
         "overtime paperwork turnout coffin crematorium mourners hymns matchbox shoebox duvet",
+        r"\bdug (?:over|up) (?:the|my|our|a) (?:\w+ )?(?:beds?|borders?|plot|patch|garden|lawn|"
+        r"allotment)(?: (?:by|near|behind|beside|next to) (?:the )?qbin)?|"
         r"\bburied (?:under|in) (?:[\d.]+ \w+ of )?(?:work|emails?|debt|snow|laundry|marking|"
         r"homework|admin)\b|"
         r"\bburied in (?:the|a|his|her) (?:crossword|newspaper|book|phone|laptop|telly)\b|"
@@ -376,6 +394,7 @@ _OF_ELSE = {
         r"under\b|"
         r"\bunder (?:duress|protest|pressure|arrest|oath|orders|control|warranty|the weather|water|"
         r"scaffolding|review|construction|offer|attack|canvas|siege|stress)\b",
+        "bed beds border borders plot patch garden lawn allotment "
         "crossword newspaper book phone laptop telly work email emails debt snow laundry marking "
         "homework admin peas sea alive guinea bunny canary kitten mam nan brother sister friend "
         "neighbour neighbor colleague pony where chicken hen gerbil cat dog crowns bulbs leeks "

@@ -1,5 +1,5 @@
-"""Which of the dues are asked about: what is late, what comes first, all but one deed, the bins at
-one stage; and why we reminded of them.
+"""Which of the dues are asked about: what is late, what comes first, all but one deed; and why
+we reminded of them.
 """
 
 from handlers.reading.acts import Ask
@@ -56,10 +56,10 @@ _WHY_SAID = Late(
     r"(?: (?:today|now|again|this morning|about (?:it|this|that|them)|of (?:it|this|that)|so often|"
     rf"every day|on a \w+))*{AFTER}(?: \?)?"
 )
-_BY_STAGE = Late(
+_TO_PLANT = Late(
     rf"{BEFORE}(?:which|what)(?: of (?:the|our))?(?: (?:bins?|ones?|pails?|buckets?))?"
     r"(?: (?:is|are|can|do))* "
-    rf"(?:(?P<bury>fermenting|sealed|shut|closed)|(?P<plant>be planted)){AFTER}(?: \?)?"
+    rf"be planted{AFTER}(?: \?)?"
 )
 ACTS = {
     "buried": "bury", "bury": "bury", "dig": "bury", "burying": "bury", "burial": "bury",
@@ -86,10 +86,7 @@ def of_a_kind(text: str, *, to_bot: bool) -> Ask | None:
         return Ask(topic="due", what=NEXT)
     if to_bot and _ALL.fullmatch(text):
         return Ask(topic="due")
-    match = _BY_STAGE.fullmatch(text)
-    if match is None or not (to_bot or match["plant"] or OURS.search(text)):
-        return None
-    return Ask(topic="due", what="bury" if match["bury"] else "plant")
+    return Ask(topic="due", what="plant") if _TO_PLANT.fullmatch(text) else None
 
 
 def whether_done(text: str, member: str | None) -> Ask | None:
@@ -98,4 +95,20 @@ def whether_done(text: str, member: str | None) -> Ask | None:
     return Ask(topic="due", member=member, what=ACTS[match["verb"]]) if match else None
 
 
+def of_it(text: str) -> Ask | None:
+    """ "When's it ready?", "can we dig it in on Saturday?", while the talk is of the bins."""
+    asked = _IT_READY.fullmatch(text) or _MAY_IT.fullmatch(text)
+    return Ask(topic="due", what="bury") if asked else None
+
+
+_IT = r"(?:it|they|them|that(?: one)?|this(?: one)?|ours|mine|the bin|the bucket)"
+_IT_READY = Late(
+    rf"{BEFORE}when(?: is| 's| are| 're| will|s)? {_IT}(?: be)? (?:ready|ripe|done|finished)"
+    rf"(?: (?:to (?:bury|dig in)|then|to go in))*{AFTER}(?: \?)?"
+)
+_MAY_IT = Late(
+    rf"{BEFORE}(?:can|could|may|should|shall) (?:we|i) (?:already |now |just )?"
+    rf"(?:bury {_IT}|dig {_IT} (?:in|under)|put {_IT} in the (?:ground|soil|earth))"
+    rf"(?: (?:on|this|next|at|the|in|by|then)| \w{{3,9}})?(?: \w{{3,9}}){{0,2}}{AFTER}(?: \?)?"
+)
 _BINS_OR_DUE = Late(r"\b(?:bins?|due)\b")

@@ -19,6 +19,7 @@ from handlers.reading.questions.duekinds import (
     OURS,
     WHATS,
     of_a_kind,
+    of_it,
     whether_done,
 )
 from handlers.reading.words.late import Late
@@ -34,6 +35,7 @@ CUES = (
     "forgotten", "is next", "s next", "s the next", "can be planted", "fermenting", "sealed",
     "shut", "happening", "planned", "the plan", "got to do", "need to do", "have to do",
     "show ", "list ", "schedule", "agenda",
+    "which bin", "which of", "which bucket",
 )  # fmt: skip
 
 _WHAT = Late(rf"{BEFORE}{DUE}(?P<more>.*)")
@@ -120,6 +122,18 @@ _WHEN = Late(
     r"(?P<verb>buried|bury|sealed|seal|closed|close|drained|drain|emptied|planted|plant|ready|"
     r"dug in|dig in|go in the ground)(?P<more>.*)"
 )
+_TIME_YET = Late(
+    rf"{BEFORE}(?:(?:is it |is it already |already )?time to|do (?:we|i) (?:need|have) to|"
+    r"should (?:we|i)|must (?:we|i)) (?P<verb>drain|bury|seal)"
+    r"(?: (?:now|yet|already|today|any|anything|something|one|the bins?|a bin|any bins?))*"
+    rf"{AFTER}"
+)
+"""Of any bin: "is it time to drain?"."""
+_IN_STAGE = Late(
+    rf"{BEFORE}which(?: of (?:the|our))? (?:bins?|buckets?|pails?|ones?)(?: is| are| 's)?"
+    r"(?: still| now| currently)? (?:(?P<open>open|filling)|(?P<sealed>sealed|shut|closed|"
+    rf"fermenting)|(?P<shared>shared|communal|for (?:everybody|everyone|all))){AFTER}"
+)
 _MAY = Late(
     rf"{BEFORE}(?:can|could|may|should|shall|is it (?:ok|okay|fine|alright|all right|safe)"
     r"(?: for (?:us|me))? to) (?:i |we )?(?:now |already |just )?(?P<verb>bury|dig in|dig) "
@@ -160,7 +174,11 @@ _FILES = ("file", "ics", "ical")
 def due_questions(message: Message) -> Iterator[Found]:
     """Every question about the calendar that says more than "what's due?"."""
     for sentence in message.sentences:
-        plan = _asked(message, sentence.start, sentence.end)
+        plan: Ask | Show | KeepUp | None = _in_stage(message, sentence.start, sentence.end)
+        if plan is None:
+            plan = _asked(message, sentence.start, sentence.end)
+        if plan is None and sentence.asked:
+            plan = _is_time(message, sentence.start, sentence.end)
         if plan is not None:
             yield Found(sentence.start, sentence.end, plan)
 
@@ -174,7 +192,7 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
         return KeepUp(wanted=match["verb"] not in _DOWN)
     to_bot = bool(message.bot) or message.context.after_bot
     members = [m.name for m in message.members if start <= m.start < end]
-    asked = of_a_kind(text, to_bot=to_bot)
+    asked = of_a_kind(text, to_bot=to_bot) or (of_it(text) if message.context.of_bins else None)
     if asked or (asked := whether_done(text, members[0] if len(members) == 1 else None)):
         return asked
     if _MINE.fullmatch(text) or (to_bot and _MINE_TO_BOT.fullmatch(text)):
@@ -193,6 +211,20 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     if (match := _WHEN.fullmatch(text)) or (match := _may_be_buried(message, start, end, text)):
         return _when(message, start, end, match)
     return None
+
+
+def _in_stage(message: Message, start: int, end: int) -> Ask | None:
+    """ "Which bins are open?", "which bin is shared?"."""
+    match = _IN_STAGE.fullmatch(_text(message, start, end))
+    return Ask(topic="bin", what=match.lastgroup) if match else None
+
+
+def _is_time(message: Message, start: int, end: int) -> Ask | None:
+    """ "Is it time to drain?", of whichever bin."""
+    match = _TIME_YET.fullmatch(_text(message, start, end))
+    if match is None:
+        return None
+    return Ask(topic="due", what=ACTS[match["verb"]], first=message.today, on=message.today)
 
 
 def _by_deed(message: Message, start: int, end: int, *, to_bot: bool) -> Ask | None:

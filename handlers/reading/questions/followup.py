@@ -14,6 +14,7 @@ from handlers.reading.message import Message, read_message
 from handlers.reading.plaintext import plain_text
 from handlers.reading.questions.askedanew import LEADS, OPENING, SMALL, is_bare, is_only, with_named
 from handlers.reading.questions.asks import is_why
+from handlers.reading.questions.briefly import PLANTS
 from handlers.reading.questions.inunits import in_other_units
 from handlers.reading.questions.severally import each_asked
 from handlers.reading.words.late import Late
@@ -65,7 +66,7 @@ def asked_again(message: Message) -> tuple[Act, ...]:
     if in_units := in_other_units(message):
         return tuple(replace(asked, rules=_RULE) for asked in in_units)
     if not context.asked:
-        return _so_much(message)
+        return _so_much(message) or _for_plants(message)
     if is_why(message):
         return (Ask(topic="why", rules=_RULE),)
     if right := _told_of_question(message):
@@ -190,6 +191,16 @@ def _so_much(message: Message) -> tuple[Act, ...]:
     if not isinstance(last, Drain) or message.bins or not _SO_MUCH.search(plain_text(message)):
         return ()
     return (Ask(topic="liquid", bin=last.bin, rules=_RULE),)
+
+
+def _for_plants(message: Message) -> tuple[Act, ...]:
+    """ "For my basil?", right behind what was drained: how far it is thinned for that."""
+    context = message.context
+    drawn = isinstance(context.last, Drain) or isinstance(context.just_told, Drain)
+    if not drawn or not message.has(PLANTS) or not _asks(message):
+        return ()
+    thinned = with_named(Ask(topic="dilution"), message)
+    return (replace(thinned, rules=_RULE),) if thinned and thinned.use else ()
 
 
 def _times(asked: Ask, message: Message) -> Ask | None:

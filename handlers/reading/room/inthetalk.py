@@ -158,7 +158,8 @@ def _barely(told: Amend | Layer | Drain, message: Message, since: Since) -> Lean
     else:
         further = first_in(FURTHER, plain_text(message)) is not None
         may_be = further and since.record is not None and not since.late
-        if since.nothing and (may_be or not further):
+        joins = isinstance(message.context.just_told, Layer) and bool(message.items)
+        if since.nothing and (may_be or joins or not further):
             return Leaning.ANOTHERS if message.norms[0] in _YES else Leaning.MEANT
         may_be = may_be and not since.asked_us
     apart = since.own or since.figures or since.asked or since.others > MOST_TALK
@@ -186,7 +187,7 @@ def _stands_alone(told: Amend | Retract | Layer | Drain, message: Message) -> bo
 
 
 NAMING: Mapping[type[Amend | Retract], Sequence[str]] = {
-    Amend: ("which", "what", "whose", "was", "rest"),
+    Amend: ("which", "what", "whose", "was", "rest", "crossed"),
     Retract: ("which", "what", "materials", "of_bin"),
 }
 """The fields that say which record is meant."""
@@ -197,7 +198,8 @@ _PUT_IN = words_in("add chuck toss dump throw tip feed bung lob sling scrape loa
 
 def _is_bare_place(told: Amend, message: Message) -> bool:
     """ "It was the blue one": the bin is what is put right, and names no record."""
-    return not _measures(told) and told.on is None and not _corrects(message)
+    bare = not _measures(told) and told.on is None and told.crossed is None
+    return bare and not _corrects(message)
 
 
 def _is_named(told: Amend | Retract, message: Message, since: Since) -> bool:

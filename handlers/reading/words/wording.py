@@ -232,7 +232,7 @@ ACCEPTING_BARE = _patterns(
 FURTHER = _patterns(
     r"^(?:(?:oh|ah|ok|okay|yes|yep|,) )*(?:and|plus|then|\+|&|another|also) ",
     r"\b(?:more|another|extra|additional|further|again|too|also|plus|as well|on top|"
-    r"noch|dazu|jeszcze|otros?|otras?)\b",
+    r"noch|dazu|jeszcze|otros?|otras?|encore|ancora|mas)\b",
     r"\bin (?:went|goes|go)\b|\b(?:went|gone|goes) in\b",
 )
 """A further amount, behind the bot's answer to the one before."""
