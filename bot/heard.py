@@ -8,7 +8,7 @@ such events itself, so that one mind hears the same everywhere. An event that is
 import html
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, datetime
 from typing import Any
 
@@ -36,6 +36,8 @@ class _Heard:
     sender: str
     at: datetime
     """When the sender's homeserver took it (UTC)."""
+    shown: str | None = None
+    """The name that the sender shows in the room, where that is known."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -100,8 +102,18 @@ class Ranked(_Heard):
 Heard = Said | Edited | Withdrawn | Reacted | Moved | Ranked
 
 
+SHOWN = "pailkeeper.shown"
+"""Where an event has the name that its sender shows: the session adds it, no homeserver does."""
+
+
 def from_event(raw: Raw) -> Heard | None:
     """What a room event says to the mind, or None where it says nothing."""
+    heard = _from_event(raw)
+    shown = words.name(_text(raw.get(SHOWN))) if heard else ""
+    return replace(heard, shown=shown) if heard and shown else heard
+
+
+def _from_event(raw: Raw) -> Heard | None:
     event, sender, kind = (_text(raw.get(k)) for k in ("event_id", "sender", "type"))
     at = moment(raw.get("origin_server_ts"))
     if not event or not sender or at is None:

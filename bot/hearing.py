@@ -239,6 +239,9 @@ class Hearing:
         at = trace.at if trace else withdrawn.at
         turn = await self._turn(target, at, cause=withdrawn.event)
         await self._drop_question(target, withdrawn.event)
+        if trace and (other := await self._other_strike(trace)):
+            await changes.strike_in_place_of(self.book, target, other)
+            return
         undone = await corrections.undo(target, turn)
         await keeping.carry_out(turn, undone)
         if trace is None or trace.kind != "edited":
@@ -252,11 +255,24 @@ class Hearing:
             await self._answered(target, trace), withdrawn.event, only_if_answered=True
         )
 
+    async def _other_strike(self, mark: Trace) -> str | None:
+        """The mark by which its setter still strikes out what the one taken back did."""
+        if mark.kind != "reacted" or not _strikes(mark) or not mark.sender or not mark.about:
+            return None
+        db, room = self.book.db, self.room
+        event = await self.talk.record_behind(mark.about) or mark.about
+        marked = [event, *await outbox.answers_to(db, room.id, event)]
+        for other in await inbox.marked_by(db, room.address, mark.sender, marked):
+            is_another = other.event != mark.event and _strikes(other)
+            if is_another and not await self.book.is_withdrawn(other.event):
+                return other.event
+        return None
+
     async def _answered(self, event: str, trace: Trace | None) -> str:
         """The message whose answer tells what an event did: an edit's, or the one struck out."""
         if trace is None or trace.about is None:
             return event
-        if trace.kind == "reacted" and marks.plain(trace.mark or "") in marks.STRIKE:
+        if trace.kind == "reacted" and _strikes(trace):
             return await self.talk.record_behind(trace.about) or event
         return trace.about if trace.kind == "edited" else event
 
@@ -325,7 +341,8 @@ class Hearing:
     ) -> Turn:
         sender = await self.book.name_of(self.heard.sender)
         if sender is None:
-            sender = local_part(self.heard.sender)
+            # Whoever was forgotten is met anew by the name they show, and not by their account.
+            sender = self.heard.shown or local_part(self.heard.sender)
             await changes.meet(self.book, self.heard.sender, sender)
             sender = await self.book.name_of(self.heard.sender) or sender
         return Turn(
@@ -411,6 +428,10 @@ class Hearing:
         question = await self.book.question_about(event)
         if question:
             await changes.settle_question(self.book, question, by)
+
+
+def _strikes(mark: Trace) -> bool:
+    return marks.plain(mark.mark or "") in marks.STRIKE
 
 
 def _meant_besides(act: Act | Plan, answer: Answer) -> set[type[Act]]:

@@ -47,7 +47,9 @@ class Neighbour:
             await tend_keys(self.client)
             async with self._news:
                 for room, info in answer.rooms.join.items():
-                    self.heard[room] += [timeline.raw(e) for e in info.timeline.events]
+                    self.heard[room] += [
+                        timeline.raw(self.client, room, e) for e in info.timeline.events
+                    ]
                 self._news.notify_all()
 
     async def say(self, room: str, text: str, **more: Any) -> str:

@@ -18,6 +18,7 @@ from nio.events.misc import BadEvent
 from nio.responses import RoomInfo
 
 from bot.connection import Client, http_status
+from bot.heard import SHOWN
 from storage import inbox
 from storage.database import Database
 from storage.inbox import Arrival, Item
@@ -90,7 +91,7 @@ def decrypted(client: Client, item: Item) -> Mapping[str, Any] | None:
         return None
     event.room_id = item.room
     try:
-        return raw(client.decrypt_event(event))
+        return raw(client, item.room, client.decrypt_event(event))
     except EncryptionError:
         return None
 
@@ -196,7 +197,7 @@ def _arrival(client: Client, room: str, event: AnyEvent, received: datetime) -> 
     if not isinstance(event.source.get("event_id"), str):
         return None
     parked = isinstance(event, MegolmEvent) and _may_be_read_later(client, room, event)
-    source, sent_at = raw(event), event.source.get("origin_server_ts")
+    source, sent_at = raw(client, room, event), event.source.get("origin_server_ts")
     if isinstance(sent_at, int) and sent_at > to_ms(received):
         source = {**source, "origin_server_ts": to_ms(received)}
     return Arrival(room=room, raw=source, parked=parked)
@@ -214,8 +215,13 @@ def lacks_key(client: Client, room: str, event: MegolmEvent) -> bool:
     return store.get(room, event.sender_key or "", event.session_id or "") is None
 
 
-def raw(event: AnyEvent) -> Mapping[str, Any]:
-    """The event as the mind hears it: of a decrypted one only what the ciphertext may say."""
-    if not event.decrypted:
-        return event.source
-    return {key: event.source[key] for key in OF_DECRYPTED if key in event.source}
+def raw(client: Client, room: str, event: AnyEvent) -> Mapping[str, Any]:
+    """The event as the mind hears it, with the name that its sender shows: of a decrypted one only
+    what the ciphertext may say.
+    """
+    source = event.source
+    if event.decrypted:
+        source = {key: source[key] for key in OF_DECRYPTED if key in source}
+    joined = client.rooms.get(room)
+    sender = joined.users.get(source.get("sender", "")) if joined else None
+    return {**source, SHOWN: sender.display_name} if sender else source

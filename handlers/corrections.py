@@ -206,11 +206,13 @@ def undone_words(undone: Answer, turn: Turn) -> str:
 
 
 async def targets_of(turn: Turn, but: Collection[str] = ()) -> list[Entry]:
-    """The entries of the message replied to, else of the sender's last recorded message that is
-    not of an act left out; none if that was struck out, whatever stands before it.
+    """The entries of the message replied to, or what that put right, else of the sender's last
+    recorded message that is not of an act left out; none if that was struck out, whatever stands
+    before it.
     """
     if turn.refers_to:
-        return await turn.book.of_event(turn.refers_to)
+        book, event = turn.book, turn.refers_to
+        return await book.of_event(event) or await book.standing_by(event)
     last = await last_lately(turn, but)
     return await turn.book.of_event(last.event) if last and not last.struck else []
 

@@ -10,6 +10,7 @@ from datetime import date, timedelta
 from handlers.people import is_same
 from storage import custody
 from storage.book import Book
+from storage.forgetting import FORGOTTEN
 from storage.moments import local_day
 from storage.rows import Bin, Entry
 
@@ -38,6 +39,13 @@ class Custody:
     coming: Entry | None = None
     """An acceptance whose day is still to come."""
     retired: Entry | None = None
+
+    @property
+    def leaver(self) -> str | None:
+        """Who has left the room, and the bin with it; who asked to be forgotten has not left."""
+        if self.left is None or self.left.event.startswith(FORGOTTEN):
+            return None
+        return self.left.member
 
     def is_open_to(self, member: str) -> bool:
         """Whether what is on offer can be taken by a member."""

@@ -3,11 +3,12 @@
 from collections import Counter
 
 from handlers.answer import Answer, Query, Turn
-from handlers.phrasing import day, mass, the
+from handlers.phrasing import capital, day, mass, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import Forget
 from handlers.state import layer_mass, states_of
 from storage import links
+from storage.forgetting import naming
 from storage.rows import Entry, Member
 
 WORDS = {
@@ -18,6 +19,8 @@ WORDS = {
     "unseal": ("sealing undone", "sealings undone"),
     "bury": ("burial", "burials"),
     "observe": ("observation", "observations"),
+    "leave": ("leaving of the room", "leavings of the room"),
+    "return": ("coming into the room", "comings into the room"),
     "batch": ("batch of starter", "batches of starter"),
     "stock": ("count of starter", "counts of starter"),
 }
@@ -31,6 +34,9 @@ WHAT_IT_MEANS = (
     "That takes your name and your account out of this group's book, for good. What you put into "
     "bins stays in their totals, without the name. If that is what you want, say “pailkeeper, "
     "forget me for good”."
+)
+ONLY_THEY = (
+    "Only {who} can ask for that, by “pailkeeper, forget me”; or whoever runs me does it for them."
 )
 OLD_BACKUPS = "Backups made before now still hold the name until newer ones take their place."
 
@@ -53,19 +59,37 @@ async def known(turn: Turn) -> Answer:
 async def forget(act: Forget, turn: Turn) -> Answer:
     """Take the sender out of the book; where they are not sure yet, say what that means."""
     if act.whose:
-        only = f"Only {act.whose} can ask me that, by “pailkeeper, forget me”."
-        return Answer(say=f"{only} Whoever runs me can do it too.")
-    if not act.sure:
-        return Answer(say=WHAT_IT_MEANS, query=Query.about(act, lacks="yes"))
+        return Answer(say=ONLY_THEY.format(who=act.whose))
     member = await _sender(turn)
+    named = await _bins_named(member, turn)
+    if not act.sure:
+        say = f"{WHAT_IT_MEANS}{f' {named}' if named else ''}"
+        return Answer(say=say, query=Query.about(act, lacks="yes"))
     count = len(await _about(turn))
     stay = {0: "", 1: " One record stays, without the name."}
     return Answer(
         forgets=member,
         say="Done: your name and account are out of this group's book."
         + stay.get(count, f" {count} records stay, without the name.")
+        + (f" {named}" if named else "")
         + f" {OLD_BACKUPS}",
     )
+
+
+async def _bins_named(member: Member | None, turn: Turn) -> str:
+    """That bins bear the member's name: the group calls them so, and nothing of ours can know
+    by what other name it would.
+    """
+    if member is None:
+        return ""
+    named = naming(member, await turn.book.members())
+    bins = [
+        the(bin.name)
+        for bin in (*await turn.book.bins(), *await turn.book.retired())
+        if named.search(bin.name)
+    ]
+    keeps = "keep their names" if len(bins) > 1 else "keeps its name"
+    return f"{capital(listed(bins))} {keeps}, which the group gave." if bins else ""
 
 
 async def _sender(turn: Turn) -> Member | None:

@@ -73,7 +73,7 @@ async def unattended(turn: Turn) -> AsyncIterator[Notice]:
     for bin in await turn.book.bins():
         custody = await custody_of(turn.book, bin, turn.today)
         if custody.left:
-            yield _unattended(bin, custody.left, turn)
+            yield _unattended(bin, custody.left, custody.leaver, turn)
 
 
 def _key(turn: Turn, *parts: object) -> str:
@@ -85,12 +85,12 @@ def _own(key: str, entry: NewEntry) -> NewEntry:
     return replace(entry, event=key, cause=key, writer=None)
 
 
-def _unattended(bin: Bin, left: Entry, turn: Turn) -> Notice:
+def _unattended(bin: Bin, left: Entry, leaver: str | None, turn: Turn) -> Notice:
     key = _key(turn, "unattended", left.root, bin.id)
+    why = f"{capital(leaver)} has left the room, and nobody keeps" if leaver else "Nobody keeps"
     return Notice(
         key=key,
-        say=f"{capital(left.member or 'The keeper')} has left the room, and nobody keeps "
-        f"{the(bin.name)}. Who takes it? {TAKE}. If it is out of use, say “retire "
+        say=f"{why} {the(bin.name)}. Who takes it? {TAKE}. If it is out of use, say “retire "
         f"{the(bin.name)}”.",
         entries=[_own(key, turn.entry("offer", bin=bin.name))],
     )

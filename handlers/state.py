@@ -259,6 +259,6 @@ async def described(
         capacity_l=about.capacity_l,
         shared=about.shared,
         keeper=custody.keeper,
-        left=custody.left.member if custody.left else None,
+        left=custody.leaver,
         retired=custody.retired is not None,
     )

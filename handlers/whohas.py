@@ -93,7 +93,7 @@ async def _line(bin: Bin, turn: Turn) -> str:
     custody = await present_custody(turn.book, bin, turn.today)
     who = custody.keeper or "nobody yet"
     if custody.left:
-        who = f"nobody, since {custody.left.member} left"
+        who = f"nobody, since {custody.leaver} left" if custody.leaver else "nobody"
     words = f"{capital(the(bin.name))}: {who}."
     if custody.coming and custody.coming.on:
         words += f" {capital(day(custody.coming.on, turn.today))} {custody.coming.member} takes it."

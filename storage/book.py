@@ -213,6 +213,10 @@ class Book(Roster):
         touched = {entry.id: entry for entry in [*made, *struck]}
         return [touched[id] for id in sorted(touched)]
 
+    async def standing_by(self, event: str) -> list[Entry]:
+        """The entries that an event made, of whatever message, and that stand."""
+        return [entry for entry in await self.touched_by(event) if not entry.struck]
+
     async def edits_of(self, event: str) -> list[str]:
         """The edits that a message had."""
         rows = await self.db.rows(
@@ -242,13 +246,18 @@ class Book(Roster):
         return await inbox.withdraws(self.db, self.room.address, event)
 
     async def last_by(self, member: str, *, but: Iterable[str] = ()) -> Entry | None:
-        """The last of what a member wrote down, struck or not, those acts left out."""
-        return await self._line(
+        """The last of what a member wrote down, struck or not, those acts left out; as another
+        has put it right since, if so.
+        """
+        last = await self._line(
             "WHERE room = ?1 AND writer = (SELECT id FROM member WHERE room = ?1 AND name = ?2) "
             "AND act NOT IN (SELECT value FROM json_each(?3)) "
             "ORDER BY id DESC LIMIT 1",
             (self.room.id, member, json.dumps(list(but))),
         )
+        if last is None or not last.struck:
+            return last
+        return await self._line("WHERE root = ? ORDER BY id DESC LIMIT 1", (last.root,)) or last
 
     async def written_by(self, member: str, first: date, last: date) -> list[Entry]:
         """What stands of what a member wrote down of the days from `first` to `last`."""

@@ -70,6 +70,15 @@ async def strike_out(book: Book, entries: Sequence[Entry], by: str, at: datetime
     )
 
 
+async def strike_in_place_of(book: Book, former: str, by: str) -> None:
+    """What one event struck out is struck out by another, since the former was taken back."""
+    await book.db.write(
+        "UPDATE entry SET struck_by = ? WHERE room = ? AND struck_by = ?",
+        (by, book.room.id, former),
+        room=book.room.id,
+    )
+
+
 async def set_runs(book: Book, runs: Sequence[tuple[int, int]]) -> None:
     """Number entries: pairs of entry id and run."""
     await book.db.write_many(
@@ -130,9 +139,11 @@ async def meet(book: Book, user: str, name: str, *, present: bool = True) -> Non
         (book.room.id, name),
     )
     known = await book.db.row(
-        "SELECT id FROM member WHERE room = ? AND user = ?", (book.room.id, user)
+        "SELECT id, name FROM member WHERE room = ? AND user = ?", (book.room.id, user)
     )
     if known:
+        if known["name"] != name:
+            await _call_anew(book, known["name"], name)
         await book.db.write(
             "UPDATE member SET name = ?, present = ? WHERE id = ?",
             (name, int(present), known["id"]),
@@ -150,6 +161,39 @@ async def meet(book: Book, user: str, name: str, *, present: bool = True) -> Non
             (book.room.id, user, name, int(present)),
             room=book.room.id,
         )
+
+
+async def _call_anew(book: Book, before: str, name: str) -> None:
+    """A member shows another name: what is due to them, asked of them or promised bears it, too."""
+    db, room = book.db, book.room
+    await db.write(
+        "UPDATE due SET to_member = ? WHERE room = ? AND to_member = ?",
+        (name, room.id, before),
+        room=room.id,
+    )
+    await db.write(
+        "UPDATE question SET sender = ? WHERE room = ? AND sender = ?",
+        (name, room.id, before),
+        room=room.id,
+    )
+    of_room = "room IN (SELECT ?3 UNION ALL SELECT before FROM renamed WHERE address = ?3)"
+    for key in PEOPLE:  # a bin may be called the same
+        written = [f'"{key}": {json.dumps(one)}' for one in (before, name)]
+        await db.write(
+            "UPDATE question SET guess = replace(guess, ?1, ?2) "
+            "WHERE room = ?3 AND instr(guess, ?1)",
+            (*written, room.id),
+            room=room.id,
+        )
+        await db.write(
+            "UPDATE inbox SET mark = replace(mark, ?1, ?2) "  # noqa: S608
+            f"WHERE kind IN ('said', 'edited') AND instr(mark, ?1) AND {of_room}",
+            (*written, room.address),
+        )
+
+
+PEOPLE = ("member", "to", "whose", "by")
+"""Where an act or a promise, written as JSON, names a member."""
 
 
 async def ask(book: Book, question: Question) -> None:

@@ -193,6 +193,18 @@ async def is_withdrawn(db: Database, room: str, event: str) -> bool:
     return False
 
 
+async def marked_by(db: Database, room: str, user: str, events: Sequence[str]) -> list[Trace]:
+    """The marks that a member set on events, those taken back too."""
+    found = []
+    for address in await rooms.addresses(db, room):
+        found += await db.rows(
+            "SELECT * FROM inbox WHERE room = ? AND about IN (SELECT value FROM json_each(?)) "
+            "AND about IS NOT NULL AND kind = 'reacted' AND sender = ?",
+            (address, json.dumps(list(events)), user),
+        )
+    return [_trace(row) for row in found]
+
+
 async def withdraws(db: Database, room: str, event: str) -> bool:
     """Whether an event is itself the taking back of another."""
     row = await _row_of(db, room, event)

@@ -255,6 +255,15 @@ async def answer_to(db: Database, room: int, event: str) -> tuple[int, Message] 
     return (first, _message(rows[0])) if first is not None else None
 
 
+async def answers_to(db: Database, room: int, event: str) -> list[str]:
+    """The events as which a message was answered."""
+    rows = await db.rows(
+        "SELECT sent_as FROM outbox WHERE room = ? AND to_event = ? AND sent_as IS NOT NULL",
+        (room, event),
+    )
+    return [row["sent_as"] for row in rows]
+
+
 async def said_as(db: Database, room: int, event: str) -> Message | None:
     """What the bot said in a room as `event`; its `tx_id` is understood as well."""
     rows = [row for row in await db.rows(OF_EVENT, (event,)) if row["room"] == room]

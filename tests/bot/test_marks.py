@@ -58,3 +58,19 @@ async def test_other_marks_and_other_people_change_nothing(
     room, digest = reminded
     assert await room.marks(digest, mark, who=who) == []
     assert await drained(room) == []
+
+
+@pytest.mark.parametrize("first", ["$on record", "$on answer"])
+async def test_what_is_struck_out_twice_stays_so_until_both_are_taken_back(
+    db: Database, first: str
+) -> None:
+    room = TalkingRoom(db)
+    await room.says("added 2 kg scraps to the shed bin", event="$layer")
+    await room.marks("$layer", "❌", event="$on record")
+    await room.marks("re-$layer", "❌", event="$on answer")
+    assert await room.kilos() == []
+    await room.deletes(first)
+    assert await room.kilos() == []
+    [second] = {"$on record", "$on answer"} - {first}
+    await room.deletes(second)
+    assert await room.kilos() == [2.0]

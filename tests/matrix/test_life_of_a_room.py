@@ -151,6 +151,11 @@ async def test_members_leave_come_back_and_change_their_names(street: Street) ->
     assert bot.rows(
         "SELECT member.name FROM entry JOIN member ON member.id = entry.member WHERE act = 'layer'"
     ) == [("Mei Ling",)]
+    # Forgotten and heard again, they are called as the room shows them.
+    await bot.answers(mei, room, "pailkeeper, forget me for good")
+    assert bot.rows("SELECT 1 FROM member WHERE user = ?", mei.user) == []
+    await bot.answers(mei, room, "added 1 kg scraps to the shed bin")
+    assert bot.rows("SELECT name FROM member WHERE user = ?", mei.user) == [("Mei Ling",)]
 
 
 def put_state(street: Street, host: Neighbour, room: str, kind: str, content: Raw) -> None:

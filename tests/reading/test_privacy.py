@@ -80,3 +80,24 @@ def test_no_labelled_message_is_one() -> None:
     bodies = [row["body"] for file in FOLDER.glob("*.jsonl") for row in messages(file.name)]
     assert len(bodies) > 2000
     assert [body for body in bodies if asks_about_oneself(body)] == []
+
+
+@pytest.mark.parametrize(
+    ("said", "whose"),
+    [
+        ("pailkeeper, forget Lea", "Lea"),
+        ("forget lea for good", "Lea"),
+        ("please forget everything about Lea", "Lea"),
+        ("pailkeeper, forget Bram Jansen for good please", "Bram Jansen"),
+        ("forget Bram", "Bram Jansen"),
+        ("forget Lea's rice", None),
+        ("forget Jansen", None),
+        ("forget it", None),
+        ("forget Ines", None),  # the sender
+        ("don't forget Lea", None),
+        ("delete Lea's layer", None),
+    ],
+)
+def test_only_a_member_can_be_forgotten_in_anothers_place(said: str, whose: str | None) -> None:
+    found = acts(said, to_bot=True, members=("Ines", "Bram Jansen", "Lea"), sender="Ines")
+    assert [act.whose for act in found if isinstance(act, Forget)] == ([whose] if whose else [])

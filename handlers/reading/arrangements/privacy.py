@@ -32,8 +32,6 @@ _FORGET = Late(
     r"(?: please| now| completely| entirely| altogether)*(?P<sure> for good| for ever| forever)?"
     r"(?: please| now)*"
 )
-
-
 _ANOTHER = Late(
     rf"{_POLITE}(?:forget|erase|delete) (?:all about |everything about |everything on )?qname"
     r"(?: s (?:data|records?|name|account|messages|details))?"
@@ -56,7 +54,7 @@ def about_oneself(message: Message) -> tuple[Act, ...]:
 
 def _of_another(message: Message) -> tuple[Act, ...]:
     """ "Pailkeeper, forget Bram": what only Bram can ask."""
-    if not message.bot or len(message.members) != 1:
+    if len(message.members) != 1:
         return ()
     [member] = message.members
     norms = [*message.norms[: member.start], "qname", *message.norms[member.end :]]
