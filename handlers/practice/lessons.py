@@ -118,6 +118,10 @@ Lesson = Literal[
     "acidity",
     "what bin",
     "what the liquid holds",
+    "warm food",
+    "frozen bin",
+    "smell on hands",
+    "which bran",
 ]
 """What can be asked about the craft in general."""
 
@@ -418,10 +422,12 @@ TAUGHT: Mapping[Lesson, Advice] = {
     "in a bed": advice(
         f"Yes, where nothing grows yet; cover it well and wait {_range(PLANT)} days before you "
         "plant. Ask me “how much may go on 3 m²?”",
+        f"With meat or fish in it {_range(COVER_ANIMALS, 100)} cm of soil over it, and nothing "
+        "beside it that is eaten raw.",
         caution("roots"),
-        source=PLANT.source,
+        source=f"{PLANT.source}; {COVER_ANIMALS.source}",
         standing="published",
-        figures=(PLANT,),
+        figures=(PLANT, COVER_ANIMALS),
     ),
     "pests": advice(
         "Not while the lid shuts tight and spills are wiped up; flies come in on the scraps, so "
@@ -627,6 +633,28 @@ TAUGHT: Mapping[Lesson, Advice] = {
         caution("liquid"),
         source="a Swedish university's trial of the liquid, by its abstract",
         standing="published",
+    ),
+    "warm food": advice(
+        "Let it cool first: warm scraps sweat in the bin, and heat harms the culture.",
+        standing="from memory",
+    ),
+    "which bran": advice(
+        "Wheat, rice or oat bran, whichever is to be had plain: it carries the culture and feeds "
+        "it. Sawdust carries it too, but feeds it poorly.",
+        standing="from memory",
+    ),
+    "frozen bin": advice(
+        f"Frost stops the ferment and does not kill it: stand it where it is over "
+        f"{number(COLD.value)} °C ({_fahrenheit(COLD.value)} °F), leave the lid shut, drain what "
+        "comes when it has thawed, and give it as many more days as it was frozen.",
+        source=COLD.source,
+        standing="derived",
+        figures=(COLD,),
+    ),
+    "smell on hands": advice(
+        "Soap and plenty of water, then a little vinegar or lemon juice, and soap again. Gloves "
+        "the next time.",
+        standing="from memory",
     ),
     "leaks": advice(
         "Drain it, stand it in a tray, and wipe up with gloves on. A bin that leaks lets air in as "

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from handlers.reading import read as contract
-from handlers.reading.acts import Act, Amend, Ask, Context, Drain, Layer, Observe, Open
+from handlers.reading.acts import Act, Amend, Ask, Batch, Context, Drain, Layer, Observe, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.arrangements.absence import CUES as ABSENCE_CUES
 from handlers.reading.arrangements.absence import absences
@@ -128,7 +128,7 @@ class Reading:
 
 def _acts(said: Reading) -> tuple[Act | Plan, ...]:
     text, context = said.text, said.context
-    leans = context.asked or isinstance(context.last, Drain | Layer)
+    leans = context.asked or isinstance(context.last, Batch | Drain | Layer)
     if leans and may_follow(text) and (again := asked_again(said.message)):
         return again
     arranged, rest = _arranged(said)

@@ -61,6 +61,35 @@ def seen_alone(message: Message) -> Observe | None:
     return Observe(signs=seen, on=message.today, rules=(_RULE,))
 
 
+_WARM = Late(
+    r"^(?:(?:and|but|so|oh|hmm|ok|brr|,) )*(?:(?:it|its|it is|it 's|ours is|mine is|(?:the )?qbin "
+    r"(?:is|'s)(?: at)?|only|just|about|around|now|still) )*(?P<warm>qwarm)"
+    r"(?: (?:now|today|only))*(?P<where> (?:in|inside) (?:(?:the|our|my) )?(?:qbin|bin|bucket|it|"
+    r"there))?(?: (?:now|today|this morning|tonight|already))*$"
+)
+
+
+def measured_alone(message: Message) -> Observe | None:
+    """ "It's 8 degrees in the garage", where a bin is called so: how warm it stands."""
+    warm = [a for a in message.amounts if a.quantity == "celsius"]
+    names = {ref.name for ref in message.bins if ref.known}
+    if len(warm) != 1 or len(message.amounts) > 1 or len(names) > 1 or message.signs:
+        return None
+    if any(sentence.asked for sentence in message.sentences):
+        return None
+    norms = list(message.norms)
+    spans = [(warm[0].start, warm[0].end, "qwarm")]
+    spans += [(ref.start, ref.end, "qbin") for ref in message.bins if ref.known]
+    for start, end, name in spans:
+        norms[start:end] = [name, *[""] * (end - start - 1)]
+    said = _WARM.match(" ".join(norm for norm in norms if norm and norm not in (".", "!")))
+    if said is None or not (said["where"] or names or norms[0] in ("ours", "mine")):
+        return None
+    return Observe(
+        celsius=warm[0].value, bin=next(iter(names), None), on=message.today, rules=(_RULE,)
+    )
+
+
 def _is_only(message: Message) -> bool:
     """Whether no more is said than that it is there; weather is wet and dry as well."""
     left = unheld(message.norms, indexes(message.signs))
