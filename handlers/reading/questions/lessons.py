@@ -56,7 +56,7 @@ CUES = (
         "one go",
     ),
     *("warm food", "hot food", "at once", "sour or", "garage", "cellar", "basement", "at a time"),
-    *("is all", "is every", "is any", "mould", "mold", "the batch"),
+    *("is all", "is every", "is any", "mould", "mold", "the batch", "septic", "lid was", "lid is"),
     *("our batch", "sawdust", "wheat", "rice bran", "oat bran", "plain bran"),
     *("coming with", "going with", "no scale", "the law", "is that ", "is this "),
 )

@@ -211,12 +211,12 @@ _HOW_MANY_LAYERS = Late(
 def _written(phrase: Phrase) -> Written | None:
     context = phrase.message.context
     to_bot = phrase.to_bot or context.to_bot or context.after_bot
-    news = _NEWS.match(phrase.text) if to_bot or context.of_bins else None
+    news = _NEWS.match(phrase.text)
     today = phrase.message.today
-    if news and news["day"]:
+    if news and news["day"] and in_talk(phrase):
         first, last = period_of(phrase)
         return Written(first=first or today, last=last or today, of_all=True)
-    if _MISSED.match(phrase.text) or news:
+    if _MISSED.match(phrase.text) or (to_bot and news):
         since = [day.past for day in phrase.days] if "since qday" in phrase.text else []
         return Written(first=since[0] if since else today - _A_WEEK, last=today, of_all=True)
     happened = _HAPPENED.match(phrase.text)

@@ -19,7 +19,7 @@ CUES = words_in(
     "rat rats mouse mice fly flies maggot maggots larvae worms wet soggy slimy soaking dry "
     "dripping stinks stink smells smell smelly reeks reek rotten foul sour vinegar pickles pickle "
     "ammonia green black blue pink orange grey gray white mould mold mouldy moldy fluff fluffy "
-    "fuzz fuzzy bulging bulged bulges hissing hisses gas leaking leaks leak"
+    "nothing drop tap fuzz fuzzy bulging bulged bulges hissing hisses gas leaking leaks leak"
 )
 """Words without one of which no such sign is told."""
 _COLOURS: Mapping[str, Sign] = {
@@ -45,6 +45,15 @@ _LIKE = Late(
     r"(?:(?:a bit|more|of|just|mostly|exactly|strongly) )*(?:like|of) (?:old |strong |bad )?"
     rf"(?P<like>{'|'.join(sorted(_SMELLS_LIKE, key=len, reverse=True))})(?: (?:too|now|really|to "
     r"me|i think))*$"
+)
+
+
+_NOTHING = Late(
+    r"^(?:(?:and|but|so|hmm|oh|ok|still|again|,) )*(?:(?:the )?tap (?:(?:gave|gives|let "
+    r"out) (?:us )?(?:nothing|not a drop|none)|(?:is|was|'s|ran) dry)|"
+    r"(?:nothing|not a drop|not a thing|not much) (?:out|came|comes|came out|coming out|in the tray|"
+    r"(?:out )?(?:of|from) the tap))"
+    r"(?: (?:today|again|yet|at all|this time|out|of the tap|from the tap))*$"
 )
 
 
@@ -101,9 +110,9 @@ _SMALL = words_in(
     "it it's its is 's are was there theres there's we i we've i've have has got get gets saw seen "
     "see found now another some more again too also a an the in on of all over everywhere inside "
     "really very so quite a bit pretty looks look looking like seems feels oh no uh hmm and but "
-    "that this stuff scraps top lid bucket , . ! - : ; help yuck ugh"
+    "that this stuff scraps top bottom lid bucket , . ! - : ; help yuck ugh"
 )
-_SCRAPS = words_in("it it's its that this stuff scraps")
+_SCRAPS = words_in("it it's its that this stuff scraps bottom inside")
 _OF_WEATHER = frozenset({"wet", "dry", "warm", "cold"})
 
 
@@ -129,6 +138,8 @@ def _in_turns(message: Message) -> Sign | None:
     text = plain_text(message)
     if match := _COLOURED.match(text):
         return _COLOURS[match["colour"]]
+    if _NOTHING.match(text):
+        return "no_liquid"
     if match := _LIKE.match(text):
         return _SMELLS_LIKE[match["like"]]
     return None
