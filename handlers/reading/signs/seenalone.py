@@ -51,8 +51,8 @@ _LIKE = Late(
 _NOTHING = Late(
     r"^(?:(?:and|but|so|hmm|oh|ok|still|again|,) )*(?:(?:the )?tap (?:(?:gave|gives|let "
     r"out) (?:us )?(?:nothing|not a drop|none)|(?:is|was|'s|ran) dry)|"
-    r"(?:nothing|not a drop|not a thing|not much) (?:out|came|comes|came out|coming out|in the tray|"
-    r"(?:out )?(?:of|from) the tap))"
+    r"(?:nothing|not a drop|not a thing|not much) (?:out|came|comes|came out|coming out|in the "
+    r"tray|(?:out )?(?:of|from) the tap))"
     r"(?: (?:today|again|yet|at all|this time|out|of the tap|from the tap))*$"
 )
 
