@@ -13,6 +13,7 @@ from bot.talk import ASKS, REMINDERS, TALK_GOES_ON, Talk
 from handlers.answer import Turn
 from handlers.favours import all_kept_by, kept_by
 from handlers.people import is_same
+from handlers.promised import MOST_SINCE, PROMISES, STANDS, promise_in
 from handlers.reading.acts import Accept, Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Favour, Plan, Promise
 from handlers.reading.arrangements.favours import assents
@@ -23,15 +24,10 @@ from handlers.state import look_up, named
 from storage import inbox, outbox
 from storage.inbox import Trace
 
-PROMISES = "+"
-"""The mark of a message by which somebody takes a favour on."""
-
 ANSWERED_WITHIN = timedelta(hours=12)
 """So long a yes may be to a favour that was asked."""
-STANDS = timedelta(days=3)
-"""So long a bare "done" may be of what was promised."""
-MOST_BETWEEN, MOST_SINCE = 8, 200
-"""Messages that are looked back on for a favour, and for a promise."""
+MOST_BETWEEN = 8
+"""Messages that are looked back on for a favour."""
 
 OF_ELSE = Favour()
 """A favour of other things than the bins."""
@@ -79,7 +75,7 @@ async def asked_or_promised(
 
 def _promised(promise: Promise) -> str:
     """A promise as the mark of the message by which it was made."""
-    return PROMISES + json.dumps(asdict(promise))
+    return PROMISES + json.dumps(asdict(replace(promise, on=None, until=None)))
 
 
 def _favour_in(one: Trace) -> Favour | None:
@@ -151,6 +147,21 @@ async def taken_by_mark(asked: Trace, turn: Turn) -> Promise | None:
     mark = _promised(promise)
     await inbox.mark_anew(turn.book.db, turn.book.room.address, asked.event, mark)
     return promise
+
+
+async def given_back(mark: Trace, turn: Turn) -> None:
+    """Whoever takes their 👍 off a favour does not do it: it is asked for again, of anybody."""
+    book = turn.book
+    asked = await inbox.trace(book.db, book.room.address, mark.about) if mark.about else None
+    promise = promise_in(asked) if asked else None
+    if asked is None or promise is None or promise.by is None:
+        return
+    if mark.sender and is_same(promise.by, await book.name_of(mark.sender) or ""):
+        favour = Favour(
+            deed=promise.deed, bin=promise.bin, whose=promise.whose, cover=promise.cover
+        )
+        again = ASKS + json.dumps(asdict(favour))
+        await inbox.mark_anew(book.db, book.room.address, asked.event, again)
 
 
 async def fulfilled(
@@ -229,8 +240,7 @@ def _promises(before: Sequence[Trace], said: Said, turn: Turn) -> Iterator[tuple
             return
         mark = one.mark or ""
         answered = answered or one.sender == said.sender or mark.startswith(PROMISES)
-        if mark.startswith(f"{PROMISES}{{"):
-            promise = Promise(**json.loads(mark.removeprefix(PROMISES)))
+        if promise := promise_in(one):
             is_own = one.sender == said.sender if promise.by is None else False
             if is_own or is_same(promise.by or "", turn.sender):
                 yield one, promise

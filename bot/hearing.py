@@ -237,6 +237,8 @@ class Hearing:
         await keeping.carry_out(turn, undone)
         if trace is None or trace.kind != "edited":
             await asked.reopened(target, self.book)
+        if trace and trace.kind == "reacted":
+            await favours.given_back(trace, turn)
         if not undone.strikes and not undone.entries:
             return
         self.replying.say(corrections.undone_words(undone, turn))
@@ -374,7 +376,7 @@ class Hearing:
             if isinstance(act, Plan):
                 answer = await arranging.answer(act, turn)
             elif isinstance(act, Ask) and act.topic == "why":
-                answer = why.asked(await self.talk.figure_asked_about(self.heard))
+                answer = why.asked(await self.talk.figure_asked_about(self.heard, act.what))
                 self.asked += self.leant_on
             else:
                 answer = await route.answer(act, turn)

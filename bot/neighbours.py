@@ -59,6 +59,9 @@ async def not_among_others(
         return list(acts)
     if any(isinstance(act, Ask) and is_of_the_bins(act, reading.message) for act in acts):
         return list(acts)
+    drained = isinstance(reading.context.just_told, Drain)
+    if drained and all(isinstance(act, Ask) and act.topic == "dilution" for act in acts):
+        return list(acts)
     of_dues = all(isinstance(act, Ask) and act.topic == "due" for act in acts)
     if await _is_among_others(said, talk, OF_ELSE if of_dues else None):
         return []

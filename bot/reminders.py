@@ -12,7 +12,7 @@ from handlers import keeping, owndates
 from handlers.care import Care, care_of
 from handlers.digest import Line, called, digest, reminder
 from handlers.due_reasons import why_due
-from handlers.dues import is_news, latest_of_each
+from handlers.dues import OWN, is_news, latest_of_each
 from handlers.quiet import is_quiet
 from handlers.why import explained
 from storage import dues as due_table
@@ -101,10 +101,14 @@ async def _tell_day(address: str, now: datetime, db: Database) -> None:
     await keeping.settle_turns(unasked.turn_of(book, now))
     if room.reminds:
         news = [due for due in await book.dues(until=today) if is_news(due, today)]
+        still = today.weekday() in room.quiet_days
+        if still:  # only what members set for such a day
+            news = [due for due in news if due.what in OWN]
         dues = await _latest(book, news, today)
         care = await care_of(book, dues, today)
         await _say(book, "digest", digest(dues, today, care), care, now)
-        await unasked.put(book, now)
+        if not still:
+            await unasked.put(book, now)
     await rooms.set_told(db, room, today)
 
 

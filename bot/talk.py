@@ -16,6 +16,7 @@ from handlers.reading.acts import Act, Ask, Context
 from handlers.reading.bins.keptbins import may_own
 from handlers.reading.corrections.sametoo import may_do_as_told
 from handlers.reading.harm.harmwords import NEXT_CUES
+from handlers.reading.questions.duekinds import OF_DIGEST
 from handlers.reading.questions.followup import may_follow
 from handlers.reading.room.ofbins import may_be_of_bins
 from handlers.unsure import guess_of
@@ -45,6 +46,9 @@ TALK_GOES_ON = timedelta(hours=1)
 
 SWALLOWED = tuple(ADVICE[hazard].lines[0] for hazard in ADVICE if hazard.startswith("swallowed"))
 """How what is said begins where somebody swallowed of it."""
+
+SAME_DAY = timedelta(hours=12)
+"""How long our last words may be answered, where nobody has spoken since."""
 
 MOST_COURTESIES = 3
 """Messages looked back on for what another has just told."""
@@ -117,6 +121,8 @@ class Talk:
         """Whether the room has just talked of its bins, with one word on other things at most."""
         db, address = self.book.db, self.book.room.address
         latest = await outbox.latest(db, self.book.room.id)
+        if latest and isinstance(said, Said) and await self.comes_next(said):
+            return said.at - latest[1] <= SAME_DAY
         of_else = 0
         for before in await inbox.said_lately(db, address, self.item.id, MOST_BEFORE):
             mark = (before.mark or "")[:1]
@@ -262,8 +268,10 @@ class Talk:
             return trace.about
         return event
 
-    async def figure_asked_about(self, heard: Heard) -> str | None:
-        """What was kept of the arithmetic behind the answer replied to, or the last words."""
+    async def figure_asked_about(self, heard: Heard, what: str | None = None) -> str | None:
+        """What was kept of the arithmetic behind the answer replied to, or the last words; or, if
+        that is `what` is asked about, behind the last digest.
+        """
         db, room = self.book.db, self.book.room.id
         if isinstance(heard, Said) and heard.replies_to:
             asked = await outbox.said_as(db, room, heard.replies_to)
@@ -271,5 +279,5 @@ class Talk:
                 found = await outbox.answer_to(db, room, event)
                 asked = found[1] if found else None
             return asked.why if asked else None
-        latest = await outbox.latest(db, room)
+        latest = await (outbox.latest_digest if what == OF_DIGEST else outbox.latest)(db, room)
         return latest[0].why if latest else None

@@ -93,6 +93,7 @@ SettingName = Literal[
     "choice",
     "digest",
     "quiet",
+    "quiet days",
     "reminders",
     "calendar link",
     "own calendar link",

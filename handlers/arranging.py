@@ -10,6 +10,7 @@ from handlers import (
     betweenbins,
     communal,
     favours,
+    fullness,
     group,
     owndates,
     reminded,
@@ -27,6 +28,7 @@ from handlers.reading.arranged import (
     BetweenBins,
     CallOff,
     Favour,
+    Fullness,
     Harm,
     KeepUp,
     Moved,
@@ -89,6 +91,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await sealing.reopened(plan, turn)
         case BetweenBins():
             return await betweenbins.told(plan, turn)
+        case Fullness():
+            return await fullness.told(plan, turn)
         case Pausing():
             return await reminded.paused(plan, turn)
         case Restored():

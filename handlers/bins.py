@@ -1,6 +1,6 @@
 """A bin is opened, named, asked about; and which bin is meant when none is named."""
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Mapping, Sequence
 
 from handlers.answer import Answer, Query, Turn
 from handlers.due_reasons import why_due
@@ -139,8 +139,23 @@ async def about(act: Ask, turn: Turn) -> Answer:
         ]
         why = [*filled_step(chosen[0]), *await why_due(turn.book, dues, turn.today)]
         return Answer(say="\n".join(_card(chosen[0], dues, turn)), why=why)
+    if act.what and (act.what in STAGES or act.what == "shared"):
+        states = [s for s in states if _is_so(s, act.what, turn)]
+        if not states:
+            return Answer(say=f"No bin is {act.what}.")
     lines = [capital(summary(state, turn)) for state in states]
     return Answer(say="\n".join(lines), why=[step for s in states for step in filled_step(s)])
+
+
+STAGES: Mapping[str, frozenset[Stage]] = {
+    "open": frozenset({"filling"}),
+    "sealed": frozenset({"fermenting", "ready"}),
+}
+"""The stages of the bins that are asked for so."""
+
+
+def _is_so(state: BinState, what: str, turn: Turn) -> bool:
+    return state.shared if what == "shared" else state.run.stage(turn.today) in STAGES[what]
 
 
 def filled_step(state: BinState) -> list[str]:

@@ -15,7 +15,7 @@ from handlers.phrasing import capital, clock, day, span, the, when
 from handlers.practice.days import DRAIN, FERMENT, FILL, drained_every, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Ask
-from handlers.reading.questions.duequestions import LATE
+from handlers.reading.questions.duekinds import ALL_BUT, LATE, NEXT
 from handlers.state import BinState, states_of
 from storage.book import Book
 from storage.rows import Due, Room
@@ -47,12 +47,9 @@ async def asked(act: Ask, turn: Turn) -> Answer:
             return unknown(act.bin, states)
         dues = [due for due in dues if is_of(due, act.bin)]
     care = await care_of(turn.book, dues, turn.today)
-    if act.member:
-        dues = [due for due in dues if care.concerns(due, act.member)]
-    if act.what == LATE:
-        dues = [due for due in dues if is_late(due, turn.today)]
-    elif act.what:
-        dues = [due for due in dues if due.what == act.what]
+    if members := asked_for(act):
+        dues = [due for due in dues if any(care.concerns(due, one) for one in members)]
+    dues = _of_kind(dues, act.what, turn.today)
     if act.first and act.first > turn.today:
         dues = [
             due for due in dues if max(due.to_day, due.put_off_until or due.to_day) >= act.first
@@ -60,11 +57,41 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     if not act.on:
         dues = next_of_each(dues)
     lines = await calendar(turn.book, dues, turn.today, care)
-    if not lines and act.what in ACTS and (said := await _none_yet(act.what, act.bin, turn)):
+    if (
+        not lines
+        and act.what in ACTS
+        and not asked_for(act)
+        and (said := await _none_yet(act.what, act.bin, turn))
+    ):
         return Answer(say=said)
     if not lines:
         return _nothing(act, turn, state)
     return Answer(say="\n".join(lines), why=await why_due(turn.book, dues, turn.today))
+
+
+def asked_for(act: Ask) -> tuple[str, ...]:
+    """The members whose dues are asked for; none where those of all are."""
+    return act.members or ((act.member,) if act.member else ())
+
+
+def _of_kind(dues: list[Due], what: str | None, today: date) -> list[Due]:
+    """Those of a deed, or of all others; or what is late, or comes first."""
+    if what is None:
+        return dues
+    if what == LATE:
+        return [due for due in dues if is_late(due, today)]
+    if what == NEXT:
+        return _first_of(dues, today)
+    if what.startswith(ALL_BUT):
+        return [due for due in dues if due.what != what.removeprefix(ALL_BUT)]
+    return [due for due in dues if due.what == what]
+
+
+def _first_of(dues: Sequence[Due], today: date) -> list[Due]:
+    """What is to be done first: what is late or due today, else what comes on the next day."""
+    begins = [_from(due, today) for due in dues]
+    first = max(min(begins, default=today), today)
+    return [due for due, begin in zip(dues, begins, strict=True) if begin <= first]
 
 
 async def _none_yet(what: str, bin: str | None, turn: Turn) -> str | None:
@@ -73,6 +100,8 @@ async def _none_yet(what: str, bin: str | None, turn: Turn) -> str | None:
     coming = [due for due in dues if is_of(due, bin)] if bin else dues
     if bin and not coming:
         return None
+    if what == "bury" and not dues:
+        return "No bin is sealed yet, so none is ready to bury."
     said = "Not yet." if bin else f"No bin is ready to {what} yet."
     return "\n".join([said, *await calendar(turn.book, coming, turn.today)])
 
@@ -80,16 +109,21 @@ async def _none_yet(what: str, bin: str | None, turn: Turn) -> str | None:
 def _nothing(act: Ask, turn: Turn, state: BinState | None) -> Answer:
     if act.what == LATE:
         return Answer(say="Nobody is late.")
+    if act.what == "plant" and not act.bin:
+        return Answer(say="No ground where a bin was buried waits to be planted.")
+    if act.what in ACTS and asked_for(act):
+        return Answer(say=f"{capital(listed(asked_for(act)))} has nothing to {act.what} just now.")
     if state and act.what:
         return Answer(say=_not_yet(act.what, state, turn))
-    if not (act.bin or act.member or act.on):
+    members = asked_for(act)
+    if not (act.bin or members or act.on):
         return Answer(say=nothing_yet(turn.book.room), why=USUAL_DAYS)
     about = f" with {the(act.bin)}" if act.bin else ""
     if act.on and act.first:
         by = f" {span(act.first, act.on, turn.today)}"
     else:
         by = f" by {day(act.on, turn.today)}" if act.on else ""
-    member = f" for {act.member}" if act.member else ""
+    member = f" for {listed(members)}" if members else ""
     return Answer(say=f"Nothing is due{about}{member}{by}.")
 
 
@@ -187,7 +221,9 @@ def task(due: Due) -> str:
 def duty(due: Due, care: Care, *, with_hour: bool = True) -> str:
     """What is to be done and by whom, if that is known: "drain the shed bin (Bram)"."""
     who = care.keeper(due)
-    if who and care.is_away(due):
+    if who and (helper := care.helper(due)):
+        who = f"{helper} for {who}"
+    elif who and care.is_away(due):
         stand_in = care.stand_in(due)
         alone = who if care.discreet else f"{who} is away: who can?"
         who = f"{stand_in} for {who}" if stand_in else alone

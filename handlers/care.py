@@ -5,6 +5,8 @@ from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 
 from handlers.dues import TURNS
+from handlers.people import is_same
+from handlers.promised import helpers_of
 from handlers.state import look_up
 from storage.absences import absences
 from storage.book import Book
@@ -19,6 +21,8 @@ class Care:
     keepers: Mapping[Bin, str | None]
     absences: Sequence[Absence] = ()
     stand_ins: Mapping[tuple[Bin, date], str | None] = field(default_factory=dict)
+    helpers: Mapping[tuple[Bin, str], str] = field(default_factory=dict)
+    """Who promised which deed on a bin in its keeper's place."""
     discreet: bool = False
     """Where strangers may read along, it is not said that a home stands empty."""
 
@@ -50,14 +54,24 @@ class Care:
             return next(iter(_named(self.absences, self.keeper(due) or "", first)), None)
         return self.stand_ins.get((due.bin, first))
 
+    def helper(self, due: Due) -> str | None:
+        """Who promised to do it in the place of its keeper."""
+        helper = self.helpers.get((due.bin, due.what)) if due.bin else None
+        return None if helper is None or is_same(helper, self.keeper(due) or "") else helper
+
     def doers(self, due: Due) -> list[str]:
-        """Who is to be told: the keeper or the stand-in, and who takes a bin that passes on."""
+        """Who is to be told: the keeper, the stand-in or whoever promised to do it, and who takes a
+        bin that passes on.
+        """
         own = self.stand_in(due) if self.is_away(due) else self.keeper(due)
+        own = self.helper(due) or own
         return [name for name in dict.fromkeys((own, due.to_member)) if name]
 
     def concerns(self, due: Due, member: str) -> bool:
-        """Whether a due is a member's: they keep the bin, stand in for it or take it."""
-        names = (self.keeper(due), self.stand_in(due), due.to_member)
+        """Whether a due is a member's: they keep the bin, stand in for it, take it or promised to
+        see to it.
+        """
+        names = (self.keeper(due), self.stand_in(due), self.helper(due), due.to_member)
         return member.casefold() in {name.casefold() for name in names if name}
 
 
@@ -92,7 +106,8 @@ async def care_of(
     gone = await absences(book, today, max(last, today))
     if keepers is None:
         keepers = await _keepers(book, dues, today)
-    care = Care(today=today, keepers=keepers, absences=gone, discreet=discreet)
+    helpers = await helpers_of(book, [due.bin for due in dues if due.bin], today)
+    care = Care(today=today, keepers=keepers, absences=gone, helpers=helpers, discreet=discreet)
     if not gone:
         return care
     wanted = {(due.bin, care.first_day(due)) for due in dues if due.bin and care.is_away(due)}

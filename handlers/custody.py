@@ -13,6 +13,7 @@ from handlers.bins import choose, which
 from handlers.handover import card
 from handlers.keepers import Custody, present_custody
 from handlers.onoffer import (
+    OnOffer,
     answered,
     back_on,
     bin_meant,
@@ -20,6 +21,7 @@ from handlers.onoffer import (
     handed_back,
     in_use,
     is_here,
+    keeps,
     lapsed,
     lent_days,
     offered_to,
@@ -32,6 +34,7 @@ from handlers.phrasing import agreeing, capital, day, does, the
 from handlers.powers import refusal
 from handlers.practice.figure import listed
 from handlers.reading.acts import Accept, Decline, Offer
+from handlers.reading.arrangements.communal import Swap
 from handlers.state import look_up
 from storage import custody as custodial
 from storage.absences import absences
@@ -283,6 +286,8 @@ async def declined(act: Decline, turn: Turn) -> Answer:
     about = await bin_meant(act.bin, turn)
     waiting = [one for one in await on_offer(about, turn) if one.custody.is_open_to(turn.sender)]
     named = [one for one in waiting if one.offer.receiver]
+    if act.on and named and await _is_of_another_turn(named[-1], act.on, turn):
+        return await swaps.wished(Swap(bin=named[-1].bin.name, on=act.on), turn)
     if named:
         latest = max(named, key=lambda one: one.offer.id)
         return _refused(latest.bin, latest.custody, [], [latest.offer.writer], turn)
@@ -297,7 +302,17 @@ async def declined(act: Decline, turn: Turn) -> Answer:
             return await _given_back(bin, taken, turn)
     if about and waiting:
         return Answer(entries=[turn.entry("decline", bin=waiting[0].bin.name)], noted=True)
+    if act.on and await swaps.has_turn(act.on, about, turn):
+        return await swaps.wished(Swap(bin=about, on=act.on), turn)
+    if about and act.on and act.on > turn.today and await keeps(about, turn):
+        return await offered(Offer(bin=about, on=act.on), turn)
     return await swaps.declined(turn)
+
+
+async def _is_of_another_turn(one: OnOffer, on: date, turn: Turn) -> bool:
+    """Whether a bin was offered by its rota for a turn in which that day is not."""
+    stint = await swaps.present_stint(one.bin, turn) if one.offer.writer is None else None
+    return stint is not None and not stint.start <= on <= stint.end
 
 
 async def _just_taken(bin: Bin, custody: Custody, turn: Turn) -> Entry | None:

@@ -1,9 +1,11 @@
-"""A day alone puts right the record that was last spoken of, and nothing else that was asked."""
+"""A day alone puts right the record that was last spoken of, and nothing else that was asked; of a
+draining "and Friday" tells one more.
+"""
 
 from handlers.answer import Turn
 from handlers.corrections import ARRANGED, targets_of
-from handlers.reading.acts import Amend
-from handlers.reading.corrections.dayright import ALONE, AND_SO
+from handlers.reading.acts import Amend, Drain
+from handlers.reading.corrections.dayright import ALONE, AND_SO, ONCE_MORE
 from storage import outbox
 
 
@@ -21,3 +23,16 @@ async def is_of_another_matter(act: Amend, turn: Turn) -> bool:
         return False
     [message, made_at], last = latest, targets[-1]
     return made_at > last.written_at and message.to_event not in (last.event, last.cause)
+
+
+async def drained_again(act: Amend, turn: Turn) -> Drain | None:
+    """ "And Friday" behind a draining that is no correction: another, on that day."""
+    targets = await targets_of(turn, but=ARRANGED)
+    if ONCE_MORE not in act.rules or {entry.act for entry in targets} != {"drain"}:
+        return None
+    last, bins = targets[-1], {entry.bin for entry in targets}
+    if last.replaces or last.bin is None or len(bins) > 1:
+        return None
+    if act.on in [entry.on for entry in targets]:
+        return None
+    return Drain(bin=last.bin.name, member=last.member, on=act.on)

@@ -1,6 +1,6 @@
 """The group's settings: zone, units, dosing habit, and when it is reminded."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import replace
 from datetime import date, time
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
@@ -14,6 +14,8 @@ from handlers.practice.units import LITRES
 from handlers.quiet import is_quiet, parsed
 from handlers.reading.acts import Set
 from handlers.reading.arranged import Moved
+from handlers.reading.arrangements import reminderdays
+from handlers.reading.arrangements.reminderdays import WEEK, quiet_days
 
 UNITS = {
     "metric": "metric",
@@ -30,9 +32,10 @@ NOT_HAD: Mapping[str, str] = {
     "language": "I write in English alone.",
     "dates": "I write days with the month in words, like “Friday 4 December”, and hours from 0 to "
     "24; that cannot be set.",
-    "reminder days": "I remind on the days when something is due, at {digest}: no other days or "
-    "rhythm can be set. There is “remind us at 18:00”, “no reminders till Monday” and “turn the "
-    "reminders off”; for a day of your own, “remind us every Friday to empty the caddy”.",
+    "reminder days": "I remind on the days when something is due, at {digest}. There is “remind us "
+    "at 18:00”, “no reminders on Sundays”, “only remind us on weekdays”, “no reminders till "
+    "Monday” and “turn the reminders off”; no other rhythm can be set. For a day of your own say "
+    "“remind us every Friday to empty the caddy”.",
     "some reminders": owndates.OF_NO_BIN,
     "rota": "To change a rota say it anew: “rota for the shed bin: Ines, Bram, weekly, from "
     "Monday”; turns change hands on that weekday. “Add Mei to the rota” and “take Bram off the "
@@ -55,6 +58,8 @@ async def changed(act: Set, turn: Turn) -> Answer:
         return await addresses.link(value, turn)
     if act.what == "reminders" and value.casefold() == "on":
         return await _reminding_again(turn)
+    if act.what == reminderdays.NAME and (days := quiet_days(value)) is not None:
+        return _quiet_days(days)
     if change := _CHANGES.get(act.what):
         return change(value, turn)
     if await owndates.is_moved(turn):
@@ -196,6 +201,28 @@ async def _reminding_again(turn: Turn) -> Answer:
     return replace(answer, put_off=[PutOff(due=due, until=None) for due in waiting])
 
 
+def _quiet_days(days: frozenset[int]) -> Answer:
+    """On which days of the week nothing is said of what is due."""
+    said = "".join(map(str, sorted(days)))
+    if len(days) == len(WEEK):
+        return Answer(say="Name a day on which I may remind you, or say “turn the reminders off”.")
+    if not days:
+        return _set("quiet days", said, "I remind you on every day of the week again.")
+    others = days_named(set(range(len(WEEK))) - days)
+    when = f"No reminders on {days_named(days)}" if len(days) < 4 else f"Reminders only on {others}"
+    return _set(
+        "quiet days",
+        said,
+        f"{when} from now on. What falls due meanwhile I name the next time; what you set for a "
+        "day of its own still comes then. “Remind us every day” ends it.",
+    )
+
+
+def days_named(days: Iterable[int]) -> str:
+    """Days of the week as they come again: "Saturdays and Sundays"."""
+    return listed([f"{WEEK[day].capitalize()}s" for day in sorted(days)])
+
+
 def _set(what: SettingName, value: str, say: str) -> Answer:
     return Answer(settings=[Setting(what=what, value=value)], say=say)
 
@@ -220,6 +247,8 @@ def shown(what: str, turn: Turn) -> Answer:
     room = turn.book.room
     quiet = _hours(room.quiet_from, room.quiet_to)
     reminds = f"what is due comes at {room.digest_at:%H:%M}" if room.reminds else "no reminders"
+    if room.reminds and room.quiet_days:
+        reminds += f", not on {days_named(room.quiet_days)}"
     other = "weight" if room.habit == "spoon" else "spoon"
     remind = (
         "remind us at 8:00”, “turn the reminders off" if room.reminds else "turn the reminders on"

@@ -158,6 +158,8 @@ async def _set(turn: Turn, what: SettingName, value: str) -> None:
         case "quiet":
             start, end = (time.fromisoformat(part) for part in value.split("-"))
             await rooms.set_quiet(book.db, book.room, start, end)
+        case "quiet days":
+            await rooms.set_quiet_days(book.db, book.room, value)
         case "reminders":
             await rooms.set_reminds(book.db, book.room, value == "on")
         case "reserved":

@@ -54,20 +54,37 @@ def unmeasured(units: Units) -> str:
     )
 
 
-async def _as_before(act: Layer, turn: Turn) -> Layer:
-    """The layer with what the sender's last one was."""
-    last = await turn.book.last_layer_by(turn.sender)
-    if last is None or turn.today - (last.on or turn.today) > LONG_AGO:
-        return act
+AS_WHICH = "I find no one layer of yours of that day. How much was it, and in which bin?"
+
+
+async def _as_before(act: Layer, turn: Turn) -> Layer | None:
+    """The layer with what the sender's last one was, or the one of the day that is named; None
+    where there is no such one, or several."""
+    if act.like:
+        of_day = await turn.book.of_days(act.like, act.like, "layer")
+        own = [e for e in of_day if e.member == turn.sender and e.bin]
+        own = [e for e in own if act.bin in (None, e.bin and e.bin.name)] or own
+        if len(own) != 1:
+            return None
+        last = own[0]
+    else:
+        found = await turn.book.last_layer_by(turn.sender)
+        if found is None or turn.today - (found.on or turn.today) > LONG_AGO:
+            return act
+        last = found
     was = last.facts
     told = replace(act, mass_kg=was.mass_kg, volume_l=was.volume_l, rich=was.rich)
-    return replace(told, materials=was.materials or act.materials)
+    told = replace(told, materials=was.materials or act.materials)
+    return replace(told, bin=told.bin or (last.bin.name if act.like and last.bin else None))
 
 
 async def added(act: Layer, turn: Turn) -> Answer:
     """Scraps went into a bin."""
     if act.same:
-        act = await _as_before(act, turn)
+        like = await _as_before(act, turn)
+        if like is None:
+            return Answer(say=AS_WHICH, query=how_much(replace(act, same=None, like=None)))
+        act = like
     name = await choose(act.bin, turn, stages={"filling"}, in_talk=bool(act.in_it))
     state = await named(turn.book, name, turn.today)
     facts = Facts(

@@ -6,6 +6,7 @@ from handlers.people import is_same
 from handlers.phrasing import capital, the
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Amend, Drain, Observe
+from handlers.reading.doubts.doubted import BY_PLACE
 from handlers.state import BinState, named, states_of
 
 ON_A_BIN = Drain | Observe
@@ -26,11 +27,12 @@ async def asked(act: Act, turn: Turn) -> Answer | None:
         return None
     if (kept := await _kept_several(getattr(act, "bin", None), turn)) is not None:
         return Answer(say=f"{kept}: which was it?", query=Query.about(act, lacks="which"))
-    if not isinstance(act, ON_A_BIN):
+    if not isinstance(act, ON_A_BIN) and BY_PLACE not in act.rules:
         return None
-    if (states := await _others(act.bin, turn)) is None:
+    bin: str | None = getattr(act, "bin", None)
+    if (states := await _others(bin, turn)) is None:
         return None
-    say = unknown(act.bin or "", states).say
+    say = unknown(bin or "", states).say
     return Answer(
         say=f"{say} Nothing of it is written down yet: which was it? Say “new” if it is one more.",
         query=Query.about(act, lacks="which"),

@@ -7,6 +7,7 @@ from handlers.corrections import LAST_IS_MEANT, struck_words, targets_of
 from handlers.describing import describe
 from handlers.people import is_same
 from handlers.reading.acts import Retract
+from handlers.retracting import asked_what
 from storage.rows import Entry
 
 
@@ -18,6 +19,8 @@ async def struck(act: Retract, turn: Turn) -> Answer:
     targets = [entry for entry in await targets_of(turn) if entry.bin]
     named = _in_bin(name, targets)
     others = [entry for entry in targets if entry not in named]
+    if act.of_bin == "not" and named and not others:
+        return await asked_what(named[-1], turn, of_bin=True)
     if not named or not others:
         return SILENCE  # it was told of no other
     wrong = others if act.of_bin == "only" else named

@@ -101,6 +101,14 @@ async def in_use(name: str, turn: Turn) -> Bin | None:
     return known if known in await turn.book.bins() else None
 
 
+async def keeps(about: str, turn: Turn) -> bool:
+    """Whether the sender keeps a bin, and nothing is agreed of its passing on."""
+    for bin in await bins_named(about, turn):
+        custody = await present_custody(turn.book, bin, turn.today)
+        return custody.keeper == turn.sender and custody.coming is None
+    return False
+
+
 def stays(bin: Bin, custody: Custody, taker: str | None, turn: Turn) -> Answer:
     """A bin that was offered or promised to somebody stays where it is."""
     name = capital(the(bin.name))

@@ -38,12 +38,17 @@ OF_NO_BIN = (
     "I remind the group together of all that is due, and of no bin or member apart. Say “later” to "
     "what need not be done yet, “no reminders till Monday” or “turn the reminders off”."
 )
+WHAT_AND_WHEN = (
+    "What, and on which day? Say “put the work party in the calendar for Saturday at 10:00”."
+)
 NO_SUCH = "No such reminder is set. Ask “which reminders are set?”."
 NONE_SET = "No reminders are set. Say “remind us to wash the lids every second Sunday”."
 
 
 async def set_date(plan: OwnDate, turn: Turn) -> Answer:
     """A reminder is set, or it is asked what is missing."""
+    if not plan.words:
+        return Answer(say=WHAT_AND_WHEN)
     if plan.first is None:
         return Answer(say=f"When? Say “remind us to {plan.words} on Friday at 18:00”.")
     if plan.hour is None and _NO_HOUR.search(plan.words):

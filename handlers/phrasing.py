@@ -118,7 +118,7 @@ def layer_depth(units: Units) -> str:
 
 def temperature(celsius: float, units: Units) -> str:
     """A temperature: in °F for kitchens of the United States."""
-    return f"{celsius * 1.8 + 32:.0f} °F" if units == "us" else f"{number(celsius)} °C"
+    return f"{celsius * 1.8 + 32:.0f} °F" if units == "us" else f"{number(round(celsius, 1))} °C"
 
 
 def area(square_metres: float, units: Units) -> str:

@@ -1,14 +1,16 @@
 """The turns of a rota in another order, or at another length."""
 
 from handlers import rota
-from handlers.answer import Answer, Turn
+from handlers.answer import SILENCE, Answer, Turn
 from handlers.phrasing import capital
 from handlers.reading.arrangements.communal import DUTIES, Duty, Place, Rearranged, Rota
-from handlers.rotas import RotaState, called, is_on
+from handlers.rotas import RotaState, called, is_on, rotas_of
 
 
 async def rearranged(plan: Rearranged, turn: Turn) -> Answer:
     """The turns there are go on from the present one in another order, or at another length."""
+    if plan.maybe and not await rotas_of(turn.book, turn.today):
+        return SILENCE
     one = await rota.meant(plan.bin, None, turn)
     if isinstance(one, Answer):
         return one

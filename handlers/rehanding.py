@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from datetime import date
+from datetime import date, timedelta
 
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.custody import declined, offered
@@ -50,6 +50,8 @@ async def changed(plan: Rehanded, turn: Turn) -> Answer:
         return SILENCE
     last = own[-1]
     to, on = plan.to or last.taker, plan.on or last.said.on
+    if plan.days and on:
+        on += timedelta(days=plan.days)
     if (to, on) == (last.taker, last.said.on):
         return SILENCE
     there = replace(turn, book=turn.book.without(last.agreed))

@@ -17,7 +17,7 @@ from handlers.practice.days import DRAIN, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
 from handlers.reading.arranged import Pausing
-from handlers.reading.arrangements.putoff import DAY_ALONE
+from handlers.reading.arrangements.putoff import DAY_ALONE, NOTHING_NAMED
 from handlers.several import together
 from handlers.spokenof import is_of_sender
 from storage import naming, outbox
@@ -53,6 +53,11 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
         return Answer(
             say=f"Well done. Which was it: {_names(jobs, 'or')}?",
             query=Query.about(*_each_of(jobs, act), lacks="task"),
+        )
+    if jobs and act.doubtful:
+        return Answer(
+            say=f"Is that done: {_names(jobs)}?",
+            query=Query.about(*_each_of(jobs, act), lacks="yes"),
         )
     if len(jobs) > 1:
         act = replace(act, volume_l=None)  # nobody said how it was shared out
@@ -98,7 +103,7 @@ async def _undue(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     if act.volume_l is not None or act.what == "drain":
         drained = Drain(bin=act.bin, volume_l=act.volume_l, member=act.member, on=act.on)
         return await carry_on(drained, turn)
-    if act.what is not None:
+    if act.what in RECORDED:
         return await carry_on(RECORDED[act.what](bin=act.bin, member=act.member, on=act.on), turn)
     return SILENCE  # a mark would promise a record that there is none of
 
@@ -109,7 +114,7 @@ def _told_of(jobs: Sequence[Job], act: Done) -> list[Job]:
     """
     deed = act.what or ("drain" if act.volume_l is not None else None)
     told = [job for job in jobs if act.task in (None, job.name)]
-    of_it = [job for job in told if job.deed == deed] if deed else []
+    of_it = [job for job in told if deed and deed in (job.deed, *(due.what for due in job.dues))]
     return of_it if of_it or act.what else told
 
 
@@ -119,7 +124,9 @@ def _names(jobs: Sequence[Job], joint: Literal["and", "or"] = "and") -> str:
 
 def _each_of(jobs: Sequence[Job], act: Done) -> list[Done]:
     """What each of several jobs is called, and its bin."""
-    return [replace(act, bin=job.bin.name if job.bin else None, task=job.name) for job in jobs]
+    bins = [job.bin.name if job.bin else None for job in jobs]
+    told = replace(act, doubtful=None)
+    return [replace(told, bin=bin, task=job.name) for bin, job in zip(bins, jobs, strict=True)]
 
 
 async def _done(job: Job, act: Done, turn: Turn, carry_on: Handler) -> Answer:
@@ -139,6 +146,10 @@ async def later(act: Later, turn: Turn) -> Answer:
     """What was reminded of is put off."""
     if DAY_ALONE in act.rules and not await _names_dues(turn):
         return SILENCE
+    if act.what and act.on:
+        return await _deed_put_off(act, act.on, turn)
+    if NOTHING_NAMED in act.rules and await _answers_else(turn):
+        return SILENCE  # "later!", behind what was answered to a record
     days = min(max(round(act.days or 1), 1), MOST_LATER_DAYS)
     dues = await _meant(act.bin, turn)
     if act.bin is None and turn.refers_to is None:  # what others have to do is theirs to put off
@@ -153,6 +164,33 @@ async def later(act: Later, turn: Turn) -> Answer:
     if not (waiting and undrained):
         return answer
     return replace(answer, say=f"{answer.say} Not put off so long: {listed(undrained)}.")
+
+
+async def _deed_put_off(act: Later, until: date, turn: Turn) -> Answer:
+    """A deed waits for a day, as far as it is due before: at once what the sender has to do, what
+    others have to do once that is confirmed.
+    """
+    until = min(until, turn.today + timedelta(days=MOST_LATER_DAYS))
+    due = [
+        one
+        for one in await turn.book.dues(until=until - timedelta(days=1))
+        if one.what == act.what and is_shown_on(one, turn.today)
+        if act.bin is None or is_of(one, act.bin)
+    ]
+    care = await care_of(turn.book, due, turn.today)
+    own = [
+        one
+        for one in due
+        if care.keeper(one) is None or care.concerns(one, turn.sender) or _is_promised(one, turn)
+    ]
+    meant = due if act.each or act.bin else own
+    if len(meant) > len(own) and not act.firm:
+        duties = listed([task(one) for one in meant])
+        return Answer(
+            say=f"Shall I leave it until {day(until, turn.today)}: {duties}?",
+            query=Query.about(replace(act, on=until, firm=True), lacks="yes"),
+        )
+    return _put_off(meant, (until - turn.today).days, turn)
 
 
 def _named_last(dues: Sequence[Due]) -> list[Due]:

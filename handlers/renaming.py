@@ -19,6 +19,11 @@ async def renamed(plan: Rename, turn: Turn) -> Answer:
         return unfound
     if refused := await refusal("rename", turn):
         return Answer(say=refused)
+    if plan.other:
+        return Answer(
+            say=f"Two bins cannot take each other's names: the records of {the(bin.name)} and "
+            f"{the(plan.other)} would be taken for one another. Give one a new name."
+        )
     if not plan.name:
         return Answer(say=f"What is its name to be? Say “rename {the(bin.name)} to …”.")
     if " and " in plan.name and await _names_another(plan.name, bin, turn):

@@ -56,7 +56,7 @@ async def _struck_by_words(act: Retract, turn: Turn, carry_on: Handler) -> Answe
     """The record that is meant, or what of it, is struck out."""
     targets = await targets_of(turn)
     if targets and not {ONLY_WRONG, WRONG_BIN}.isdisjoint(act.rules):
-        return await _asked_what(targets[-1], turn, of_bin=WRONG_BIN in act.rules)
+        return await asked_what(targets[-1], turn, of_bin=WRONG_BIN in act.rules)
     by_words = act.materials or {}
     such = [entry for entry in targets if _holds(by_words, entry)]
     if by_words and not such and turn.refers_to is None:
@@ -99,7 +99,7 @@ def _has_other_soil(entry: Entry, before: Entry | None) -> bool:
     return same and (entry.bin, entry.on, entry.member) == (before.bin, before.on, before.member)
 
 
-async def _asked_what(last: Entry, turn: Turn, *, of_bin: bool) -> Answer:
+async def asked_what(last: Entry, turn: Turn, *, of_bin: bool) -> Answer:
     """What is wrong with a record, which stands until that is said."""
     bins = [bin.name for bin in await turn.book.bins() if bin != last.bin]
     say = WHAT_WRONG

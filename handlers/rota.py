@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from datetime import date, timedelta
 
-from handlers.answer import Answer, Turn
+from handlers.answer import SILENCE, Answer, Turn
 from handlers.dues import ALL_BINS
 from handlers.people import gone_from, is_same, unheard
 from handlers.phrasing import capital, day, span, the
@@ -141,7 +141,9 @@ async def joined(plan: Joining, turn: Turn) -> Answer:
 
 
 async def quitted(plan: Quitting, turn: Turn) -> Answer:
-    """A member leaves a rota."""
+    """A member leaves a rota, or is out of it for some time."""
+    if plan.until and not await rotas_of(turn.book, turn.today):
+        return SILENCE
     one = await meant(plan.bin, plan.duty, turn, member=plan.member or turn.sender)
     if isinstance(one, Answer):
         return one
@@ -152,12 +154,17 @@ async def quitted(plan: Quitting, turn: Turn) -> Answer:
     present = before[0] if before and before[0].start <= turn.today else None
     over = present.end + DAY if present and plan.after_turn else None
     on = plan.on or over or turn.today
-    left = Gone(member=name, first=on, last=date.max, known=on)
-    entry = _entry("quit", name, bin_of(one), one.duty, on, turn)
-    now = _moved(name, before, one.coming(turn.today, [left]), one, turn)
+    left = Gone(member=name, first=on, last=plan.until or date.max, known=on)
+    entries = [_entry("quit", name, bin_of(one), one.duty, on, turn)]
+    ahead = max(AHEAD, on - turn.today + one.round)
+    before = one.coming(turn.today, ahead=ahead)
+    now = _moved(name, before, one.coming(turn.today, [left], ahead), one, turn)
     since = f" from {day(on, turn.today)} on" if on > turn.today else ""
     say = f"{capital(name)} takes no more turns to {one.deed}{since}."
-    return Answer(entries=[entry], say=" ".join([say, *now]))
+    if plan.until:
+        entries.append(_entry("join", name, bin_of(one), one.duty, plan.until + DAY, turn))
+        say = f"{capital(name)} takes no turn to {one.deed} {span(on, plan.until, turn.today)}."
+    return Answer(entries=entries, say=" ".join([say, *now]))
 
 
 async def ended(plan: RotaOver, turn: Turn) -> Answer:

@@ -14,6 +14,7 @@ from handlers import (
     bydeed,
     byscraps,
     calendar,
+    crossed,
     custody,
     dayright,
     dilution,
@@ -91,10 +92,13 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Amend(whose=str(name)) if act.of is None:
             return await anothers.put_right(act, name, turn, answer)
         case acts.Amend():
+            if act.crossed:
+                return await crossed.put_right(act, turn, answer)
             if act.which:
                 return await byscraps.corrected(act, act.which, turn, answer)
             if await dayright.is_of_another_matter(act, turn):
-                return SILENCE
+                again = await dayright.drained_again(act, turn)
+                return await answer(again, turn) if again else SILENCE
             right = await retracting.told_right(act, turn, answer)
             return right or await bydeed.amend(act, turn, answer)
         case acts.Retract():

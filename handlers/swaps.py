@@ -13,6 +13,9 @@ from handlers.turns import Exchange, Stint
 from storage import rotas
 from storage.rows import Bin, Entry, Facts
 
+NO_TURN = "You have no turn coming up that I know of."
+NO_TURN_THEN = "You have no turn on that day that I know of."
+
 
 async def wished(plan: Swap, turn: Turn) -> Answer:
     """A member would rather have another turn than theirs; the others are asked."""
@@ -22,7 +25,7 @@ async def wished(plan: Swap, turn: Turn) -> Answer:
         return (
             SILENCE
             if plan.told or not of_ours
-            else Answer(say="You have no turn coming up that I know of.")
+            else Answer(say=NO_TURN_THEN if plan.on else NO_TURN)
         )
     one, stint = found
     before = [wish for wish in open_wishes(one, turn.today) if _is_of(wish, stint)]
@@ -51,6 +54,20 @@ async def _own_stint(plan: Swap, turn: Turn) -> tuple[RotaState, Stint] | None:
         if stint.member == turn.sender and (plan.on is None or stint.start <= plan.on <= stint.end)
     ]
     return min(found, key=lambda each: each[1].start, default=None)
+
+
+async def has_turn(on: date, bin: str | None, turn: Turn) -> bool:
+    """Whether the sender has the turn of a day to come."""
+    return await _own_stint(Swap(bin=bin, on=on), turn) is not None
+
+
+async def present_stint(bin: Bin, turn: Turn) -> Stint | None:
+    """The present turn to keep a bin, if it is the sender's."""
+    for one in await rotas_of(turn.book, turn.today):
+        stint = next(iter(one.coming(turn.today)), None)
+        if one.duty == "keep" and one.bin in (None, bin) and stint and stint.start <= turn.today:
+            return stint if stint.member == turn.sender else None
+    return None
 
 
 def open_wishes(one: RotaState, today: date) -> list[Entry]:

@@ -4,16 +4,13 @@ import json
 import re
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date
 from zoneinfo import ZoneInfo
 
 from handlers import binscaught, nosuchbin
 from handlers.answer import Answer, Query, Turn
 from handlers.bins import how_much
-from handlers.layers import right_amount, said_amount
-from handlers.phrasing import day, temperature, the, volume
+from handlers.guessed import all_guessed, amount_of, of_home, whole_lot
 from handlers.placed import OWN_BIN, divided, placed
-from handlers.practice.figure import listed, number
 from handlers.reading.actjson import from_json
 from handlers.reading.acts import (
     Act,
@@ -30,6 +27,7 @@ from handlers.reading.acts import (
     Open,
     Retract,
     Seal,
+    Set,
     Stock,
     Unsure,
 )
@@ -40,7 +38,7 @@ from handlers.reading.food.makeups import makeup
 from handlers.reading.message import read_message
 from handlers.reading.words.vocabulary import words_in
 from storage.book import Book
-from storage.rows import Facts, Question
+from storage.rows import Question
 
 YES = words_in(
     "yes y yep yeah yup ya aye ok okay sure right correct si sí ja oui please indeed do 👍 ✅ 👌"
@@ -88,20 +86,14 @@ def asked(act: Unsure, turn: Turn) -> Answer:
         [first, *others] = act.guess
         lacking = None if others or isinstance(first, Amend) else how_much(first)
         return Answer(say=HOW_MUCH, query=lacking)
+    if isinstance(act.guess[0], Set):
+        return Answer(say=of_home(act.guess, turn), query=Query.about(*act.guess, lacks="yes"))
     layers = [one for one in act.guess if isinstance(one, Layer)]
-    dated = len({one.on for one in layers}) > 1
-    words = listed([_guessed(one, turn) + _on_its_day(one, turn) * dated for one in act.guess])
-    say = f"Shall I write down {words}?"
-    if len(layers) == len(act.guess) and len({one.bin for one in layers}) > 1:
-        say += f" If each had all of it, say “{_whole(layers, turn)}”."
+    say = f"Shall I write down {all_guessed(act.guess, turn)}?"
+    shared = len({one.bin for one in layers}) > 1 and len({one.on for one in layers}) == 1
+    if shared and len(layers) == len(act.guess):
+        say += f" If each had all of it, say “{whole_lot(layers, turn)}”."
     return Answer(say=say, query=Query.about(*act.guess, lacks="yes"))
-
-
-def _whole(parts: Sequence[Layer], turn: Turn) -> str:
-    """The sentence that tells the whole amount of each of the bins."""
-    masses, volumes = [one.mass_kg or 0 for one in parts], [one.volume_l or 0 for one in parts]
-    facts = Facts(mass_kg=sum(masses) or None, volume_l=sum(volumes) or None)
-    return f"added {said_amount(facts, turn)} each to {listed([one.bin or '' for one in parts])}"
 
 
 _MEASURED = Layer | Drain | Batch | Stock
@@ -109,55 +101,7 @@ _MEASURED = Layer | Drain | Batch | Stock
 
 def _lacks_amount(act: Layer | Drain | Batch | Stock) -> bool:
     """Whether it says too little without an amount; a bin that was drained needs none."""
-    return _amount(act) is None and not (isinstance(act, Drain) and act.bin)
-
-
-def _amount(act: Layer | Drain | Batch | Stock) -> float | None:
-    return act.volume_l if isinstance(act, Drain) or act.mass_kg is None else act.mass_kg
-
-
-def _guessed(act: Act, turn: Turn) -> str:
-    bin: str | None = getattr(act, "bin", None)
-    where = f" in {the(bin)}" if bin else ""
-    if isinstance(act, Drain) and act.volume_l:
-        return f"{volume(act.volume_l, turn.units)} drained{where.replace(' in ', ' from ', 1)}"
-    if isinstance(act, Amend) and (act.mass_kg or act.volume_l):
-        return f"that it was {right_amount(act, turn)}"
-    if isinstance(act, Layer):
-        facts = Facts(mass_kg=act.mass_kg, volume_l=act.volume_l, materials={"mixed": 1.0})
-        return f"{said_amount(facts, turn)}{where}"
-    if isinstance(act, Open) and bin:
-        return f"a new bin, {the(bin)}"
-    noun = _NOUNS.get(act.act, act.act)
-    seen = f" ({_seen(act, turn)})" if isinstance(act, Observe) else ""
-    return f"{noun}{seen}{where}"
-
-
-def _on_its_day(act: Act, turn: Turn) -> str:
-    on: date | None = getattr(act, "on", None)
-    return f" ({day(on, turn.today)})" if on else ""
-
-
-def _seen(act: Observe, turn: Turn) -> str:
-    """What was seen and measured: "white mould, 12 °C"."""
-    said = [sign.replace("_", " ") for sign in act.signs]
-    said += [] if act.celsius is None else [temperature(act.celsius, turn.units)]
-    said += [] if act.ph is None else [f"pH {number(act.ph)}"]
-    return listed(said or ["nothing amiss"])
-
-
-_NOUNS = {
-    "open": "a new bin",
-    "drain": "a draining",
-    "seal": "a sealing",
-    "bury": "a burial",
-    "observe": "what you saw",
-    "batch": "a batch of starter",
-    "stock": "the starter on hand",
-    "amend": "a correction",
-    "retract": "that the last record is wrong",
-}
-"""How an act is named where it is asked about."""
+    return amount_of(act) is None and not (isinstance(act, Drain) and act.bin)
 
 
 async def settled(words: str, question: Question, book: Book) -> list[Act] | None:
@@ -201,7 +145,7 @@ def _another_amount(words: str, question: Question, book: Book) -> list[Act] | N
     """ "No wait, 2 L", where it was asked whether 1 L is to be written down."""
     lead = _NO_BUT.match(words.casefold())
     [asked, *others] = guess_of(question)
-    if lead is None or others or not isinstance(asked, Layer | Drain) or _amount(asked) is None:
+    if lead is None or others or not isinstance(asked, Layer | Drain) or amount_of(asked) is None:
         return None
     return _measured(words[lead.end() :], question, book)
 

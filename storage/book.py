@@ -51,7 +51,9 @@ class Book(Roster):
 
     def without(self, entries: Iterable[Entry]) -> "Book":
         """The book as it is once these entries are struck out."""
-        return Book(self.db, self.room, entries)
+        book = Book(self.db, self.room, entries)
+        book.aside |= self.aside
+        return book
 
     async def present_run(self, bin: Bin) -> int:
         """The number of a bin's present (or last) run; 0 before its first entry."""

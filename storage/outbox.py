@@ -224,6 +224,20 @@ async def latest(db: Database, room: int) -> tuple[Message, datetime] | None:
     return await db.known(room, _SAID, "latest", ask)
 
 
+async def latest_digest(db: Database, room: int) -> tuple[Message, datetime] | None:
+    """The last reminder of what is due that was said in a room, and when."""
+
+    async def ask() -> tuple[Message, datetime] | None:
+        row = await db.row(
+            "SELECT * FROM outbox WHERE room = ? AND kind != 'reaction' AND kind = 'digest' "
+            "ORDER BY id DESC LIMIT 1",
+            (room,),
+        )
+        return (_message(row), from_ms(row["made_at"])) if row else None
+
+    return await db.known(room, _SAID, "latest digest", ask)
+
+
 def _message(row: sqlite3.Row) -> Message:
     return Message(
         tx_id=row["tx_id"],

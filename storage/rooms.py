@@ -155,8 +155,23 @@ async def set_habit(db: Database, room: Room, habit: str) -> None:
 
 async def set_choice(db: Database, room: Room, name: str, value: float | str) -> None:
     """Keep a figure that the group chose itself, inside a transaction."""
-    chosen = json.dumps({**room.choices, name: value})
-    await db.write("UPDATE room SET choices = ? WHERE id = ?", (chosen, room.id))
+    await _choose(db, room, name, value)
+
+
+async def _choose(db: Database, room: Room, name: str, value: float | str) -> None:
+    await db.write(
+        "UPDATE room SET choices = json_set(choices, '$.' || ?, ?) WHERE id = ?",
+        (name, value, room.id),
+    )
+
+
+async def set_quiet_days(db: Database, room: Room, days: str) -> None:
+    """Change the days of the week without digests, as figures ("56"), inside a transaction."""
+    await _choose(db, room, _QUIET_DAYS, days)
+
+
+_QUIET_DAYS = "quiet_days"
+"""Kept among the choices of the group, and none of the craft."""
 
 
 async def set_digest_at(db: Database, room: Room, at: time) -> None:
@@ -190,6 +205,8 @@ async def set_told(db: Database, room: Room, day: date) -> None:
 
 
 def _room(row: sqlite3.Row) -> Room:
+    choices = json.loads(row["choices"])
+    quiet_days = frozenset(map(int, choices.pop(_QUIET_DAYS, "")))
     return Room(
         id=row["id"],
         address=row["address"],
@@ -197,10 +214,11 @@ def _room(row: sqlite3.Row) -> Room:
         zone=row["zone"],
         units=row["units"],
         habit=row["habit"],
-        choices=json.loads(row["choices"]),
+        choices=choices,
         digest_at=time.fromisoformat(row["digest_at"]),
         quiet_from=time.fromisoformat(row["quiet_from"]),
         quiet_to=time.fromisoformat(row["quiet_to"]),
+        quiet_days=quiet_days,
         reminds=bool(row["reminds"]),
         told_on=to_day(row["told_on"]),
         reserved=frozenset(json.loads(row["reserved"])),

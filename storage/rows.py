@@ -24,6 +24,8 @@ class Room:
     digest_at: time
     quiet_from: time
     quiet_to: time
+    quiet_days: frozenset[int]
+    """Days of the week (Monday: 0) on which no digest is said."""
     reminds: bool
     told_on: date | None
     reserved: frozenset[str]

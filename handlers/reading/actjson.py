@@ -30,7 +30,7 @@ def from_json(said: Mapping[str, Any]) -> Act:
 
 
 def _lively(name: str, value: Any) -> Any:
-    if name in ("on", "was", "first", "last"):
+    if name in ("on", "was", "like", "first", "last"):
         return date.fromisoformat(value)
     if name == "which":
         return from_json(value)

@@ -128,6 +128,8 @@ class Layer(_Act):
     each: Each | None = None
     same: bool | None = None
     """As much as the sender's last, and of the same; told only in a room."""
+    like: date | None = None
+    """The same as the one of that day; told only in a room."""
     in_it: bool | None = None
     """It went into "it": the bin that the talk is on; told only in a room."""
     firm: bool | None = None
@@ -294,6 +296,11 @@ class Amend(_Act):
     """The message whose record was asked about; never read from words."""
     which: Layer | None = None
     """The record as it is called by what went in, when, where, by whom; told only in a room."""
+    crossed: Literal["each", "one"] | None = None
+    """What was told of each of two bins belongs to the other one, or what is in the first was put
+    into the second (never read from words); told only in a room."""
+    between: tuple[str, ...] = ()
+    """The two bins, where they are named."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -330,14 +337,16 @@ class Done(_Act):
     """All that is due; told only in a room."""
     count: int | None = None
     """How many that is, with `each`; 0: whatever others have to do too. Told only in a room."""
-    what: Literal["drain", "seal", "bury"] | None = None
-    """Which deed it was, if that is said; told only in a room."""
+    what: Literal["drain", "seal", "bury", "cover", "plant"] | None = None
+    """Which deed it was, or what was done with the ground, if that is said; told only in a room."""
     on: date | None = None
     """When, if a day is said; told only in a room."""
     member: str | None = None
     """Who did it, if that was another; told only in a room."""
     task: str | None = None
     """Which of several things it was, when that was asked; never read from words."""
+    doubtful: bool | None = None
+    """What is remarked beside it may be of other things; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -347,6 +356,14 @@ class Later(_Act):
     act = "later"
     bin: str | None = None
     days: float | None = None
+    what: Literal["drain", "seal", "bury"] | None = None
+    """Which deed it is, if that is said; told only in a room."""
+    on: date | None = None
+    """Until when, in place of `days`; told only in a room."""
+    each: bool | None = None
+    """Whoever has to do it; told only in a room."""
+    firm: bool | None = None
+    """Said when asked whether what others have to do is put off; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -403,6 +420,8 @@ class Ask(_Act):
     each: Each | None = None
     bin: str | None = None
     member: str | None = None
+    members: tuple[str, ...] = ()
+    """Several members who are meant together, told only in a room (`due`)."""
     on: date | None = None
     first: date | None = None
     """The first and the last day asked about, told only in a room (`totals`)."""

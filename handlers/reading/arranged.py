@@ -192,6 +192,16 @@ class BetweenBins:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Fullness:
+    """How full a bin of the group's is told to be: a share of it, or what is in it."""
+
+    bin: str
+    share: float | None = None
+    mass_kg: float | None = None
+    litres: float | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Harm:
     """Somebody is hurt or could be."""
 
@@ -274,11 +284,16 @@ class Promise:
     by: str | None = None
     """Who does it; None: the sender."""
     cover: bool = False
+    on: date | None = None
+    """On or from which day to come, if that is said."""
+    until: date | None = None
+    """The last day, if one is said."""
 
 
 Plan = (
     Reopened
     | BetweenBins
+    | Fullness
     | Restored
     | Pausing
     | NoSuchDay

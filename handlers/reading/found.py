@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from handlers.reading.acts import Ask, Open
+from handlers.reading.acts import Ask, Done, Later, Open
 from handlers.reading.arranged import Plan
 
 
@@ -11,7 +11,8 @@ class Found(NamedTuple):
 
     start: int
     end: int
-    plan: Plan | Ask | Open
+    plan: Plan | Ask | Open | Later | Done
     """An `Ask` here says more than the reading contract does: whose, by when, which. An `Open`
-    says how big a bin is."""
+    says how big a bin is, a `Later` which deed is put off, a `Done`
+    what was done with the ground."""
     aside: bool = False

@@ -3,9 +3,11 @@
 from collections.abc import Sequence
 
 from handlers.reading.groups import Group
+from handlers.reading.measures.numberwords import NUMBER_WORDS
 from handlers.reading.message import Message
 from handlers.reading.words.once import once
 from handlers.reading.words.sentences import Clause
+from handlers.reading.words.spans import indexes
 from handlers.reading.words.verbs import VerbUse
 
 _RECORDS = frozenset({"layer", "drain", "open", "seal", "bury", "batch", "stock"})
@@ -261,18 +263,21 @@ def _ends_list(last: Group, one: Group) -> bool:
     """ "The carrots, leeks and a bit of ham came to 2 kg": one list, cut before its last thing."""
     if last.verb is not None or one.verb is None or one.sense != "did" or not last.items:
         return False
-    if one.clauses[0].joint not in _LISTING or last.measured() or last.bins or last.days:
+    dated = any(not day.aside for day in last.days)
+    if one.clauses[0].joint not in _LISTING or last.measured() or last.bins or dated:
         return False
-    named = {i for item in last.items for i in range(item.start, item.end)}
+    named = indexes(last.items, last.days)  # "tonight's leftovers, four sausages and ..."
     rest = {last.message.norms[i] for i in range(last.start, last.end) if i not in named}
+    rest = {norm for norm in rest if not norm.isdecimal() and norm not in NUMBER_WORDS}
     leads = any(one.start <= item.start and item.end <= one.verb.start for item in one.items)
     return leads and rest <= _IN_LIST
 
 
 _LISTING = frozenset({"and", "n", "&", ","})
 _IN_LIST = frozenset(
-    ["the", "a", "some", "of", "old", ",", "and", "n", "&", "our", "my", "leftover"]
-)
+    ["the", "a", "some", "of", "old", ",", "and", "n", "&", "our", "my", "leftover", "'s", "few",
+     "couple", "half", "load", "loads", "bit", "lot", "lots", "bunch"]
+)  # fmt: skip
 
 
 def _merged(last: Group, one: Group) -> Group:

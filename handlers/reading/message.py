@@ -8,13 +8,16 @@ from typing import Any
 
 from handlers.reading.acts import Context
 from handlers.reading.bins.keptbins import kept_bins, without_owners
+from handlers.reading.bins.meantbins import figures_of_speech, no_figures_of_speech
 from handlers.reading.bins.mending import mended
 from handlers.reading.bins.names import by_known_name, find_bot, known_bins, mentions
 from handlers.reading.bins.newbins import said_bins
 from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, more_bins, target_bins
+from handlers.reading.bins.wherebins import STANDS, by_where
 from handlers.reading.calendar.days import Day, read_days
 from handlers.reading.food.items import Item
-from handlers.reading.food.materials import find_items
+from handlers.reading.food.materials import find_items, is_loose
+from handlers.reading.food.turned import turned
 from handlers.reading.measures.amountlists import read_amounts
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.people.members import (
@@ -27,9 +30,10 @@ from handlers.reading.people.members import (
 from handlers.reading.signs.seen import Seen
 from handlers.reading.signs.spotted import find_signs
 from handlers.reading.words.binwords import PLACE_NAMES, TOLD_BY, BinRef
+from handlers.reading.words.clauses import clauses_of
 from handlers.reading.words.courtesies import without_courtesies
 from handlers.reading.words.marks import Mark
-from handlers.reading.words.sentences import Clause, Sentence, clauses_of, sentences_of
+from handlers.reading.words.sentences import Clause, Cutter, Sentence, sentences_of
 from handlers.reading.words.spans import Span, indexes
 from handlers.reading.words.verbs import VerbUse, verbs_of
 from handlers.reading.words.vocabulary import verb_meant, vocabulary, words_in
@@ -185,38 +189,43 @@ def read_message(text: str, context: Context) -> Message:
         bins = tuple(sorted((*bins, *further)))
         in_bins = indexes(bins)
         amounts = tuple([a for a in amounts if not _overlaps(a, in_bins)])
+    if len(context.bins) > 1 and bins and not STANDS.isdisjoint(norms):
+        bins = by_where(norms, bins, context.bins)
+        in_bins = indexes(bins)
     elsewhere = mentions(norms, context.bins, in_bins)
     marks = vocabulary().find(norms)
-    spoken = _figures_of_speech(marks) if bins else []
+    spoken = figures_of_speech(marks) if bins else []
     if spoken:
-        bins = _no_figures_of_speech(bins, spoken)
+        bins = no_figures_of_speech(bins, spoken)
         in_bins = indexes(bins)
     if in_bins:
         marks = [m for m in marks if not _overlaps(m, in_bins)]
-    signs = find_signs(norms, marks, in_bins)
+    signs = find_signs(norms, marks, in_bins, by_name - indexes(elsewhere))
     items = find_items(norms, marks, measures)
     if items:
         used = measures | indexes([s for s in signs if s.plain or s.end - s.start > 1])
-        items = tuple([i for i in items if i.start not in used])
+        items = tuple([i for i in items if i.start not in used and (bins or not is_loose(i))])
     taken |= in_bins
     held = taken | indexes(_wide(marks, "food"), [m for m in members if m.end - m.start > 1])
     if len(items) > 1 or "c" in norms:
         held |= _list_joints(norms, items, amounts) | _ratio_of_carbon(norms)
     sentences = sentences_of(words, written, held)
     verbs = verbs_of(words, marks, taken)
-    hedged = indexes(_hedges(norms, marks, verbs, amounts))
+    if of_food := turned(norms, items) if amounts else frozenset():
+        signs = tuple([s for s in signs if s.start not in of_food])
+    hedged = of_food | indexes(_hedges(norms, marks, verbs, amounts))
     if hedged:
         verbs = [v for v in verbs if v.start not in hedged]
         held |= hedged
-    over, coming = _over_and_coming(days, at.date())
-    doers = doers_unknown(words, [v.start for v in verbs] if context.in_room else ())
-    names = doers | {norms[i] for i in by_name}
-    clauses = clauses_of(written, sentences, verbs, held, names, over, coming, hedged)
-    clauses = _quoted_aside(norms, clauses[:MOST_CLAUSES])
+    named = doers_unknown(words, [v.start for v in verbs] if context.in_room else ())
+    named |= {norms[i] for i in by_name}
+    clauses = clauses_of(
+        sentences, Cutter(written, verbs, held, named, *_over_and_coming(days, at.date()), hedged)
+    )
     return Message(
         context, at.date(), words, norms, marks, bins, elsewhere, members,
-        find_bot(norms, context.bot_names), amounts, days, items, signs, sentences, clauses,
-        body,
+        find_bot(norms, context.bot_names), amounts, days, items, signs, sentences,
+        clauses[:MOST_CLAUSES], body,
     )  # fmt: skip
 
 
@@ -267,7 +276,8 @@ def _further_bins(
     amounts: tuple[Amount, ...],
 ) -> list[BinRef]:
     """The bins that are meant by words that are no known name, beside the known ones."""
-    said = said_bins(words, norms, called, by_food=context.in_room)
+    several = context.in_room and len(context.bins) > 1
+    said = said_bins(words, norms, called, by_food=context.in_room, by_place=several)
     found = [by_known_name(ref, context.bins) for ref in said]
     if amounts:
         alone = not known and not found
@@ -314,38 +324,6 @@ def _ratio_of_carbon(norms: list[str]) -> frozenset[int]:
     """The sign and the letter behind the C of "C:N", which begin no clause."""
     at = [i for i, norm in enumerate(norms) if norm == "c" and norms[i + 2 : i + 3] == ["n"]]
     return frozenset([k for i in at if norms[i + 1] in (":", "/") for k in (i + 1, i + 2)])
-
-
-def _quoted_aside(norms: list[str], clauses: list[Clause]) -> list[Clause]:
-    """The clauses; one between quotation marks is somebody's words, not the sender's report."""
-    if '"' not in norms:
-        return clauses
-    marks = [i for i, norm in enumerate(norms) if norm == '"']
-    for start, end in zip(marks[::2], marks[1::2], strict=False):
-        if end - start < 4:
-            continue
-        for clause in clauses:
-            if (
-                start <= clause.start + 1
-                and clause.end <= end + 1
-                and clause.sense in ("did", "none")
-            ):
-                clause.sense = "said"
-    return clauses
-
-
-def _figures_of_speech(marks: list[Mark]) -> list[Mark]:
-    """The signs of several words, in which a bin may be named and not meant."""
-    return [m for m in marks if m.end - m.start > 2 and m.tag.startswith("sign")]
-
-
-def _no_figures_of_speech(bins: tuple[BinRef, ...], spoken: list[Mark]) -> tuple[BinRef, ...]:
-    """The bins without the drum of "tight as a drum"."""
-    return tuple(
-        b
-        for b in bins
-        if b.name is not None or not any(m.start < b.start and b.end <= m.end for m in spoken)
-    )
 
 
 def _overlaps(span: Span, taken: frozenset[int]) -> bool:

@@ -8,15 +8,31 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from handlers.reading import read as contract
-from handlers.reading.acts import Act, Amend, Ask, Batch, Context, Drain, Layer, Observe, Open
+from handlers.reading.acts import (
+    Act,
+    Amend,
+    Ask,
+    Batch,
+    Context,
+    Done,
+    Drain,
+    Later,
+    Layer,
+    Observe,
+    Open,
+)
 from handlers.reading.arranged import Plan
 from handlers.reading.arrangements.absence import CUES as ABSENCE_CUES
 from handlers.reading.arrangements.absence import absences
+from handlers.reading.arrangements.aftercare import CUES as AFTER_CARE_CUES
+from handlers.reading.arrangements.aftercare import after_care
 from handlers.reading.arrangements.awaychanged import CUES as AWAY_CHANGED_CUES
 from handlers.reading.arrangements.awaychanged import away_changed
 from handlers.reading.arrangements.calls import CUES as CALL_CUES
 from handlers.reading.arrangements.calls import calls
 from handlers.reading.arrangements.communal import Condition
+from handlers.reading.arrangements.deeddays import CUES as DEED_DAY_CUES
+from handlers.reading.arrangements.deeddays import deed_days
 from handlers.reading.arrangements.favours import CUES as FAVOUR_CUES
 from handlers.reading.arrangements.favours import favours
 from handlers.reading.arrangements.handing import CUES as HANDING_CUES
@@ -39,6 +55,8 @@ from handlers.reading.corrections.restoring import CUES as RESTORING_CUES
 from handlers.reading.corrections.restoring import restored
 from handlers.reading.deeds.betweenbins import CUES as BETWEEN_CUES
 from handlers.reading.deeds.betweenbins import between_bins
+from handlers.reading.deeds.fullness import CUES as FULLNESS_CUES
+from handlers.reading.deeds.fullness import fullness
 from handlers.reading.deeds.reopening import CUES as REOPENING_CUES
 from handlers.reading.deeds.reopening import reopened
 from handlers.reading.food.unfit import CUES as UNFIT_CUES
@@ -67,6 +85,8 @@ from handlers.reading.questions.recipe import CUES as RECIPE_CUES
 from handlers.reading.questions.recipe import recipe
 from handlers.reading.questions.settled import CUES as SETTLED_CUES
 from handlers.reading.questions.settled import settled
+from handlers.reading.questions.turnsasked import CUES as TURN_ASKED_CUES
+from handlers.reading.questions.turnsasked import turns_asked
 from handlers.reading.signs.danger import dangers
 from handlers.reading.words.cues import Cues
 from handlers.reading.words.madeplain import made_plain
@@ -82,7 +102,10 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (absences, ABSENCE_CUES),
     (who_keeps, KEEPING_CUES),
     (favours, FAVOUR_CUES),
+    (deed_days, DEED_DAY_CUES),
+    (after_care, AFTER_CARE_CUES),
     (handing, HANDING_CUES),
+    (turns_asked, TURN_ASKED_CUES),
     (turntaking, TURN_CUES),
     (upkeep, UPKEEP_CUES),
     (recalling, RECALLING_CUES),
@@ -91,6 +114,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (sizes, SIZE_CUES),
     (reopened, REOPENING_CUES),
     (between_bins, BETWEEN_CUES),
+    (fullness, FULLNESS_CUES),
     (restored, RESTORING_CUES),
     (recipe, RECIPE_CUES),
     (conditions, CONDITION_CUES),
@@ -128,13 +152,15 @@ class Reading:
 
 def _acts(said: Reading) -> tuple[Act | Plan, ...]:
     text, context = said.text, said.context
-    leans = context.asked or isinstance(context.last, Batch | Drain | Layer)
+    leans = context.asked or any(
+        isinstance(record, Batch | Drain | Layer) for record in (context.last, context.just_told)
+    )
     if leans and may_follow(text) and (again := asked_again(said.message)):
         return again
     arranged, rest = _arranged(said)
     message = rest.message
     if (context.last or context.earlier) is not None:
-        own = not context.after_bot
+        own = not context.after_bot and not bins_told(message)
         leaning = never_done(message) or (own and (more(message) or another_number(message)))
         if leaning:
             return (*arranged, leaning)
@@ -150,13 +176,13 @@ def _is_scrap(message: Message) -> bool:
     return sum(word.kind != "sign" for word in message.words) < 2
 
 
-def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open, ...], str]:
+def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open | Later | Done, ...], str]:
     """What a message arranges, and the rest of its words."""
     arranged, rest = _arranged(Reading(text, context))
     return arranged, rest.text
 
 
-def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open, ...], Reading]:
+def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open | Later | Done, ...], Reading]:
     """What is arranged, and what is left to read: the same where no words of it are taken."""
     context, heard = said.context, _CUES.heard(made_plain(said.text[:READ_AT_MOST]).casefold())
     readers = [reader for reader, _ in _READERS if reader in heard] if heard else []

@@ -9,22 +9,29 @@ from handlers.reading.acts import (
     Context,
     Layer,
     Retract,
+    Set,
     Unsure,
 )
+from handlers.reading.arrangements.doneelse import jobs_of_ours
 from handlers.reading.arrangements.jobsdone import jobs_done
 from handlers.reading.arrangements.moresettings import with_further_settings
 from handlers.reading.arrangements.privacy import about_oneself
+from handlers.reading.bins.binroll import bins_told
+from handlers.reading.calendar.zones import US_ZONES, zone_of_home
 from handlers.reading.completion.diary import diary
 from handlers.reading.completion.othersshare import CUES as BESIDES
 from handlers.reading.completion.othersshare import others_share
 from handlers.reading.corrections.anew import CUES as STRIKING
-from handlers.reading.corrections.anew import behind_striking, is_only_one_thing
+from handlers.reading.corrections.anew import behind_striking, bin_and_amount, is_only_one_thing
 from handlers.reading.corrections.byday import CUES as CALLED_BY_DAY
 from handlers.reading.corrections.byday import of_that_day
 from handlers.reading.corrections.bydeed import STRUCK, struck_by_kind
 from handlers.reading.corrections.byscraps import CUES as CALLED
 from handlers.reading.corrections.byscraps import called
+from handlers.reading.corrections.crossed import CUES as CROSSING
+from handlers.reading.corrections.crossed import crossed
 from handlers.reading.corrections.joining import put_in_besides
+from handlers.reading.corrections.onlywrong import another_deed
 from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
@@ -34,6 +41,9 @@ from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
 from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground
 from handlers.reading.deeds.dictation import as_report
+from handlers.reading.deeds.tongues import in_tongues
+from handlers.reading.doubts.doubted import by_place
+from handlers.reading.doubts.leanelse import without_of_else
 from handlers.reading.doubts.unmeasured import asked_first
 from handlers.reading.doubts.untold import without_untold
 from handlers.reading.message import Message, read_message
@@ -55,7 +65,8 @@ def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
     acts = _read(message)
     if message.context.in_room:
-        acts = acts or jobs_done(message, reported=True)
+        acts = without_of_else(acts or jobs_done(message, reported=True), message)
+        acts = by_place(jobs_of_ours(acts, message), message)
         acts = acts if _rests_on(acts, message) else _bare(message) or acts
         if not acts and message.context.of_bins:
             seen = seen_alone(message) or measured_alone(message) or asked_of_sign(message)
@@ -69,24 +80,53 @@ def _read(message: Message) -> tuple[Act, ...]:
     context = message.context
     if not message.words:
         return ()
+    if whole := _as_a_whole(message):
+        return whole
+    if asked := in_tongues(message):  # no few words that lean on the last record
+        plain = told(message)
+        return plain if any(kind_of(act) in RECORD_KINDS for act in plain) else asked
+    anew = bins_told(message)  # "another blue bin, 10 L" is no more of the last layer
+    if context.after_bot and not anew and (leaning := replies(message)):
+        return asked_first(with_further_settings(leaning, message), message)
+    if (meant := put_right(message)) is not None:
+        message = read_message(meant, context)
+    return _dictated(message) or told(message) or _by_days(message) or _of_home(message)
+
+
+def _as_a_whole(message: Message) -> tuple[Act, ...]:
+    """What all its words together say, whatever the scores: of the sender, of a record, of jobs, of
+    days one after the other.
+    """
+    context = message.context
     if context.to_bot and (found := about_oneself(message)):
         return found
     if context.in_room and (of_record := _of_the_record(message) or jobs_done(message)):
         return of_record
-    days = diary(message) if context.in_room else ()
+    if not context.in_room and (right := _right_of_struck(message)):
+        return right
+    days = _by_days(message)
     if days and isinstance(days[0], Layer):
         return asked_first(without_untold(days, message), message)
-    if leant := on_record(message):
+    if leant := on_record(message) or _put_in_besides(message):
         return leant
-    if one := _one_thing(message):
-        return (one,)
-    if context.just_told and (besides := _put_in_besides(message)):
-        return besides
-    if context.after_bot and (leaning := replies(message)):
-        return asked_first(with_further_settings(leaning, message), message)
-    if (meant := put_right(message)) is not None:
-        message = read_message(meant, context)
-    return _dictated(message) or told(message) or days
+    one = _one_thing(message)
+    return (one,) if one else ()
+
+
+def _by_days(message: Message) -> tuple[Act, ...]:
+    return diary(message) if message.context.in_room else ()
+
+
+def _of_home(message: Message) -> tuple[Act, ...]:
+    """ "We're in Leeds", in a room whose clock nobody has set: is it to be set so?"""
+    context = message.context
+    unset = context.in_room and context.zone.key == "UTC" and not message.context.after_bot
+    zone = zone_of_home(message) if unset else None
+    if zone is None:
+        return ()
+    american = zone in US_ZONES and context.units == "metric"
+    units = (Set(what="units", value="us"),) if american else ()
+    return (Unsure(guess=(Set(what="zone", value=zone), *units), rules=("where they live",)),)
 
 
 def _put_in_besides(message: Message) -> tuple[Act, ...]:
@@ -146,22 +186,46 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
         return (by_day,)
     if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
         return (by_kind,)
-    return _told_anew(message) or _told_apart(message) or _told_of_another(message)
+    if message.context.last and (other := another_deed(message)):
+        return other
+    if message.has(CROSSING) and (other_bins := crossed(message)):
+        return (other_bins,)
+    return (
+        _right_of_struck(message)
+        or _told_anew(message)
+        or _told_apart(message)
+        or _told_of_another(message)
+    )
+
+
+def _right_of_struck(message: Message) -> tuple[Act, ...]:
+    """What is right of a record that was first struck out: "scratch that, it was green"."""
+    rest = _behind_striking(message)
+    if rest is None:
+        return ()
+    if both := bin_and_amount(rest):
+        return (both,)
+    if is_only_one_thing(rest):  # as "no, it was green"
+        said = rest.body.removeprefix("put ")
+        rest = read_message(f"no, {said}", rest.context)
+    elif not message.context.in_room:
+        return ()
+    return tuple(act for act in replies(rest) if isinstance(act, Amend))
+
+
+def _behind_striking(message: Message) -> Message | None:
+    """What is told behind a striking out, by itself."""
+    at = behind_striking(message) if message.has(STRIKING) else 0
+    if not at:
+        return None
+    context = replace(message.context, after_bot=True)
+    return read_message(message.text(at, len(message.words)), context)
 
 
 def _told_anew(message: Message) -> tuple[Act, ...]:
-    """A record struck out with those that are to stand in its place, or what is right of it."""
-    at = behind_striking(message) if message.has(STRIKING) else 0
-    if not at:
-        return ()
-    context = replace(message.context, after_bot=True)
-    said = message.text(at, len(message.words))
-    rest = read_message(said, context)
-    if is_only_one_thing(rest):  # "scratch that, it was green": as "no, it was green"
-        rest = read_message(f"no, {said.removeprefix('put ')}", context)
-    if right := tuple(act for act in replies(rest) if isinstance(act, Amend)):
-        return right
-    acts = told(rest)
+    """A record struck out with those that are to stand in its place."""
+    rest = _behind_striking(message)
+    acts = told(rest) if rest is not None else ()
     if not any(kind_of(act) in RECORD_KINDS for act in acts):
         return ()
     anew = any(act.act in RECORD_KINDS for act in acts) or None

@@ -20,6 +20,8 @@ from handlers.reading.arrangements.finished import finished, is_not_yet
 from handlers.reading.arrangements.passing import CUES as OF_PASSING
 from handlers.reading.arrangements.passing import coming, passed_on, taker
 from handlers.reading.arrangements.putoff import put_off_by, put_off_to
+from handlers.reading.arrangements.reminderdays import CUES as OF_WEEKDAYS
+from handlers.reading.arrangements.reminderdays import reminder_days
 from handlers.reading.arrangements.sethours import CUES as OF_HOURS
 from handlers.reading.arrangements.sethours import hours_set
 from handlers.reading.arrangements.settings import setting_of
@@ -47,7 +49,7 @@ from handlers.reading.corrections.leaning import (
     with_figure,
 )
 from handlers.reading.corrections.lessened import OFF, lessened
-from handlers.reading.corrections.otherbin import REFUSALS, in_another_bin
+from handlers.reading.corrections.otherbin import FOR_BIN, REFUSALS, in_another_bin, meant_for
 from handlers.reading.corrections.readfor import read_for
 from handlers.reading.corrections.restated import CUES, restated
 from handlers.reading.deeds.flatly import CUES as OF_ANSWERS
@@ -93,7 +95,7 @@ def certain(message: Message) -> tuple[Act, ...]:
     """What is a reply by its form alone: a setting, a figure put right, a bin named as passing, a
     flat answer.
     """
-    return _first(message, _READERS[:4])
+    return _first(message, _READERS[:5])
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
@@ -281,9 +283,16 @@ def _done(message: Message) -> Done | None:
         and (first_in(DONE_OF_BIN, plain_text(message)) is not None)
     ):
         return finished(message, "a bin is done")
-    if turned_to and "done" in message.norms and not message.amounts and not _is_denied(message):
+    if turned_to and _says_done(message.norms) and not message.amounts and not _is_denied(message):
         return finished(message, "done, to the bot")
     return None
+
+
+def _says_done(norms: Sequence[str]) -> bool:
+    """Whether something is called done: "well done" only praises."""
+    return any(
+        norm == "done" and (i == 0 or norms[i - 1] != "well") for i, norm in enumerate(norms)
+    )
 
 
 def _measures(message: Message) -> bool:
@@ -308,7 +317,7 @@ def setting_told(message: Message) -> Set | None:
         found = "units", pounds_of(message)
     found = found or craft_setting(message) or hours_set(message)
     found = found or zone_named(message) or turns_set(message)
-    found = found or asked_by_name(message)
+    found = found or reminder_days(message) or asked_by_name(message)
     return None if found is None else Set(what=found[0], value=found[1], rules=("a setting",))
 
 
@@ -325,9 +334,11 @@ _READERS: tuple[_Reader, ...] = (
             "keepers keeping keeps"
         )
         | OF_HOURS
+        | OF_WEEKDAYS
         | LANGUAGES,
         "",
     ),
+    (meant_for, FOR_BIN, ""),
     (_restated, CUES | OFF | OF_DAYS | _RESTS | words_in("only credit") | REFUSALS, ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),

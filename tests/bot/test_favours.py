@@ -75,6 +75,18 @@ async def test_a_thumb_on_it_is_a_yes(room: TalkingRoom, asked: str, bin: str) -
     assert await done(room) == [("drain", bin, "zoe")]
 
 
+async def test_a_thumb_taken_off_it_is_a_yes_no_longer(room: TalkingRoom) -> None:
+    await room.says("can anyone drain mine tomorrow?", who="bram", event="$asked")
+    await room.marks("$asked", "👍", who="zoe", event="$thumb")
+    await room.deletes("$thumb", who="zoe")
+    await room.waits(hours=2)
+    await room.says("done", who="zoe")
+    assert await done(room) == [("drain", "green", "zoe")]
+    await room.marks("$asked", "👍", who="dov")
+    await room.says("done", who="dov")
+    assert ("drain", "blue", "dov") in await done(room)
+
+
 async def test_behind_a_reminder_it_is_asked_which(room: TalkingRoom) -> None:
     await room.says("can anyone drain mine tomorrow?", who="bram")
     await room.says("happy to", who="zoe")
@@ -147,9 +159,51 @@ async def test_who_offers_to_cover_stands_in(room: TalkingRoom, who: str, said: 
     assert "for bram" not in words(await room.says("what's due?", who="dov")).lower()
 
 
+@pytest.mark.parametrize("said", ["I'll do Bram's till the 12th", "I can do Bram's from the 15th"])
+async def test_who_can_for_a_part_of_it_does_not_stand_in_for_all(
+    room: TalkingRoom, said: str
+) -> None:
+    await room.says("I'm away till the 20th", who="bram")
+    told = words(await room.says(said, who="zoe"))
+    assert "for all of the time that Bram is away, until Thursday 19 March" in told
+    assert "zoe for bram" not in words(await room.says("what's due?", who="dov")).lower()
+    await room.says("I'll do Bram's", who="zoe")
+    assert "zoe for bram" in words(await room.says("what's due?", who="dov")).lower()
+
+
 async def test_a_promise_taken_back_is_none(room: TalkingRoom) -> None:
     await room.says("can anyone drain mine?", who="bram")
     await room.says("I will", who="zoe", event="$promise")
     await room.deletes("$promise", who="zoe")
     await room.says("done", who="zoe")
     assert ("drain", "blue", "zoe") not in await done(room)
+
+
+async def test_what_was_promised_is_down_to_whoever_promised_it(room: TalkingRoom) -> None:
+    await room.says("can anyone drain mine tomorrow?", who="bram")
+    await room.says("I will", who="zoe", event="$promise")
+    await room.waits(hours=2)
+    due = words(await room.says("what needs draining?", who="dov"))
+    assert "the blue bin (zoe for bram)" in due
+    assert "the green bin (zoe)" in due
+    await room.deletes("$promise", who="zoe")
+    due = words(await room.says("what needs draining?", who="dov"))
+    assert "the blue bin (bram)" in due
+
+
+async def test_once_it_is_done_it_is_its_keepers_again(room: TalkingRoom) -> None:
+    await room.says("can anyone drain mine tomorrow?", who="bram")
+    await room.says("I will", who="zoe")
+    await room.waits(hours=2)
+    await room.says("done", who="zoe")
+    due = words(await room.says("what's due this week?", who="dov"))
+    assert "zoe for bram" not in due
+
+
+async def test_whoever_promised_is_called_by_the_digest(room: TalkingRoom) -> None:
+    await room.waits(days=9)  # to the last day to seal
+    await room.says("can someone seal mine?", who="bram")
+    await room.says("I will", who="zoe")
+    told = [one for one in await room.waits(days=2) if "seal the blue bin" in one.body]
+    assert "the blue bin (zoe for bram)" in told[0].body
+    assert "@zoe:test" in told[0].mentions

@@ -381,3 +381,59 @@ async def test_turns_of_a_month_to_come_are_told(room: TalkingRoom) -> None:
     await room.says("rota for the yard bin: Ines, Bram, weekly, from today")
     [told] = await room.says("whose turn is it in May?")
     assert "ines Monday 27 April to Sunday 3 May, then bram from Monday 4 May" in told.body
+
+
+KEEPING = "rota for the yard bin: Ines, Bram and Mei, a week each"
+
+
+@pytest.mark.parametrize(
+    ("who", "asked", "answer"),
+    [
+        ("mei", "when's my turn?", "Mei is to keep the yard bin Monday 16 to Sunday 22 March."),
+        ("mei", "is it Bram's turn?", "Bram is to keep the yard bin Monday 9 to Sunday 15 March."),
+        ("ines", "is it my turn?", "Ines is to keep the yard bin today to Sunday 8 March."),
+        ("dov", "when's my turn?", "No turn of Dov's is coming up."),
+        ("ines", "when do I hand it over?", "The yard bin: bram takes it Monday 9 March."),
+    ],
+)
+async def test_whose_turn_is_when(room: TalkingRoom, who: str, asked: str, answer: str) -> None:
+    await room.says(KEEPING)
+    await room.says("hello", who=who)
+    await room.waits(hours=1)
+    assert [said.body for said in await room.says(asked, who=who)] == [answer]
+
+
+async def test_who_is_out_of_it_for_some_weeks_comes_back_to_it(room: TalkingRoom) -> None:
+    await room.says(KEEPING)
+    [told] = await room.says("leave me out from 9 to 29 March", who="bram", event="$out")
+    assert told.body == (
+        "Bram takes no turn to keep the yard bin Monday 9 to Sunday 29 March. Mei is to keep the "
+        "yard bin Monday 9 to Sunday 15 March instead."
+    )
+    assert [who for _, _, who in await turns(room)][:5] == ["ines", "mei", "ines", "mei", "bram"]
+    await room.deletes("$out", who="bram")
+    assert [who for _, _, who in await turns(room)][:3] == ["ines", "bram", "mei"]
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["leave me out for a month", "skip me this time", "put me after Mei", "make it two weeks each"],
+)
+async def test_where_no_turns_are_taken_nobody_is_left_out(room: TalkingRoom, said: str) -> None:
+    assert await room.says(said, who="bram") == []
+
+
+@pytest.mark.parametrize(
+    ("who", "said", "answer"),
+    [
+        ("bram", "can't keep it on the 20th", "You have no turn on that day that I know of."),
+        ("mei", "can't keep it on the 20th", "Who can swap with mei: keep the yard bin, Monday 16"),
+    ],
+)
+async def test_a_day_refused_is_of_the_turn_it_lies_in(
+    room: TalkingRoom, who: str, said: str, answer: str
+) -> None:
+    await room.says(KEEPING)
+    await room.waits(days=7)
+    [told] = [one for one in await room.says(said, who=who) if one.kind == "reply"]
+    assert told.body.startswith(answer)

@@ -142,6 +142,17 @@ async def two_keepers(group: Group) -> Group:
         ),
         (Ask(topic="due", what="late", member="bram"), ["Nobody is late."]),
         (Ask(topic="due", member="dov"), ["Nothing is due for dov."]),
+        (Ask(topic="due", members=("dov", "mei")), ["Nothing is due for dov and mei."]),
+        (
+            Ask(topic="due", members=("bram", "ines")),
+            ["Late by 17", "Late by 6", "Wednesday 4 or", "Monday 16"],
+        ),
+        (Ask(topic="due", what="seal", member="ines"), ["Ines has nothing to seal just now."]),
+        (Ask(topic="due", what="drain", member="bram"), ["Wednesday 4 or"]),
+        (Ask(topic="due", what="next", member="bram"), ["Wednesday 4 or"]),
+        (Ask(topic="due", what="next", member="ines"), ["Late by 17", "Late by 6"]),
+        (Ask(topic="due", what="all but drain"), ["Late by 6", "Monday 16"]),
+        (Ask(topic="due", what="plant"), ["No ground where a bin was buried"]),
         (
             Ask(topic="due", bin="shed", on=date(2026, 3, 3)),
             ["Nothing is due with the shed bin by tomorrow."],

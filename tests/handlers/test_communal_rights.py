@@ -52,6 +52,7 @@ async def test_a_bin_is_renamed_and_known_by_both_names(room: TalkingRoom) -> No
         ("rename the yard bin to shed", "There is the shed bin already."),
         ("rename the yard bin to yard", "The yard bin is called so already."),
         ("rename the attic bin to Gertie", ""),
+        ("swap the names of the yard and the shed bin", "Two bins cannot take each other's names"),
     ],
 )
 async def test_what_is_no_name_is_refused(room: TalkingRoom, said: str, told: str) -> None:

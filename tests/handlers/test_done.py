@@ -267,3 +267,58 @@ async def test_done_right_behind_its_record_is_of_that_one(room: TalkingRoom) ->
     [mark] = await room.says("did it", who="bram")
     assert mark.kind == "reaction"
     assert await drains(room) == [("fig", None)]
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["thanks bot", "thanks for the reminder bot", "well done bot", "cheers bot, much appreciated",
+     "Drained plum? Not me."],
+)  # fmt: skip
+async def test_thanks_for_a_reminder_do_nothing(room: TalkingRoom, said: str) -> None:
+    await until(room, FRIDAY)
+    before = await room.standing()
+    answers = [message for message in await room.says(said) if message.kind != "digest"]
+    assert answers == []
+    assert await room.standing() == before
+
+
+@pytest.mark.parametrize(
+    ("answer", "drained"),
+    [
+        ("yes", [("pear", None)]),
+        ("👍", [("pear", None)]),
+        ("no, the exam", []),
+        ("lovely weather", []),
+    ],
+)
+async def test_with_a_remark_of_other_things_it_is_asked_about(
+    room: TalkingRoom, answer: str, drained: list[tuple[str, float | None]]
+) -> None:
+    await until(room, FRIDAY)
+    await room.says("drained plum, 200 ml")
+    before = await drains(room)
+    await room.waits(seconds=7200)
+    [asked] = await room.says("done, exam was easy")
+    assert asked.body == "Is that done: drain the pear bin?"
+    await room.says(answer)
+    assert await drains(room) == sorted([*before, *drained])
+
+
+@pytest.mark.parametrize(
+    ("said", "put_off"),
+    [
+        ("later!", False),
+        ("another 2 weeks", False),
+        ("snooze till tomorrow", True),
+        ("remind me tomorrow", True),
+    ],
+)
+async def test_a_farewell_behind_a_record_puts_nothing_off(
+    room: TalkingRoom, said: str, *, put_off: bool
+) -> None:
+    await until(room, FRIDAY)
+    await room.says("good morning", who="bram")
+    await room.waits(seconds=7200)
+    await room.says("500 g of peelings in pear")
+    answer = await room.says(said)
+    assert any(one.body.startswith("I will say again") for one in answer) == put_off

@@ -95,8 +95,8 @@ async def test_the_question_asked_last_is_answered_anew(
     ("asked", "answered"),
     [
         ("how much water", "200 mL of liquid in 20 L"),
-        ("and for pots?", "200 mL of liquid in 100 L"),
-        ("what about house plants", "200 mL of liquid in 100 L"),
+        ("and for pots?", "in 10 L of water"),
+        ("what about house plants", "in 10 L of water"),
     ],
 )
 async def test_what_is_asked_behind_a_draining_is_of_its_liquid(

@@ -116,3 +116,28 @@ async def test_degrees_of_something_else_put_no_reading_right(room: TalkingRoom,
     await room.says(said)
     [burial] = [entry for entry in await room.standing() if entry.act == "bury"]
     assert burial.facts.celsius == 8
+
+
+@pytest.mark.parametrize(
+    ("words", "celsius"),
+    [
+        ("3 C", 3.0),
+        ("6 not 8", 6.0),
+        ("sorry, 6", 6.0),
+        ("5 now", 5.0),
+        ("it's 50 F", 10.0),
+        ("5", 8.0),
+        ("3 of us are coming", 8.0),
+        ("in 3 days then", 8.0),
+    ],
+)
+async def test_the_soil_is_put_right_in_few_words(db: Database, words: str, celsius: float) -> None:
+    room = TalkingRoom(db)
+    await room.says("hello", who="bram")
+    await room.says("opened the shed bin, 20 L")
+    await room.says("1 kg of peelings in the shed")
+    await room.says("buried the shed bin under the pear")
+    await room.says("the soil is 8 degrees")
+    await room.says(words)
+    [buried] = [entry for entry in await room.standing() if entry.act == "bury"]
+    assert buried.facts.celsius == celsius

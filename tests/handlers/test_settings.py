@@ -317,3 +317,51 @@ async def test_what_follows_a_reminder_of_ours_is_set_as_a_whole(room: TalkingRo
     [answer] = await room.says("no quiet hours and use pounds")
     assert "imperial" in answer.body
     assert "There are no quiet hours" in answer.body
+
+
+@pytest.mark.parametrize(
+    ("said", "days", "words"),
+    [
+        ("no reminders at weekends", {5, 6}, "No reminders on Saturdays and Sundays"),
+        ("no reminders on Sundays please", {6}, "No reminders on Sundays"),
+        ("reminders only on weekdays", {5, 6}, "No reminders on Saturdays and Sundays"),
+        ("bot, only remind us on Mondays", {1, 2, 3, 4, 5, 6}, "Reminders only on Mondays"),
+        ("please don't ping us on Saturdays", {5}, "No reminders on Saturdays"),
+        ("bot, not on Sundays or Mondays", {0, 6}, "No reminders on Mondays and Sundays"),
+    ],
+)
+async def test_days_without_reminders(
+    room: TalkingRoom, said: str, days: set[int], words: str
+) -> None:
+    [told] = await room.says(said)
+    assert told.body.startswith(words)
+    assert (await room.book()).room.quiet_days == days
+    await room.says("set the ferment days to 12")
+    assert (await room.book()).room.quiet_days == days
+    assert (await room.book()).room.choices == {"ferment_days": 12.0}
+    await room.says("remind us every day")
+    assert (await room.book()).room.quiet_days == set()
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "no reminders on Sunday",
+        "we have no messages on Sundays",
+        "only on Sundays do I sleep in",
+        "remind us every day to lift the lid",
+        "no bin lorry at weekends",
+        "only remind us on weekdays and weekends",
+    ],
+)
+async def test_other_days_are_none_without_reminders(room: TalkingRoom, said: str) -> None:
+    await room.says("hello")
+    await room.says(said, who="bram")
+    assert (await room.book()).room.quiet_days == set()
+
+
+async def test_on_a_day_without_reminders_comes_only_what_was_set_for_it(room: TalkingRoom) -> None:
+    await room.says("no reminders on Wednesdays or Thursdays")
+    await room.says("remind us on Thursday to lift the lids")
+    said = [one.body for one in await room.waits(days=4) if one.kind == "digest"]
+    assert said == ["Today: lift the lids.", "Late, since yesterday: drain the shed bin (ines)."]

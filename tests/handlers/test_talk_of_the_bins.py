@@ -181,3 +181,34 @@ async def test_what_is_asked_of_other_things_is_left_to_others(
 ) -> None:
     await room.says("lovely, thanks", who="zoe")
     assert await room.says(asked, who="bram") == []
+
+
+@pytest.mark.parametrize("asked", ["when's it ready?", "can we dig it in on Saturday?"])
+async def test_it_is_the_bin_that_is_to_be_buried(room: TalkingRoom, asked: str) -> None:
+    await room.says("sealed the shed bin")
+    said = words(await room.says(asked, who="zoe"))
+    assert "bury the shed bin" in said
+    assert "drain" not in said
+
+
+@pytest.mark.parametrize(
+    ("asked", "answered"),
+    [
+        ("what do I do with it?", "Thin it"),
+        ("for my roses?", "in 10 L of water"),
+        ("and for pots?", "in 10 L of water"),
+    ],
+)
+async def test_what_another_drained_is_asked_about(
+    room: TalkingRoom, asked: str, answered: str
+) -> None:
+    await room.says("drained it, 200 ml", who="bram")
+    assert answered in words(await room.says(asked, who="zoe"))
+
+
+async def test_both_bins_just_told_of_have_one_size(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("we've got two buckets now, the kitchen one and the balcony one")
+    said = words(await room.says("both 15 litres"))
+    assert "the kitchen bin holds 15 L" in said
+    assert "the balcony bin holds 15 L" in said

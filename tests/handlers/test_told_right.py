@@ -76,3 +76,31 @@ async def test_what_was_struck_stays_so_where_something_else_is_spoken_of(
     await room.says("1 kg of rice in hut")
     await room.says("no, 1.5 kg")
     assert await told(room) == [("hut", 1.5, MONDAY)]
+
+
+@pytest.mark.parametrize(
+    ("said", "asked"),
+    [
+        ("that was mine", True),
+        ("oh that was me, sorry", True),
+        ("that was me, not Ines", True),
+        ("that's me done", False),
+        ("it was me who called", False),
+        ("was that mine?", False),
+    ],
+)
+async def test_one_who_says_that_it_was_theirs_is_asked(
+    room: TalkingRoom, said: str, asked: bool
+) -> None:
+    await room.says(LEEKS)
+    answers = await room.says(said, who="bram")
+    assert any("Shall I put it down to bram?" in answer.body for answer in answers) is asked
+    if asked:
+        await room.says("yes", who="bram")
+        assert [e.member for e in await room.standing() if e.act == "layer"] == ["bram"]
+
+
+async def test_what_was_done_to_something_else_is_not_theirs(room: TalkingRoom) -> None:
+    await room.says(LEEKS)
+    await room.says("who left the gate open?")
+    assert await room.says("that was me", who="bram") == []

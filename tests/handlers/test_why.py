@@ -138,6 +138,16 @@ async def test_a_digest_can_be_asked_why(db: Database) -> None:
     assert "2 to 3 days" in why.body
 
 
+async def test_why_we_reminded_is_told_whatever_was_said_since(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the shed bin, 20 L")
+    await room.says("added 2 kg to the shed bin")
+    await room.waits(days=3)
+    await room.says("how much water for 250 ml?")
+    [told] = await room.says("why did you remind us today?")
+    assert "days between drainings" in told.body.casefold()
+
+
 async def test_small_talk_in_the_room_meets_silence(db: Database) -> None:
     room = TalkingRoom(db)
     await room.says("opened the shed bin, 20 L")

@@ -178,3 +178,57 @@ def test_a_bin_is_taken_and_nothing_else_beside_it(text: str, kept: bool) -> Non
 def test_other_things_in_words_of_the_craft(text: str, told: list[str]) -> None:
     found = [f"{act.act} {getattr(act, 'bin', None)}" for act in acts(text, in_room=True)]
     assert found == told
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I'm so full, that pudding was something",
+        "we are all full, thanks for the cake",
+        "I cannot bear any more of this wind",
+        "can't take another winter",
+        "I couldn't take my aunt to the station",
+        "I've no room for a wardrobe",
+        "no space for more bikes on the landing",
+        "wish we had a garden. I've a balcony and a fern",
+        "hands are full, I cannot take anyone to the airport",
+    ],
+)
+def test_a_full_stomach_and_a_full_house_refuse_nothing(text: str) -> None:
+    assert acts(text) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "asked"),
+    [
+        ("I've no room for a bucket", {}),
+        ("no room for the shed bin, sorry", {}),
+        ("can't take it, my hands are full", {}),
+        ("I'm full up this week, sorry", {}),
+        ("not me this time, my hands are full with the twins", {}),
+        ("wish I could, but I'm in a bedsit", {}),
+        ("I've no room for it", {}),
+        ("I'm full, thanks", {"on_offer": True}),
+    ],
+)
+def test_a_refusal_in_near_words_is_one(text: str, asked: dict[str, bool]) -> None:
+    assert [type(act) for act in acts(text, **asked)] == [Decline]
+
+
+@pytest.mark.parametrize(
+    ("text", "topic"),
+    [
+        ("white fuzz on my orchid, is it fungus or scale", None),
+        ("green mould on the bathroom tiles, what can I do", None),
+        ("mould on the jam, can I still eat it", None),
+        ("is ham allowed on the train", None),
+        ("are eggs ok in hand luggage?", None),
+        ("white fluff on the scraps, is it fine", "trouble"),
+        ("green mould on top, what do I do", "trouble"),
+        ("is ham allowed in the bin", "allowed"),
+        ("is ham allowed", "allowed"),
+    ],
+)
+def test_what_is_asked_of_plants_walls_and_journeys(text: str, topic: str | None) -> None:
+    asked = [act.topic for act in acts(text) if isinstance(act, Ask)]
+    assert asked == ([] if topic is None else [topic])

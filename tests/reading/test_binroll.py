@@ -28,6 +28,7 @@ def _opened(text: str, **changes: object) -> list[tuple[str | None, float | None
             "our bins are called Larch, Old Rowan and Miss Elm, 15 litres each",
             [("Larch", 15), ("Old Rowan", 15), ("Miss Elm", 15)],
         ),
+        ("opened the grey bin by the gate, 10 L", [("grey", 10)]),
         ("set up Miss Elm (15 L) and The Baron (20 L)", [("Miss Elm", 15), ("The Baron", 20)]),
         (
             "there are two bins, the blue one holds 25 litres and the grey one 10",
@@ -53,6 +54,8 @@ def _opened(text: str, **changes: object) -> list[tuple[str | None, float | None
         ("we've a blue bin (25 L), a grey bin (10 L) and a red caddy, no idea how big",
          [("blue", 25), ("grey", 10), ("red", None)]),
         ("here is our gear: bin A 20 L, bin B 15 L", [("bin A", 20), ("bin B", 15)]),
+        ("opened a new one w ruth 2.0 my flatmate, it's called teal, 4 gal pail",
+         [("teal", pytest.approx(18.2, abs=0.1))]),
     ],
 )  # fmt: skip
 def test_every_bin_of_a_list_is_opened(text: str, bins: list[tuple[str, float | None]]) -> None:
@@ -213,3 +216,38 @@ def test_bins_that_were_counted_and_not_caught_are_asked_for(
 )
 def test_other_bins_that_are_counted_are_not_asked_for(text: str) -> None:
     assert not any(isinstance(act, Unsure) for act in acts(text, bins=(), in_room=True))
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("opened another blue bin in the yard, 15 L", "yard blue"),
+        ("a second blue bin by the stairs, 15 L", "stairs blue"),
+        ("another blue bin, 15 L", "blue 2"),
+    ],
+)
+def test_another_of_one_colour_is_told_by_where_it_stands(text: str, name: str) -> None:
+    last = Layer(mass_kg=2.0, bin="blue", materials={"mixed": 1.0})
+    for after_bot in (False, True):
+        assert _opened(text, bins=("blue",), last=last, after_bot=after_bot) == [(name, 15)]
+
+
+@pytest.mark.parametrize(
+    ("bins", "text", "meant"),
+    [
+        (("stairs", "yard"), "put 500 g of peel in the blue bin in the yard", ["yard"]),
+        (("stairs", "yard"), "500 g in the blue one by the stairs", ["stairs"]),
+        (("stairs", "yard"), "drained the blue bin in the yard", ["yard"]),
+        (("blue", "yard blue"), "put 500 g of peel in the blue bin in the yard", ["yard blue"]),
+        (("blue", "yard blue"), "put 500 g of peel in the blue bin", ["blue"]),
+        (("blue", "yard"), "drained the blue bin in the yard", ["blue"]),
+        (("blue", "yard"), "500 g in the blue bin, in the yard 300 g", ["blue", "yard"]),
+        (("blue", "yard"), "drained the blue bin and the yard bin", ["blue", "yard"]),
+        (("blue", "yard"), "500 g in the blue bin by the yard bin", ["blue"]),
+    ],
+)
+def test_a_place_behind_a_bin_tells_which_it_is(
+    bins: tuple[str, ...], text: str, meant: list[str]
+) -> None:
+    told = [a for a in acts(text, bins=bins, in_room=True) if isinstance(a, Layer | Drain)]
+    assert [one.bin for one in told] == meant

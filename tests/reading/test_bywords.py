@@ -2,6 +2,7 @@
 
 import pytest
 
+from handlers.reading.acts import Layer
 from handlers.reading.deeds.bywords import told_by_word
 from handlers.reading.message import read_message
 from tests.reading.context import acts, group
@@ -23,6 +24,10 @@ from tests.reading.context import acts, group
         ("big blue has finally been laid to rest among the currants", "bury"),
         ("emptied the whole of bin 3 along the fence, three trenches and a bad back", "bury"),
         ("carted bin 3 down to the trench", "bury"),
+        ("they did the burial of bin 3 this morning behind the garage", "bury"),
+        ("we had the burial of bin 3 on Sunday", "bury"),
+        ("gave the shed its burial under the oak", "bury"),
+        ("burial of bin 3 took place yesterday", "bury"),
         ("big blue is out. Under the currant bushes", "bury"),
         ("under the pear: bin 3, all of it", "bury"),
         ("half a litre is all bin 3 parted with", "drain"),
@@ -108,3 +113,17 @@ def test_a_burial_with_a_word_on_the_ground(text: str, told: bool) -> None:
     kinds = [act.act for act in acts(text, in_room=True)]
     assert kinds == (["bury"] if told else [])
     assert not acts(text) or told
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("my first layer is in: 1 kg", [1.0]),
+        ("our next layer went in, 800 g", [0.8]),
+        ("our layer is in the oven: 1 kg of lasagne", []),
+        ("the new layer of paint is in: 2 kg tins", []),
+    ],
+)
+def test_a_layer_that_is_in(text: str, kg: list[float]) -> None:
+    told = acts(text, bins=("shed",), in_room=True)
+    assert [act.mass_kg for act in told if isinstance(act, Layer)] == pytest.approx(kg)

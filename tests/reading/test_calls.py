@@ -29,8 +29,10 @@ def test_called_or_scolded(text: str, what: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "text", ["bot help", "bot, you are good", "bot stop the reminders", "are you there?", "stop"]
-)
+    "text",
+    ["bot help", "bot, you are good", "bot stop the reminders", "are you there?", "stop",
+     "bot thanks", "cheers bot"],
+)  # fmt: skip
 def test_other_words_are_read_as_before(text: str) -> None:
     assert not any(
         isinstance(act, Ask) and act.what in (A_CALL, A_COMPLAINT)

@@ -114,6 +114,15 @@ def test_a_rota_is_read(said: str, meant: tuple[str, int, str | None, date | Non
         ("take me off the rota after this turn", Quitting(after_turn=True)),
         ("I'm away when mine comes up, can anyone swap?", Swap()),
         ("sorry, I'll be in Wales, can anyone swap my week?", Swap()),
+        ("leave me out in April please",
+         Quitting(on=date(2026, 4, 1), until=date(2026, 4, 30))),
+        ("count me out for two weeks", Quitting(until=march(18))),
+        ("no turns for me from 10 to 20 March", Quitting(on=march(10), until=march(20))),
+        ("Bram is out of the rota next week",
+         Quitting(member="Bram", on=march(9), until=march(15))),
+        ("skip me this time", Swap()),
+        ("can Mei and me swap?", Swap(to="Mei")),
+        ("swap me with Bram", Swap(to="Bram")),
         ("add Mei to the rota for bin 3", Joining(member="Mei", bin="bin 3")),
         ("Bram is off the rota", Quitting(member="Bram")),
         ("take me off the rota for the shed bin please", Quitting(bin="shed")),
@@ -167,6 +176,10 @@ def test_a_rota_is_read(said: str, meant: tuple[str, int, str | None, date | Non
         ("let's call the shed bin Rosemary", Rename(bin="shed", name="Rosemary")),
         ("can we change the shed bin's name to Rosemary?", Rename(bin="shed", name="Rosemary")),
         ("change the name of bin 3 to Rosemary", Rename(bin="bin 3", name="Rosemary")),
+        (
+            "swap the names of bin 3 and the shed bin",
+            Rename(bin="bin 3", name="", other="shed"),
+        ),
         ("please take the shed bin off the list", Retire(bin="shed", deleted=True)),
         ("remove bin 3 from the calendar", Retire(bin="bin 3", deleted=True)),
         ("remove the shed bin please, Bram took it", Retire(bin="shed", maybe=True)),
@@ -227,6 +240,49 @@ def test_a_rota_is_read(said: str, meant: tuple[str, int, str | None, date | Non
 )  # fmt: skip
 def test_what_is_said_of_shared_bins_is_read(said: str, meant: Plan) -> None:
     assert plans(said, THURSDAY) == ((meant,), "") or plans(said, THURSDAY)[0] == (meant,)
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("add me after Bram", Rearranged(member="Ines", place="after", other="Bram", maybe=True)),
+        (
+            "put Mei between me and Bram",
+            Rearranged(member="Mei", place="after", other="Ines", maybe=True),
+        ),
+        ("make it three weeks each", Rearranged(days=21, maybe=True)),
+    ],
+)
+def test_behind_our_words_a_rota_is_changed_in_few_words(said: str, meant: Plan) -> None:
+    assert plans(said, replace(THURSDAY, after_bot=True))[0] == (meant,)
+    assert plans(said, THURSDAY)[0] == ()
+
+
+@pytest.mark.parametrize(
+    ("said", "meant"),
+    [
+        ("when's my turn?", Ask(topic="custody", what="turn", member="Ines")),
+        ("is it Bram's turn?", Ask(topic="custody", what="turn", member="Bram")),
+        (
+            "am I on next week?",
+            Ask(topic="custody", what="turn", member="Ines", on=march(9)),
+        ),
+        (
+            "when do I have the shed bin next?",
+            Ask(topic="custody", what="turn", member="Ines", bin="shed"),
+        ),
+        ("when do I hand it over?", Ask(topic="custody", what="hand over")),
+        ("who do I pass bin 3 on to?", Ask(topic="custody", what="hand over", bin="bin 3")),
+        ("when does it go back?", Ask(topic="custody", what="hand over")),
+        ("when's my turn on the swings?", None),
+        ("it's my turn to cook", None),
+        ("when do I hand in the form?", None),
+        ("when does the shop go back to normal?", None),
+    ],
+)
+def test_a_members_own_turn_is_asked_for(said: str, meant: Ask | None) -> None:
+    found, _ = plans(said, replace(THURSDAY, in_room=True))
+    assert found == ((meant,) if meant else ())
 
 
 @pytest.mark.parametrize(
@@ -355,6 +411,7 @@ def test_a_record_or_a_question_of_the_taker_is_no_condition(said: str) -> None:
         "two weeks per country is what she's allowed",
         "giving the dog to Teodor on Friday",
         "handing the keys of the shed bin to Teodor",
+        "found the shed bin behind the bikes, what a mess in there",
     ],
 )
 def test_talk_with_the_same_words_is_left_alone(said: str) -> None:

@@ -23,6 +23,10 @@ from tests.reading.context import WEDNESDAY, acts
         ("did bin 3 get sealed on Monday? no, I sealed it on Tuesday", "2026-06-16"),
         ("i går 2 kg of peel in bin 3", "2026-06-16"),
         ("jumapili 2 kg of peel in bin 3", "2026-06-14"),
+        ("Ruth drained the shed kanina, 220 ml", "2026-06-17"),
+        ("Ruth drained the shed kagabi, 220 ml", "2026-06-16"),
+        ("drained the shed vanmorgen, 220 ml", "2026-06-17"),
+        ("drained the shed heute Morgen, 220 ml", "2026-06-17"),
         ("2 kg of sprouts into bin 3 on St Stephen's Day", "2025-12-26"),
         ("drianed bin 3 on Monday, 200 ml", "2026-06-15"),
         ("bin 3 is shut since Monday, lid taped down", "2026-06-15"),
@@ -162,3 +166,44 @@ def test_what_went_into_the_ground_is_and_liquid_is_of_the_day_it_was_drawn() ->
     assert [act.act for act in acts("the shed went in the ground on Saturday")] == ["bury"]
     [drain] = acts("drained 2 cups off the shed, it goes on the roses tomorrow")
     assert getattr(drain, "on", None) == WEDNESDAY.date()
+
+
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        ("1.2 kg of curry, bin 3. It spoiled because of a blackout last night", "2026-06-17"),
+        ("2 kg of fish in bin 3, the freezer died on Monday", "2026-06-17"),
+        ("2 kg of rice in bin 3 because the power was off yesterday", "2026-06-17"),
+        ("1 kg of ham in bin 3, bought it on Saturday", "2026-06-17"),
+        ("2 kg of stew in bin 3. Cooked it on Sunday", "2026-06-17"),
+        ("the fridge broke yesterday so I put 1 kg of fish in bin 3", "2026-06-17"),
+        ("2 kg of rice in bin 3 last night, the freezer broke", "2026-06-16"),
+        ("2 kg of rice in bin 3. That was yesterday", "2026-06-16"),
+        ("emptied the freezer yesterday, 2 kg of peas in bin 3", "2026-06-16"),
+        ("2 kg of rice in bin 3. Went in last night", "2026-06-16"),
+        ("I was away from the 3rd to the 10th, drained bin 3 on Sunday, 300 ml", "2026-06-14"),
+        ("drained bin 3 on Sunday, I was away from the 3rd to the 10th", "2026-06-14"),
+    ],
+)
+def test_the_day_of_a_mishap_or_an_absence_is_not_that_of_the_record(text: str, on: str) -> None:
+    told = [act for act in acts(text) if isinstance(act, Drain | Layer)]
+    assert [act.on for act in told] == [date.fromisoformat(on)]
+
+
+@pytest.mark.parametrize(
+    ("text", "on", "kg"),
+    [
+        ("12/6 shed 500 g", "2026-06-12", 0.5),
+        ("3/5 shed 500 g", "2026-05-03", 0.5),
+        ("5/16 shed bin 2 kg", "2026-05-16", 2.0),
+        ("11/21 shed 4 lb", "2025-11-21", 1.814),
+        ("3/5 of 2 kg went in the shed", "2026-06-17", 1.2),
+        ("5 kg, 2/5 in the shed", "2026-06-17", 2.0),
+        ("2/3 shed 6 kg", "2026-06-17", 4.0),  # its date would be months ago
+    ],
+)
+def test_two_numbers_before_a_bin_and_an_amount_are_a_date(text: str, on: str, kg: float) -> None:
+    found = [one for one in acts(text, in_room=True) if isinstance(one, Layer)]
+    [told] = [one for one in found if one.bin == "shed"]
+    assert told.on == date.fromisoformat(on)
+    assert told.mass_kg == pytest.approx(kg, rel=0.01)

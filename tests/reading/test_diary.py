@@ -5,9 +5,10 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from handlers.reading.acts import Layer, Unsure
+from handlers.reading.acts import Drain, Layer, Unsure
 from tests.reading.context import acts
 
+WEEK_BEFORE = ("Mon 23", "Tue 24", "Wed 25", "Thu 26", "Fri 27", "Sat 28", "Sun 1")
 SUNDAY = datetime(2026, 3, 8, 18, tzinfo=ZoneInfo("UTC"))
 
 
@@ -91,6 +92,28 @@ def _words(layer: Layer) -> str:
             "Mon 1 kg green and 500 g bread red, Tue 2 kg green by Zoe",
             ["Mon 2 1 green mixed", "Mon 2 0.5 red grain", "Tue 3 2 green mixed zoe"],
         ),
+        (
+            "Mon 1 kg green, Tue same, Wed nothing, Thu 500 g bread red, Fri same as Mon",
+            [
+                "Mon 2 1 green mixed",
+                "Tue 3 1 green mixed",
+                "Thu 5 0.5 red grain",
+                "Fri 6 1 green mixed",
+            ],
+        ),
+        (
+            "Mon 1 kg bread green, 500 g red, Wed ditto",
+            [
+                "Mon 2 1 green grain",
+                "Mon 2 0.5 red mixed",
+                "Wed 4 1 green grain",
+                "Wed 4 0.5 red mixed",
+            ],
+        ),
+        (
+            "Mon 300, 200 and a kilo in green, Tue 500 g red",
+            ["Mon 2 1.5 green mixed", "Tue 3 0.5 red mixed"],
+        ),
     ],
 )
 def test_each_amount_has_its_own_day(text: str, layers: list[str]) -> None:
@@ -122,3 +145,67 @@ def test_a_list_that_names_neither_bin_nor_deed_is_asked_about() -> None:
     ]
     assert acts("Mon 80 kg, Tue 79 kg, Wed 79 kg", in_room=True, at=SUNDAY, bins=("green",)) == ()
     assert acts("yesterday 500 g, today 1 kg", in_room=True, at=SUNDAY, bins=("green",)) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "days", "each"),
+    [
+        (
+            "every day this week half a kilo of coffee grounds in red",
+            "Mon Tue Wed Thu Fri Sat Sun",
+            0.5,
+        ),
+        ("500 g every day since Thursday, in green", "Thu Fri Sat Sun", 0.5),
+        ("half a kilo a day from Thursday in red", "Thu Fri Sat Sun", 0.5),
+        ("the past 3 days I put in 500 g a day, green", "Fri Sat Sun", 0.5),
+        ("put 300 g in red every morning since Friday", "Fri Sat Sun", 0.3),
+        ("three days running 500 g in red", "Fri Sat Sun", 0.5),
+        ("drained 100 ml from green daily since Friday", "Fri Sat Sun", 0.1),
+    ],
+)
+def test_so_much_on_each_day_up_to_now_is_asked(text: str, days: str, each: float) -> None:
+    [act] = acts(text, in_room=True, at=SUNDAY, bins=("green", "red"))
+    assert isinstance(act, Unsure)
+    told = [one for one in act.guess if isinstance(one, Layer | Drain)]
+    assert [f"{one.on:%a}" for one in told] == days.split()
+    assert {getattr(one, "mass_kg", None) or one.volume_l for one in told} == {each}
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "last three days: 300, 200 and a kilo, green",
+        "last 3 days in green: 300 g, 200 g, 1 kg",
+        "past three days 300 g, 200 g and 1 kg in green",
+    ],
+)
+def test_as_many_amounts_as_days_are_asked_day_by_day(text: str) -> None:
+    [act] = acts(text, in_room=True, at=SUNDAY, bins=("green", "red"))
+    assert isinstance(act, Unsure)
+    assert [_words(one) for one in act.guess if isinstance(one, Layer)] == [
+        "Fri 6 0.3 green mixed",
+        "Sat 7 0.2 green mixed",
+        "Sun 8 1 green mixed",
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "layers"),
+    [
+        (
+            "every day from Monday to Wednesday 1 kg in green",
+            ["Mon 2 1 green mixed", "Tue 3 1 green mixed", "Wed 4 1 green mixed"],
+        ),
+        (
+            "put half a kilo in green every day last week",
+            [f"{day} 0.5 green mixed" for day in WEEK_BEFORE],
+        ),
+        ("2 kg in green over the last three days", ["Sun 8 2 green mixed"]),
+        ("put 1 kg in green, it has been smelling every day this week", ["Sun 8 1 green mixed"]),
+        ("added 1 kg to red, we drain it every day since Monday", ["Sun 8 1 red mixed"]),
+        ("green gets half a kilo a day", []),
+        ("every day this week I meant to add 500 g to green", []),
+    ],
+)
+def test_what_is_of_each_day_and_what_is_not(text: str, layers: list[str]) -> None:
+    assert told(text) == layers

@@ -2,6 +2,7 @@
 
 import pytest
 
+from handlers.reading.acts import Layer
 from tests.reading.context import WEDNESDAY, acts
 
 
@@ -126,3 +127,18 @@ def test_a_name_that_is_a_word_too_is_one_where_somebody_is_meant(
 def test_did_stands_for_the_verb_before_it() -> None:
     told = acts("I drained bin 3 and Ruth did big blue")
     assert [(act.act, act.member) for act in told] == [("drain", None), ("drain", "ruth")]  # type: ignore[union-attr]
+
+
+@pytest.mark.parametrize(
+    ("text", "doer"),
+    [
+        ("Earl got 1 kg of peel", None),
+        ("1 kg of peel for Earl", None),
+        ("Ruth put 1 kg of peel in Earl", "ruth"),
+        ("Earl put 1 kg of peel in Earl", "Earl"),
+    ],
+)
+def test_a_bin_called_as_a_member_has_put_in_nothing(text: str, doer: str | None) -> None:
+    found = acts(text, bins=("Earl", "Dolly"), members=("Earl", "ruth", "ines"), in_room=True)
+    [layer] = [act for act in found if isinstance(act, Layer)]
+    assert (layer.bin, layer.member) == ("Earl", doer)

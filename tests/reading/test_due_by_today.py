@@ -33,8 +33,35 @@ def test_whether_it_is_due_by_today(text: str, what: str) -> None:
         "is the green paint ready?",
         "green is ready",
         "can we bury green and paint the shed now?",
+        "time to drain the pasta?",
+        "should we bury the hatchet?",
+        "time to bury the dog",
+        "do we need to seal the deal?",
     ],
 )
 def test_what_asks_for_no_day(text: str) -> None:
     found = read(text, group(bins=("green", "shed"), in_room=True))
     assert not any(isinstance(act, Ask) and act.what and act.first for act in found)
+
+
+@pytest.mark.parametrize("text", ["ok sealed again", "so drained today", "and buried"])
+def test_a_deed_that_is_told_behind_our_words_is_no_question(text: str) -> None:
+    found = read(text, group(bins=("green", "shed"), in_room=True, after_bot=True))
+    assert not any(isinstance(act, Ask) for act in found)
+
+
+@pytest.mark.parametrize(
+    ("text", "what"),
+    [
+        ("is it time to drain?", "drain"),
+        ("time to drain yet?", "drain"),
+        ("do we need to seal one now?", "seal"),
+        ("ok, should we bury anything today?", "bury"),
+    ],
+)
+def test_whether_any_is_due(text: str, what: str) -> None:
+    context = group(bins=("green", "shed"), in_room=True)
+    (ask,) = read(text, context)
+    assert isinstance(ask, Ask)
+    assert (ask.topic, ask.bin, ask.what) == ("due", None, what)
+    assert ask.first == ask.on == context.at.date()

@@ -1,5 +1,7 @@
 """A favour asked of a neighbour for one deed, and the yes to it; a bin passed on is neither."""
 
+from datetime import date
+
 import pytest
 
 from handlers.reading.acts import Act, Context
@@ -48,6 +50,15 @@ def test_a_favour_is_asked(text: str, favour: Favour) -> None:
     [
         ("I'll do Zoe's", Promise(whose="zoe")),
         ("I'll drain the blue bin for Zoe tonight", Promise(deed="drain", bin="blue", whose="zoe")),
+        (
+            "I'll seal the blue bin on Saturday",
+            Promise(deed="seal", bin="blue", on=date(2026, 6, 20)),
+        ),
+        ("I'll do Zoe's till Friday", Promise(whose="zoe", until=date(2026, 6, 19))),
+        (
+            "I can do the green bin from Friday",
+            Promise(bin="green", on=date(2026, 6, 19)),
+        ),
         ("I'm covering for Ines this week", Promise(whose="ines", cover=True)),
         ("Zoe's doing mine this week", Promise(whose="bram", by="zoe", cover=True)),
         ("Ines can't, Zoe will", Promise(by="zoe")),

@@ -51,3 +51,20 @@ def test_a_record_is_of_the_feast_it_names(text: str, on: date) -> None:
 def test_no_other_words_are_a_feast() -> None:
     assert feast_days("washing day", date(2026, 6, 17), american=False) is None
     assert feast_days("memorial day", date(2026, 6, 17), american=False) is None
+
+
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        ("Second Easter day: sealed bin 3", date(2026, 4, 6)),
+        ("sealed bin 3 on the second day of Christmas", date(2025, 12, 26)),
+        ("2nd Christmas day, sealed bin 3", date(2025, 12, 26)),
+        ("sealed bin 3 on first Easter day", date(2026, 4, 5)),
+        ("second Pentecost day, sealed bin 3", date(2026, 5, 25)),
+        ("sealed bin 3, second day in a row of rain", date(2026, 6, 17)),
+        ("Easter Monday leftovers are all in, sealed bin 3", date(2026, 6, 17)),
+        ("sealed bin 3, Good Friday leftovers and all", date(2026, 6, 17)),
+    ],
+)
+def test_a_feast_of_two_days_and_its_leftovers(text: str, on: date) -> None:
+    assert [act.on for act in acts(text) if isinstance(act, Seal)] == [on]

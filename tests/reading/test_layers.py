@@ -99,3 +99,83 @@ def test_what_is_no_layer(text: str) -> None:
 def test_a_group_without_bins_may_name_one_by_its_place() -> None:
     (layer,) = layers("added 2 kg scraps to the shed", bins=())
     assert layer.bin == "shed"
+
+
+@pytest.mark.parametrize(
+    ("text", "litres", "rich"),
+    [
+        ("Lamb curry that turned, 2 litres, bin 3. Daft of me, leaving it on the hob", 2, 0.5),
+        ("beef stew gone off, 2 litres, bin 3. I blame whoever left it on the stove", 2, 0.5),
+        ("Broth that went off, 4 litres, bin 3", 4, 0),
+        ("milk that had gone sour, 1 litre, shed", 1, 0),
+        ("soup gone off, 3 litres, shed", 3, 0),
+    ],
+)
+def test_liquid_food_that_turned_is_put_in_with_its_litres(
+    text: str, litres: float, rich: float
+) -> None:
+    (layer,) = acts(text)
+    assert isinstance(layer, Layer)
+    assert layer.volume_l == pytest.approx(litres)
+    assert layer.rich == pytest.approx(rich, abs=0.2)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the liquid that came off was 3 litres, shed",
+        "2 litres drawn off, shed",
+        "drained the shed, 1 litre, it had turned brown",
+    ],
+)
+def test_what_came_off_is_no_food_that_went_off(text: str) -> None:
+    assert [act.act for act in acts(text)][:1] == ["drain"]
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("Put a kilo of pancakes gone cold and a spoon of jam in bin 3", 1),
+        ("Put 2 kg of spinach gone slimy and half a quiche in the shed", 2),
+        ("chucked 3 kg of bread that had gone stale and some ham into bin 3", 3),
+        ("Put 2 kg of bread which went mouldy and a few plums in the shed", 2),
+        ("Put 500 g of rice gone hard and a lump of cheese in bin 3", 0.5),
+    ],
+)
+def test_what_has_gone_cold_or_stale_is_one_layer_with_the_rest(text: str, kg: float) -> None:
+    (layer,) = acts(text)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == pytest.approx(kg)
+    assert layer.materials is not None
+    assert len(layer.materials) > 1
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "the milk has turned again, annoying",
+        "milk that turned is fine for pancakes",
+        "the bread that went mouldy in the shed is growing fur",
+    ],
+)
+def test_food_that_turned_is_put_nowhere_by_that(text: str) -> None:
+    assert layers(text) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "rich"),
+    [
+        (
+            "tonight's leftovers five sausages and a load of beans maybe 400 grams gone in bin 3",
+            0.5,
+        ),
+        ("two burgers and a heap of chips about 400 g gone in bin 3", 0.5),
+        ("3 chops and some carrots maybe 400 grams went in bin 3", 0.6),
+        ("four sausages and 400 g of peas gone into bin 3", 0.5),
+        ("five carrots and a load of peas maybe 400 grams gone in bin 3", 0),
+    ],
+)
+def test_counted_food_before_the_rest_is_of_the_layer(text: str, rich: float) -> None:
+    (layer,) = layers(text)
+    assert (layer.mass_kg, layer.bin) == (0.4, "bin 3")
+    assert layer.rich == pytest.approx(rich, abs=0.2)

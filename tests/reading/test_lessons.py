@@ -197,6 +197,8 @@ ASKED = [
     ("which bin should I use?", "which bin"),
     ("I'm leaving the group, bye", "leaving"),
     ("what happens when somebody leaves?", "leaving"),
+    ("I'm taking the shed bin with me", "leaving"),
+    ("taking the shed bin with me when I move", "leaving"),
     ("how do we drain it, there's no tap", "no tap"),
     ("our bin has no tap, what do we do?", "no tap"),
     ("where should we bury it?", "near plants"),

@@ -25,6 +25,8 @@ from handlers.reading.words.madeplain import made_plain
         ("nah mate 400", "no, 400"),
         ("sorry sorry, not half kilo, 750 gms", "sorry, not half kilo, 750 gms"),
         ("One paav methi stalks", "quarter kilo methi stalks"),
+        ("a film o' white on bin 3", "a film of white on bin 3"),
+        ("patches o green on the shed", "patches of green on the shed"),
         ("oops 4 not 3 hundred", "oops 4 hundred not 3 hundred"),
     ],
 )
@@ -36,6 +38,8 @@ def test_what_was_meant(text: str, meant: str) -> None:
     "text",
     [
         "had 2 kg of buns delivered",
+        "pan o arroz in the shed",
+        "layer o no layer",
         "the yard been swept?",
         "where has the blue been all week",
         "2day old bread",

@@ -183,7 +183,8 @@ def test_shares_in_figures_and_denials(text: str, shares: dict[str, float]) -> N
         ("oil", "chip pan oil; bacon grease; goose fat; cocoa butter; ham fat; smalec"),
         ("bone", "turkey carcass; lobster shells; chicken bones; karimeen bones; cockle shells; "
          "Gräten; knochen; eggshells; Eierschalen; pork chop bones"),
-        ("cooked", "plate scrapings; party food; packed lunches; picky bits; khana; avanzi"),
+        ("cooked", "soup pot scrapings; plate scrapings; party food; packed lunches; picky bits; "
+         "khana; avanzi"),
         ("coffee", "coffee beans; marc de café; Kaffeesatz; spent tea leaves; koffiedik"),
         ("garden", "mango leaves; banana leaves; potato plants; tomato vines; houseplants; "
          "cheese plant; sweet peas; orchids; horse chestnuts; grass clippings"),
@@ -345,3 +346,20 @@ def test_a_feast_a_club_and_a_colour_are_no_scraps(text: str, kinds: set[str]) -
     [layer] = acts(text)
     assert isinstance(layer, Layer)
     assert set(layer.materials or ()) == kinds
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("big blue got 2 L of leaves", [2.0]),
+        ("just under half a bucket of leaves in the shed bin", [5.0]),
+        ("raked 3 bags of leaves", []),
+        ("2 bags of leaves left by the gate", []),
+    ],
+)
+def test_leaves_by_the_bucket_are_scraps_where_a_bin_is_named(
+    text: str, litres: list[float]
+) -> None:
+    told = [act for act in acts(text, in_room=True) if isinstance(act, Layer)]
+    assert [layer.volume_l for layer in told] == pytest.approx(litres)
+    assert all(layer.materials == {"garden": 1.0} for layer in told)

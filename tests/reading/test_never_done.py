@@ -6,7 +6,7 @@ import pytest
 
 from handlers.reading.acts import Act, Amend, Drain, Layer, Retract, Seal
 from handlers.reading.plans import read
-from tests.reading.context import group
+from tests.reading.context import acts, group
 
 DRAINED, FED = Drain(volume_l=0.5, bin="shed"), Layer(mass_kg=2.0, bin="shed")
 
@@ -71,3 +71,38 @@ def test_what_else_was_not_done_strikes_nothing(text: str, last: Act | None) -> 
 def test_the_barrel_for_rain_is_no_bin_called_barrel() -> None:
     said = read("that was the rain barrel", group(in_room=True, bins=("barrel",), last=DRAINED))
     assert said == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Emptied bin 3? No, just peeked under the lid.",
+        "Sealed the shed? Nope.",
+        "Drained the shed? I haven't, sorry.",
+        "Buried bin 3? Not this week.",
+        "Ruth drained the shed? No, not yet.",
+        "Put 2 kg in bin 3? No chance.",
+        "Sealed the shed on Monday? No, not before Friday.",
+        "Drained the shed? No idea.",
+    ],
+)
+@pytest.mark.parametrize("in_room", [True, False])
+def test_ones_own_question_that_is_denied_tells_nothing(text: str, in_room: bool) -> None:
+    assert acts(text, in_room=in_room) == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("Drained the shed? Yes, 300 ml.", "drain"),
+        ("Drained the shed today? No, yesterday.", "drain"),
+        ("Drained the shed yesterday? No, Sunday.", "drain"),
+        ("Sealed bin 3 at the weekend? No, only now.", "seal"),
+        ("Drained the shed? Not much in it, 50 ml.", "drain"),
+        ("Drained bin 3? No, buried it.", "bury"),
+        ("Drained the shed. No smell at all though.", "drain"),
+        ("Sealed the shed? Not yet. Drained it though, 200 ml", "drain"),
+    ],
+)
+def test_what_was_done_all_the_same_is_told(text: str, kind: str) -> None:
+    assert [act.act for act in acts(text)] == [kind]

@@ -5,7 +5,7 @@ import pytest
 from handlers.reading.actjson import as_json
 from handlers.reading.acts import Amend, Bury, Drain, Layer, Open, Retract, Seal, Set
 from handlers.reading.plans import read
-from tests.reading.context import acts, group
+from tests.reading.context import WEDNESDAY, acts, group
 
 
 @pytest.mark.parametrize(
@@ -408,3 +408,73 @@ def test_the_first_vessel_of_its_sort_is_called_by_it(text: str, name: str | Non
     (act,) = acts(text, bins=(), in_room=True)
     assert isinstance(act, Open)
     assert act.bin == name
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Got the 60 litre blue barrel from the school as a shared bin. We'll call it Hector.",
+         "Hector"),
+        ("Started a 30 litre red tub today. We will call him Hector.", "Hector"),
+        ("Opened a 30 litre green tub for the street. My wife says we should call it Hector.",
+         "Hector"),
+        ("Opened a 30 litre green tub. We'll call you all when it's full.", "green"),
+        ("opened the red bin today, 30 litres. We call the old one Hector.", "red"),
+        ("Started a 30 litre red tub today. We'll call it a day now.", "red"),
+    ],
+)  # fmt: skip
+def test_the_name_given_in_the_next_sentence_beats_the_colour(text: str, name: str) -> None:
+    assert [act.bin for act in acts(text) if isinstance(act, Open)] == [name]
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("opened hector, 20 litres", "hector"),
+        ("opened the annexe, 20 litres", "annexe"),
+        ("started hector 15 L", "hector"),
+        ("opened hector, 20 litres, shared", "hector"),
+        ("opened a 20 litre tin", None),
+        ("opened sauerkraut, 5 litres", None),
+        ("opened up, 20 litres", None),
+    ],
+)
+def test_a_name_is_written_small_on_a_phone(text: str, name: str | None) -> None:
+    assert [act.bin for act in acts(text) if isinstance(act, Open)] == [name]
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "litres"),
+    [
+        ("green, 20 litres", "green", 20),
+        ("it's green, 20 L", "green", 20),
+        ("call it green", "green", None),
+        ("Dolly, 20 L please", "Dolly", 20),
+        ("the shed", "shed", None),
+        ("red bin (20 L)", "red", 20),
+    ],
+)
+def test_a_bin_begun_without_a_name_is_called_so(
+    text: str, name: str, litres: float | None
+) -> None:
+    last = Open(bin="bin 1", on=WEDNESDAY.date())
+    for after_bot in (False, True):
+        found = acts(text, bins=("bin 1",), last=last, after_bot=after_bot, in_room=True)
+        assert [(a.bin, a.capacity_l) for a in found if isinstance(a, Amend)] == [(name, litres)]
+
+
+@pytest.mark.parametrize(
+    ("text", "last"),
+    [
+        ("Great, 20 L", Open(bin="bin 1")),
+        ("green, 20 litres", Open(bin="Dolly")),
+        ("green, 20 litres", Open(bin="bin 1", capacity_l=20)),
+        ("green?", Open(bin="bin 1")),
+        ("green beans, 20 L", Open(bin="bin 1")),
+        ("20 L", Open(bin="bin 1")),
+    ],
+)
+def test_what_names_no_bin_that_was_begun(text: str, last: Open) -> None:
+    found = acts(text, bins=("bin 1", "Dolly"), last=last, after_bot=True, in_room=True)
+    assert not any(isinstance(act, Amend) and act.bin == "green" for act in found)
+    assert not any(isinstance(act, Amend) and act.bin == "Great" for act in found)

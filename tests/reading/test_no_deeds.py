@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Bury
+from handlers.reading.acts import Bury, Seal, Unsure
 from tests.reading.context import acts
 
 
@@ -66,3 +66,30 @@ def test_a_part_of_a_bin_is_not_the_whole(text: str, part: bool | None) -> None:
     [act] = acts(text, in_room=True)
     assert isinstance(act, Bury)
     assert act.part is part
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("closed the shed", Unsure),
+        ("shed is locked", Unsure),
+        ("closed the shed bin", Seal),
+        ("closed the shed, it's full", Seal),
+        ("closed the shed for two weeks", Seal),
+        ("sealed the shed", Seal),
+    ],
+)
+def test_a_room_that_is_shut_is_asked_about(text: str, told: type[Seal | Unsure]) -> None:
+    assert [type(act) for act in acts(text, in_room=True)] == [told]
+
+
+@pytest.mark.parametrize(
+    "text", ["half a litre of milk please", "2 kg of rice, please", "1 kg of cheese pls"]
+)
+def test_what_is_ordered_goes_into_no_bin(text: str) -> None:
+    assert _kinds(text) == []
+
+
+@pytest.mark.parametrize("text", ["2 kg of peelings please", "1 kg of rice in the shed please"])
+def test_a_layer_may_be_told_politely(text: str) -> None:
+    assert _kinds(text) == ["layer"]

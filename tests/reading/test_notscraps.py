@@ -53,6 +53,9 @@ def _kinds(text: str) -> list[str]:
         "hauled in 12 kg of crab, sold the lot",
         "baked a 2 kg fruit cake for the gen house raffle",
         "put 2 kg of mince in the freezer",
+        "topped up the oil in the car, 1 litre",
+        "added 2 litres of water in the boiler",
+        "added a kilo since Christmas",
     ],
 )
 def test_what_went_into_no_bin_is_no_record(text: str) -> None:

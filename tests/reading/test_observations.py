@@ -256,3 +256,37 @@ def test_creatures_that_got_in_were_seen(text: str) -> None:
     [seen] = acts(text)
     assert isinstance(seen, Observe)
     assert seen.signs == ("insects",)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Ines smells like vinegar today",
+        "a customer told me, miss you smell of vinegar. It's alcohol hand gel",
+        "I stink of ammonia",
+        "Kofi reeks of vinegar",
+    ],
+)
+@pytest.mark.parametrize("in_room", [True, False])
+def test_somebody_who_smells_is_no_bin(text: str, in_room: bool) -> None:
+    assert acts(text, in_room=in_room) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Ines says bin 3 smells like vinegar",
+        "Ines smelled vinegar in bin 3",
+        "bin 3 smells like vinegar",
+        "opened bin 3 with Kofi, smells of vinegar",
+    ],
+)
+def test_what_somebody_smelt_is_told_of_the_bin(text: str) -> None:
+    [seen] = acts(text)
+    assert isinstance(seen, Observe)
+    assert (seen.bin, seen.signs) == ("bin 3", ("sour",))
+
+
+def test_food_that_went_sour_is_no_bin_that_did() -> None:
+    [layer] = acts("bin 3 was given its breakfast, 400 g of idli batter gone sour")
+    assert isinstance(layer, Layer)

@@ -115,6 +115,17 @@ def _kinds(text: str) -> list[str]:
         "tulips in the ground at last, plot 22",
         "grandpa goes in the ground on friday",
         "buried the bad news on page six",
+        "drained, absolutely drained today",
+        "totally drained after that run",
+        "feeling really drained",
+        "shed drain's blocked again, 2 litres of muck came out",
+        "closed the shed up for the night",
+        "closed the kitchen early",
+        "closed on Mondays",
+        "shut for the holidays",
+        "shed's sealed now, no more draughts",
+        "dug over the bed by the shed",
+        "dug up the border near the shed",
     ],
 )
 def test_a_deed_done_to_another_thing_is_no_record(text: str) -> None:
@@ -223,6 +234,11 @@ def test_a_deed_done_to_another_thing_is_no_record(text: str) -> None:
         ("dug the shed bin in beside the beans", "bury"),
         ("put bin 3 in the ground by the gate", "bury"),
         ("buried gen house bin on the beach side of plot 22", "bury"),
+        ("completely drained the shed", "drain"),
+        ("drained it off the shed, I'm drained too", "drain"),
+        ("shed bin's drain was blocked, got 200 ml out", "drain"),
+        ("closed bin 3 on Monday", "seal"),
+        ("dug over the bed and buried bin 3 in it", "bury"),
     ],
 )
 def test_a_deed_done_to_a_bin_beside_such_a_thing_stands(text: str, kind: str) -> None:

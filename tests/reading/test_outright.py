@@ -110,3 +110,54 @@ def test_what_the_liquid_may_go_on_is_asked_next(text: str, before: dict[str, An
     assert isinstance(asked, Ask)
     assert asked.topic == "dilution"
     assert acts(text, in_room=True) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "What's on the schedule for this week, bot?",
+        "bot what is on the agenda for next week",
+        "What's scheduled for this week?",
+    ],
+)
+@pytest.mark.parametrize("in_room", [True, False])
+def test_what_is_scheduled_is_what_is_due(text: str, in_room: bool) -> None:
+    assert [act.topic for act in acts(text, in_room=in_room) if isinstance(act, Ask)] == ["due"]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "what's on the bus schedule this week?",
+        "what's on telly this week?",
+        "what's on the school calendar this week",
+    ],
+)
+@pytest.mark.parametrize("in_room", [True, False])
+def test_other_schedules_are_not_ours(text: str, in_room: bool) -> None:
+    assert acts(text, in_room=in_room) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "somebody has to tell me why there's black mould in bin 3",
+        "someone explain why bin 3 has green fur",
+        "I'd love to know why there are maggots in bin 3",
+        "I wonder why bin 3 smells of ammonia",
+    ],
+)
+def test_who_asks_why_asks_about_trouble(text: str) -> None:
+    asked = [act for act in acts(text) if isinstance(act, Ask)]
+    assert [(act.topic, act.bin) for act in asked] == [("trouble", "bin 3")]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I know why there's black mould in bin 3, the lid was off",
+        "Ruth told me why there's black mould in bin 3",
+    ],
+)
+def test_who_knows_why_asks_nothing(text: str) -> None:
+    assert not [act for act in acts(text) if isinstance(act, Ask)]

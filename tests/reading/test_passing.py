@@ -193,3 +193,22 @@ def test_the_day_on_which_it_is_to_pass(text: str, on: date) -> None:
     (act,) = told(text)
     assert isinstance(act, Accept | Decline | Offer)
     assert act.on == on
+
+
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        ("I'm away from the 20th to the 27th, so I'm handing Agnes to Kofi on Friday", 19),
+        ("I go on holiday on the 24th, handing Agnes to Kofi on Friday", 19),
+        ("I am away from the 20th, Kofi can have Agnes from Friday", 19),
+        ("I'm handing Agnes to Kofi on Friday, I'm away from the 20th", 19),
+        ("I'm away from the 20th to the 27th so I'm handing Agnes to Kofi", 20),
+    ],
+)
+def test_the_day_of_handing_over_beats_those_of_being_away(text: str, on: int) -> None:
+    offers = [
+        act
+        for act in acts(text, bins=("Agnes",), members=("ruth", "kofi"), sender="ruth")
+        if isinstance(act, Offer)
+    ]
+    assert [(act.bin, act.to, act.on) for act in offers] == [("Agnes", "kofi", date(2026, 6, on))]

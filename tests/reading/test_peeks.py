@@ -143,3 +143,31 @@ def test_what_nobody_did_denies_no_other_deed() -> None:
 )
 def test_a_bin_does_nothing_to_what_is_somebodys(text: str) -> None:
     assert acts(text) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I have mended the lid of bin 3. Fresh rubber, now it is airtight.",
+        "New gasket on bin 3's lid, now it's airtight",
+        "the lid on big blue shuts properly now I've fitted a new ring",
+        "replaced the clips on bin 3, the lid closes tight now",
+        "greased the rim of big blue, its lid seals well now",
+    ],
+)
+def test_how_a_mended_lid_shuts_seals_no_bin(text: str) -> None:
+    assert acts(text) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "new lid on bin 3, and sealed it today",
+        "mended the lid and sealed bin 3",
+        "closed bin 3, the new lid fits well",
+        "sealed bin 3, airtight now",
+        "put the new lid on big blue and shut it for two weeks",
+    ],
+)
+def test_a_bin_is_sealed_beside_its_mended_lid(text: str) -> None:
+    assert [type(act) for act in acts(text)] == [Seal]

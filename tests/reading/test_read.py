@@ -96,12 +96,12 @@ def test_an_amount_written_is_the_amount_read(kg: float, unit: str) -> None:
 
 
 @pytest.mark.parametrize("piece", PIECES)
-def test_hostile_text_is_read_in_a_tenth_of_a_second(piece: str) -> None:
+def test_no_pattern_runs_away_on_hostile_text(piece: str) -> None:
     hostile = text(piece)
     read("added 2 kg to the shed", group())
-    started = time.perf_counter()
+    started = time.process_time()
     read(hostile, group())
-    assert time.perf_counter() - started < 0.5  # a tenth, and room for a busy machine
+    assert time.process_time() - started < 2  # what runs away takes minutes; the bench has figures
 
 
 def test_the_day_is_that_of_the_group_not_of_the_clock() -> None:

@@ -227,3 +227,38 @@ def test_consent_in_many_englishes(text: str) -> None:
 def test_what_is_no_consent(text: str) -> None:
     said = acts(text, in_room=True, after_bot=True, on_offer=True)
     assert not [act for act in said if isinstance(act, Accept)]
+
+
+@pytest.mark.parametrize("where", [{}, {"in_room": True}, {"in_room": True, "after_bot": True}])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "thanks bot",
+        "thank you bot, that was helpful",
+        "cheers bot, much appreciated",
+        "ta bot, you're a star",
+        "thanks bot, great work 🙏",
+        "bot thank you",
+        "thanks for the nudge bot",
+        "thanks for reminding us, bot",
+        "well done bot",
+        "well done Ruth",
+    ],
+)
+def test_thanks_and_praise_call_nothing_done(text: str, where: dict[str, bool]) -> None:
+    assert acts(text, **where) == ()
+
+
+@pytest.mark.parametrize("where", [{}, {"after_bot": True}])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "thanks bot, done",
+        "thanks bot, sorted",
+        "done, cheers bot",
+        "well, done bot",
+        "✅ thanks bot",
+    ],
+)
+def test_done_is_said_beside_thanks(text: str, where: dict[str, bool]) -> None:
+    assert acts(text, **where) == (Done(),)

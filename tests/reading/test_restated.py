@@ -148,11 +148,35 @@ def test_what_is_weighed_or_ordered_elsewhere(text: str) -> None:
         ("what I wrote as the shed should be bin 3", "bin 3"),
         ("oop ment bin 3", "bin 3"),
         ("fix my last entry please, it was bin 3", "bin 3"),
+        ("ups, that was for bin 3", "bin 3"),
+        ("eek this was for the shed", "shed"),
+        ("whoopsie, it was meant for Tall Paul!", "Tall Paul"),
+        ("ugh, this one was for bin 3 sorry", "bin 3"),
+        ("upps, wrong bin, it was the shed", "shed"),
+        ("ups and downs, that was for sure", None),
+        ("ugh this is for the birds", None),
+        ("damn, that was for the shed roof", None),
+        ("oh, is that for bin 3?", None),
+        ("oh that was for ruth", None),
     ],
 )
 def test_a_bin_is_put_right(text: str, bin: str | None) -> None:
     found = [act.bin for act in acts(text) if isinstance(act, Amend)]
     assert found == ([] if bin is None else [bin])
+
+
+@pytest.mark.parametrize(
+    ("last", "told"),
+    [
+        (LAYER, [Amend(bin="bin 3")]),
+        (Layer(mass_kg=0.6, bin="bin 3"), []),
+        (None, []),
+    ],
+)
+def test_a_bin_named_without_a_sigh_is_of_the_record_in_talk(
+    last: Act | None, told: list[Act]
+) -> None:
+    assert [*acts("this was for bin 3", last=last, in_room=True)] == told
 
 
 def test_where_no_record_is_spoken_of_a_small_number_is_of_other_things() -> None:

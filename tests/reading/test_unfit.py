@@ -89,6 +89,8 @@ def test_food_beside_it_is_a_layer_all_the_same(text: str) -> None:
         "put the bins out please, 3 bags",
         "did you put the label on the shed bin?",
         "put the plastic chairs in the hall",
+        "threw 2 kg of old magazines out",
+        "chucked 3 kg of plastic away at last",
         "has put one paint bucket (4 litres) of mixed scraps in the shed bin",
     ],
 )

@@ -60,7 +60,8 @@ _AWAY = Late(
     r"(?:away|on leave|on holidays?)(?= (?:from|until|till|this|next|for) ))(?= |$)"
 )
 _BARE_AWAY = Late(
-    r"(?:am |are )?(?:away|off(?= (?:from|until|till) )|on holidays?|on vacation|out of town|"
+    r"(?:am |are )?(?:away(?! (?:games?|match|matches|fixtures?|kit|wins?|legs?|teams?|goals?)\b)|"
+    r"off(?= (?:from|until|till) )|on holidays?|on vacation|out of town|"
     r"abroad|gone for)(?= |$)"
 )
 _COMING = r"(?:coming|heading|flying|driving|going) "

@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 
 from handlers.reading.acts import Ask
+from handlers.reading.doubts.asides import is_only_thanks
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.words.late import Late
@@ -53,6 +54,6 @@ def calls(message: Message) -> Iterator[Found]:
         if i not in message.bot and word.kind != "sign"
     )
     for what, said in ((A_COMPLAINT, _COMPLAINT), (A_CALL, _CALL), (A_PRAISE, _PRAISE)):
-        if said.fullmatch(text):
+        if said.fullmatch(text) and not (what == A_CALL and is_only_thanks(message)):
             yield Found(0, len(message.words), Ask(topic="help", what=what))
             return

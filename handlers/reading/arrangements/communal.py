@@ -75,6 +75,8 @@ class Rehanded:
     bin: str | None = None
     to: str | None = None
     on: date | None = None
+    days: int | None = None
+    """So many days later than it was to be; earlier, if less than none."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -110,6 +112,8 @@ class Quitting:
     """From which day on; None: at once."""
     after_turn: bool = False
     """Once the present turn is over."""
+    until: date | None = None
+    """The last day of a time for which alone they are out of it."""
 
 
 Place = Literal["first", "last", "before", "after", "swapped", "instead", "by name"]
@@ -126,6 +130,8 @@ class Rearranged:
     """Before, after or instead of whom, or with whom swapped."""
     days: int | None = None
     bin: str | None = None
+    maybe: bool = False
+    """Other things may be meant: nothing is said where there is no rota."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -170,6 +176,8 @@ class Rename:
 
     bin: str
     name: str
+    other: str | None = None
+    """The bin whose name it is to have, and which is to have its own."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -5,6 +5,7 @@ good is read in `passing` and `handing`.
 """
 
 from collections.abc import Iterator
+from datetime import date
 
 from handlers.reading.arranged import Deed, Favour, Promise
 from handlers.reading.found import Found
@@ -41,7 +42,7 @@ _FOR = r"(?:cover|stand in|step in|fill in|deputise)(?: for (?:me|us|qmember))?"
 _WHEN = (
     r"(?: (?:please|pls|thanks|instead|then|maybe|perhaps|just|qday|tonight|later|this week|"
     r"next week|this time|for me|for us|for (?:him|her|them|you|qmember)|this evening|after work|"
-    r"in the (?:morning|evening)|(?:till|until) (?:then|qday)|at lunch|"
+    r"in the (?:morning|evening)|(?:till|until|from) (?:the )?(?:then|qday)|at lunch|"
     r"when you (?:have|get) (?:a )?(?:minute|moment|chance|time)|"
     r"(?:while|when|since|as) (?:i|you|we|he|she|they|qmember)(?: (?:am|are|is|'s|'re|'m))? "
     r"(?:away|there|out|here|at it|gone|off|poorly|ill|not here|about|passing|by|are there)))*"
@@ -177,6 +178,17 @@ _NO_THING = words_in(
 )
 
 
+def _when(phrase: Phrase) -> tuple[date | None, date | None]:
+    """The day to come that is told, or from which on; and the last one, of "till the 19th"."""
+    message = phrase.message
+    ahead = [day for day in phrase.days if day.future > message.today]
+    if len(ahead) != 1:
+        return None, None
+    [day] = ahead
+    lead = set(message.norms[max(0, day.start - 2) : day.start])
+    return (None, day.future) if lead & {"till", "until", "til"} else (day.future, None)
+
+
 def _promised(phrase: Phrase) -> Promise | None:
     """ "I'll do Bram's", "Zoe's doing mine this week", "Mila can't, Zoe will"."""
     message = phrase.message
@@ -190,7 +202,10 @@ def _promised(phrase: Phrase) -> Promise | None:
             return None
         if phrase.bin and not _deed(message) and message.context.on_offer:
             return None  # "I'll look after green" takes what is on offer
-        return Promise(deed=_deed(message), bin=phrase.bin, whose=whose, cover=cover)
+        on, until = _when(phrase)
+        return Promise(
+            deed=_deed(message), bin=phrase.bin, whose=whose, cover=cover, on=on, until=until
+        )
     match = _ANOTHERS.match(phrase.text)
     if match is None or not phrase.members:
         return None
@@ -199,7 +214,16 @@ def _promised(phrase: Phrase) -> Promise | None:
     if by is None or (match["what"] and not (tells_whose or phrase.bin)):
         return None
     own = message.context.sender if tells_whose else None
-    return Promise(deed=_deed(message), bin=phrase.bin, whose=own, by=by.name, cover=tells_whose)
+    on, until = _when(phrase)
+    return Promise(
+        deed=_deed(message),
+        bin=phrase.bin,
+        whose=own,
+        by=by.name,
+        cover=tells_whose,
+        on=on,
+        until=until,
+    )
 
 
 _ME = Late(r"\bfor (?:me|us)\b")

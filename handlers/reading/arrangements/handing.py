@@ -138,6 +138,13 @@ _ANOTHER_NAMED = Late(
     rf"^{_OVER} (?:is|will be|should be) (?:now )?(?:on |from )?qday{_LAST}*$"
 )
 
+_SHIFTED = Late(
+    r"^(?:(?:actually|sorry|no|but|,) )*(?:(?:can|could|shall|should) (?:we|you|i) )?"
+    rf"(?:make|do|move|have|take) (?:it|that|{_OVER})(?: (?:by|to|on))? "
+    r"(?P<number>a|one|two|three|\d) (?P<unit>day|week)s? (?P<way>earlier|sooner|later)"
+    r"(?: instead| please| (?:, )?\w+$)*$"
+)
+_NUMBERS = {"a": 1, "one": 1, "two": 2, "three": 3}
 _WHEN = r"(?: (?:(?:on|from|for|until) )?(?:qday|next week|this week|now|today|then|please))*"
 _HANDS = Late(
     r"^(?:(?:i|we)(?: am| are| will| 'll| will be| would like to| want to)? )?(?:passing|handing|"
@@ -149,7 +156,12 @@ _ASKS = Late(
     rf"host)(?: on| over)? (?:the )?qbin{_WHEN}$"
 )
 _CONDITION = Late(r"^(?:the )?condition(?: of (?:the )?qbin)?(?: is)? (?P<words>\S.{0,400})$")
-_FOUND = Late(r"^(?:i |we )?(?:have )?found (?:the )?qbin (?P<words>\S.{0,400})$")
+_FOUND = Late(
+    r"^(?:i |we )?(?:have )?found (?:the )?qbin "
+    r"(?!(?:under|behind|beside|near|next to|outside|inside|by|at|(?:in|on) (?:the|our|my))\b)"
+    r"(?P<words>\S.{0,400})$"
+)
+"""What it was found to be like; "found the drum under the stairs" is where it was."""
 
 _GIVEN = Late(
     r"^(?:i |we |have |just )*(?:handed|passed|gave|given|brought|dropped|took)\b.{0,60}\bqbin\b"
@@ -249,6 +261,11 @@ def _taken(phrase: Phrase) -> Taking | Refusing | None:
 def _otherwise(phrase: Phrase) -> Rehanded | None:
     """ "Actually on Saturday", "no, to Cleo": said of a hand-over of the sender's own."""
     context = phrase.message.context
+    shifted = _SHIFTED.match(phrase.message_text) if context.on_handover else None
+    if shifted:
+        number = int(_NUMBERS.get(shifted["number"], shifted["number"]))
+        by = number * (7 if shifted["unit"] == "week" else 1)
+        return Rehanded(bin=phrase.bin, days=by if shifted["way"] == "later" else -by)
     follows = (context.on_handover and _ANOTHER.match(phrase.text)) or (
         (context.on_offer or phrase.bin) and not phrase.asked and _KEEPS_TILL.match(phrase.text)
     )

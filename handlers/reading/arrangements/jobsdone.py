@@ -41,7 +41,7 @@ _ALL = (
 )
 _LEAD = (
     r"(?:(?:i|we|have|'ve|ive|just|already|also|now|then|only|finally|so|actually|qday|right|ok|"
-    r"yes|yep|well|fine|sorry) )*"
+    r"yes|yep|well(?! done)|fine|sorry) )*"
 )
 _MUCH = (
     r"(?:(?:about|around|roughly|some|only|just|maybe|nearly|with|got|gave|it gave|~|-) )*qmuch"
@@ -82,7 +82,7 @@ _EXCUSE = Late(
     r"(?:i )?(?:only )?just saw (?:this|it|the reminder)|(?:i )?forgot to (?:say|mention(?: it)?|"
     r"tell you|log it|write it down|report it)|i was (?:at it|there|passing)|"
     r"no (?:worries|problem)|better late than never|cheers|thanks|ta|about time|phew|finally|"
-    r"at last|all good)"
+    r"at last|all good|well done(?: (?:all|everyone|everybody|you|us|bot|qmember))?)"
 )
 _FURTHER = Late(rf"(?:also |just )?(?:the )?qbin(?: one)?{_TAIL}")
 _TO_COME = Late(r"(?:the )?qbin(?: one)?(?: (?:is|will be|comes|follows|ill do))? qday")
@@ -98,7 +98,7 @@ _NO_REMARK = words_in(
 
 
 @dataclass(slots=True)
-class _Part:
+class Part:
     """What stands between two signs or words that join: its words, marks put for names."""
 
     words: list[str] = field(default_factory=list)
@@ -113,6 +113,7 @@ class _Part:
 
     @property
     def text(self) -> str:
+        """Its words, one space between."""
         return " ".join(self.words)
 
 
@@ -162,7 +163,7 @@ class _Told:
 def _told(message: Message) -> _Told | None:
     """What each part of the message tells; None where one of them is no answer and no remark."""
     told = _Told()
-    for part in _parts(message):
+    for part in parts_of(message):
         if len(part.words) > _LONGEST:
             return None
         if _NOT_DONE.fullmatch(part.text):
@@ -194,7 +195,7 @@ def _seen(message: Message, jobs: Sequence[Done]) -> Iterator[Observe]:
         yield Observe(bin=jobs[0].bin, signs=signs, on=jobs[0].on, rules=(JOB_BY_JOB,))
 
 
-def _done_in(part: _Part, today: date, before: Sequence[Done | Later]) -> list[Done | Later]:
+def _done_in(part: Part, today: date, before: Sequence[Done | Later]) -> list[Done | Later]:
     """What a part of the message tells; a bin alone is one more of the job told before it."""
     if part.to_come:
         ahead = bool(part.bins) and _TO_COME.fullmatch(part.text)
@@ -245,13 +246,14 @@ def _count(words: str) -> int:
     return 0 if said is None else _NUMBERS.get(said) or int(said)
 
 
-def _parts(message: Message) -> list[_Part]:
+@once
+def parts_of(message: Message) -> list[Part]:
     """The message cut at its signs and joining words."""
     bins = {ref.start: ref for ref in message.bins}
     days = {day.start: day for day in message.days if not day.aside}
     much = {a.start: a for a in message.amounts if a.quantity == "volume"}
     people = {ref.start: ref for ref in message.members}
-    parts, part, at = [], _Part(), 0
+    parts, part, at = [], Part(), 0
     while at < len(message.norms):
         end = at + 1
         if at in bins:
@@ -275,7 +277,7 @@ def _parts(message: Message) -> list[_Part]:
             part.words.append("qmember")
         elif message.norms[at] in _PARTS:
             parts.append(part)
-            part = _Part()
+            part = Part()
         else:
             part.words.append(message.norms[at])
         at = end

@@ -2,6 +2,7 @@
 
 import re
 from collections.abc import Iterator
+from itertools import pairwise
 
 from handlers.reading.arranged import CallOff, Moved, NoSuchDay, OwnDate, OwnDates
 from handlers.reading.arrangements.pared import Pared
@@ -28,6 +29,7 @@ CUES = (
     " instead",
     "postpone",
     "schedule",
+    *("note", "book ", "block ", "pencil", "mark ", "reserve ", "save the date", "set aside"),
     *(f"{verb} {mark}" for verb in ("put", "add", "enter", "note") for mark in '"“'),
     *SKIPPED_CUES,
     *UNTIMED_CUES,
@@ -59,6 +61,22 @@ _SCHEDULE = Late(
     r"(?:put|add|enter|note)(?: down)? \" (?P<quoted>[^\"]+) \")(?: ,| please| for| on)*"
 )
 """A job set down for a day, or what stands in quotation marks."""
+_HEADED = Late(
+    rf"{_BEFORE}(?:for )?(?:the |our )?(?:calendar|diary) [:-] (?P<headed>.+)|"
+    rf"{_BEFORE}save the date (?:[:-] )?(?P<saved>.+)|"
+    rf"{_BEFORE}(?:(?:note|plan|mark)(?: down)?|book|block|keep|reserve|pencil in|set aside)"
+    r"(?: for)? (?:[:-] )?(?P<kept>.+)"
+)
+"""What a day is kept for: "note for Saturday: bring spades", "book the 28th for digging"."""
+_IS_TOLD = Late(
+    r"\b(?:was|were|is|are|did|has|have|had|drained|sealed|buried|emptied|added|opened|put)\b"
+)
+"""What is told of a day, and not what it is kept for."""
+_OF_OURS = Late(
+    r"\b(?:dig|digging|bury|burying|burials?|drain|draining|seal|sealing|spades?|compost|bran|bins?|"
+    r"buckets?|starter|plot|beds?|garden|gardening|allotment|work(?:ing)? (?:party|day)|trench)\b"
+)
+"""Without one of these, and not said to us, it is any other matter of the neighbours'."""
 _REMINDING = Late(
     rf"{_BEFORE}(?:remind (?:me|{_ALL}|qmember)|(?:(?:set|make|add|create) )?(?:a )?reminder)"
     r"(?= |$)"
@@ -157,16 +175,43 @@ def _set_down(text: Pared, when: When | None) -> OwnDate | None:
         words = text.said(match, "quoted" if match.groupdict().get("quoted") else "rest")
         shorter = words.removesuffix(" instead")
         instead, words = shorter != words, shorter
+        if pattern is _PUT_DOWN and match["rest"] in _IT:  # "put it in the calendar: digging"
+            words = text.said(match, "more")
+            if not words:
+                return OwnDate(words="", first=None)
         if not words or (when is None and pattern in (_PUT_DOWN, _SCHEDULE)):
             return None
         if when is None and not (text.message.bot or _is_asked_of_us(text, match)):
             return None
         for_whom, called = text.whom(match)
         return _own_date(f"{called}{words}", when, for_whom, instead=instead)
+    if when is not None and (kept := _kept_for(text)):
+        return _own_date(kept, when, None, instead=False)
     match = _ON_ODD_DAY.fullmatch(text.text)
     if match is None or _is_talk(match["rest"]) or not text.said(match, "rest"):
         return None
     return _own_date(text.said(match, "rest"), None, None, instead=False)
+
+
+def _kept_for(text: Pared) -> str:
+    """What a day is kept for, under a heading or with the day as what is kept; "" if it is not."""
+    match = _HEADED.fullmatch(text.text)
+    if match is None or _IS_TOLD.search(text.text):
+        return ""
+    group = next(name for name, words in match.groupdict().items() if words)
+    to_us = bool(text.message.bot) or text.message.context.after_bot
+    if group != "headed" and not (to_us or _OF_OURS.search(match[group])):
+        return ""
+    return text.said(match, group) if group != "kept" or _is_day_kept(text) else ""
+
+
+def _is_day_kept(text: Pared) -> bool:
+    """Whether the day itself is kept, and not a hall for that day: it stands right behind."""
+    last_before = next((a for a, b in pairwise(text.at) if b - a > 1), None)
+    return last_before is not None and text.message.norms[last_before] in _KEEPING
+
+
+_KEEPING = words_in("book block keep reserve in mark aside note plan for")
 
 
 def _set_today(message: Message, start: int, end: int, when: When | None) -> OwnDate | None:

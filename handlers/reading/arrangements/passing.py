@@ -8,6 +8,7 @@ from datetime import date
 
 from handlers.reading.acts import Accept, Act, Ask, Decline, Offer
 from handlers.reading.calendar.days import Day
+from handlers.reading.calendar.otherdays import is_of_absence
 from handlers.reading.calendar.stretches import coming as coming_day
 from handlers.reading.calendar.weeks import named_in
 from handlers.reading.message import Message
@@ -287,6 +288,7 @@ def coming(message: Message, *, refused: bool = False) -> date | None:
     if len(said) > 1 and not refused:
         said = [d for d in said if message.norms[d.start] != "now"] or said
         said = [d for d in said if not _cannot(message, d)] or said
+        said = [d for d in said if not is_of_absence(message, d)] or said
     if not said or said[0].loose:
         named = _from_named(message)
         if named or not said:

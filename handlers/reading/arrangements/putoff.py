@@ -2,19 +2,50 @@
 
 from handlers.reading.acts import Later
 from handlers.reading.calendar.weeks import named_in
+from handlers.reading.doubts.asidebins import OF_CRAFT
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
 from handlers.reading.words.late import Late
+from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
 DAY_ALONE = "a day alone"
 """The rule of words that put something off only where we have just reminded of it."""
+NOTHING_NAMED = "nothing named"
+"""The rule of words that name neither a reminder nor what is put off: "later!", "not today"."""
 _ON_A_DAY = Late(
     r"^(?:(?:maybe|probably|sometime|more like|not (?:today|now|tonight|yet)|cant today|sorry|ok|"
     r"yes|will do|(?:i )?(?:will|ll) do (?:it|that|mine)|ill do (?:it|that|mine)|,) )*"
     r"(?:(?:on|at|over|for) )?(?:qday|next week|(?:the |this |next )?weekend)"
     r"(?: (?:morning|afternoon|evening|night|maybe|probably|sorry|then|instead|first thing|,|"
     r"i think|i hope))*$"
+)
+
+
+def names_nothing(message: Message) -> bool:
+    """Whether neither a reminder nor a job of ours is named: "later, gotta run"."""
+    return not (message.bot or message.bins or message.has(_NAMING | OF_CRAFT))
+
+
+def is_plan_of_else(message: Message) -> bool:
+    """ "Concert tomorrow": a day to come, with a word that has nothing to do with putting off."""
+    if not names_nothing(message) or message.has(_CUES):
+        return False
+    held = indexes(message.days, message.amounts, message.members)
+    return not _SMALL.issuperset([w for w in unheld(message.norms, held) if w.isalpha()])
+
+
+_NAMING = words_in(
+    "remind reminder snooze nudge ping poke prod bug nag ask postpone it this job jobs mine"
+)
+_CUES = words_in(
+    "later not no nah nope naw cant cannot couldnt wont didnt give gimme gie leave wait need try "
+    "tell push put hold come back will ill ll do did busy cba nt flat until till til late sorry "
+    "another more next time meeting work driving quit asking said"
+)
+_SMALL = words_in(
+    "then ok okay yes yep well on at the for in maybe probably perhaps and or so please thanks "
+    "ta morning evening afternoon night first thing now just i think hope we ll ish earliest latest"
 )
 
 

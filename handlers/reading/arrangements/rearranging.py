@@ -59,6 +59,8 @@ _LASTING = (
     Late(rf"{_LEAD}(?:each|every) (?:person|keeper|member|household) (?:keeps|has) "
                rf"(?:it|the bins?|(?:the )?qbin|a bin) (?:for )?{_LENGTH}{_TAIL}"),
 )  # fmt: skip
+_LASTING_NOW = Late(rf"{_LEAD}make (?:it|that|them|turns) {_LENGTH}{_EACH}{_TAIL}")
+"""Right behind our words."""
 _RHYTHM = Late(
     rf"{_LEAD}(?:make|set|change|turn|put) {_ROTA} (?:(?:to|into|be|go|be every|every|to every) )*"
     rf"(?P<each>fortnightly|weekly|monthly|daily|fortnight|(?:two|2|other|second) weeks|"
@@ -70,19 +72,19 @@ _NOBODY = words_in("it them everyone the this that him her us our my everything 
 
 def rearranged(phrase: Phrase) -> Rearranged | None:
     """What a sentence changes in the order or the length of the turns there are."""
-    text = phrase.text
-    for pattern in _LASTING:
-        if match := pattern.match(text):
-            return Rearranged(days=_days(match), bin=phrase.bin_said)
-    if match := _RHYTHM.match(text):
-        return Rearranged(days=_rhythm(match["each"]), bin=phrase.bin_said)
+    text, answers = phrase.text, phrase.message.context.after_bot
+    if (days := _lasting(text)) is not None:
+        return Rearranged(days=days, bin=phrase.bin_said)
+    if answers and (match := _LASTING_NOW.match(text)):
+        return Rearranged(days=_days(match), bin=phrase.bin_said, maybe=True)
+    for pattern in _PLACED:
+        named = _OF_ROTA.search(text) is not None
+        if (answers or named) and (match := pattern.match(text)):
+            return _moved(phrase, match, _place(match["place"]), maybe=not named)
     if not _OF_ROTA.search(phrase.message_text + " " + " ".join(phrase.message.norms)):
         return None
     if _BY_NAME.match(text):
         return Rearranged(place="by name", bin=phrase.bin_said)
-    for pattern in _PLACED:
-        if _OF_ROTA.search(text) and (match := pattern.match(text)):
-            return _moved(phrase, match, _place(match["place"]))
     for pattern, place in _EXCHANGED:
         if match := pattern.match(text):
             return _moved(phrase, match, place)
@@ -95,13 +97,15 @@ _EXCHANGED: tuple[tuple[Late, Place], ...] = (
 )
 
 
-def _moved(phrase: Phrase, match: re.Match[str], place: Place) -> Rearranged | None:
+def _moved(
+    phrase: Phrase, match: re.Match[str], place: Place, *, maybe: bool = False
+) -> Rearranged | None:
     member = _name(phrase, match, "who")
     behind = "left" if match.groupdict().get("left") else "other"
     other = _name(phrase, match, behind)
     if member is None or (other is None and place not in ("first", "last")):
         return None
-    return Rearranged(member=member, place=place, other=other, bin=phrase.bin_said)
+    return Rearranged(member=member, place=place, other=other, bin=phrase.bin_said, maybe=maybe)
 
 
 def _place(words: str) -> Place:
@@ -122,6 +126,15 @@ def _name(phrase: Phrase, match: re.Match[str], group: str) -> str | None:
     if known or said in ("me", "myself"):
         return known or phrase.message.context.sender
     return said if said[:1].isupper() and said.casefold() not in _NOBODY else None
+
+
+def _lasting(text: str) -> int | None:
+    """How many days a turn is to last."""
+    for pattern in _LASTING:
+        if match := pattern.match(text):
+            return _days(match)
+    match = _RHYTHM.match(text)
+    return _rhythm(match["each"]) if match else None
 
 
 def _rhythm(said: str) -> int:

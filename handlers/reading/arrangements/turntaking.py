@@ -18,6 +18,7 @@ from handlers.reading.arrangements.communal import (
 from handlers.reading.arrangements.newrota import duty_of, rota_set
 from handlers.reading.arrangements.rearranging import rearranged
 from handlers.reading.calendar.daywords import MONTHS
+from handlers.reading.calendar.stretches import stretch_in
 from handlers.reading.calendar.weeks import named_in
 from handlers.reading.found import Found
 from handlers.reading.message import Message
@@ -41,6 +42,14 @@ CUES = (
     "keeping period",
     "keeps",
     "list of keepers",
+    "me out",
+    "skip me",
+    "weeks each",
+    "days each",
+    "me after",
+    "me before",
+    "between me",
+    "me between",
 )
 
 _ROTA = (
@@ -82,6 +91,14 @@ _QUIT = Late(
     rf"need to )?"
     rf"(?:off|out of|leave|leaving|quit|quitting|come off|coming off|leaves) {_ROTA}{_OF_BIN}$"
 )
+_OUT_FOR = Late(
+    rf"^(?:(?:please|can you|could you|just) )*(?:(?:leave|count|take|keep) (?P<who>me|us|qmember) "
+    rf"out(?: of {_ROTA})?|(?P<leaver>i|qmember) (?:am|is|will be) out of {_ROTA}|"
+    rf"no (?:turns?|weeks?|{_ROTA}) for (?P<spared>me|us|qmember)|"
+    r"(?P<unable>i) (?:cant|cannot|wont) (?:do|take|have) (?:any|a|my) (?:more )?turns?)"
+    r"(?= (?:for|in|over|during|from|till|until|next|this|between|all|qday)\b)"
+)
+"""Out of it for some time, whose days are told behind."""
 _OVER = Late(
     rf"^(?:can we |lets |let us |we )?(?:end|stop|cancel|scrap|drop|finish|abandon|delete) "
     rf"{_ROTA}{_OF_BIN}{_REASON}|^no more (?:turns|rota|roster){_OF_BIN}$|^{_ROTA}{_OF_BIN} (?:is|"
@@ -115,6 +132,10 @@ _SWAP = (
     Late(r"^(?:i )?(?:cant|cannot|wont be able to|am not able to) (?:do|make|manage|cover) "
                r"(?:my (?:week|turn|go))(?: qday| with qbin| this time| sorry)*$"),
     Late(r"^(?:skip|pass on) my (?:turn|week|go)(?: please)?$"),
+    Late(r"^(?:please )?skip me (?:this|next) (?:time|round|turn|week|month)(?: please| round)*$"),
+    Late(r"^(?:can|could|may) (?:qmember and (?:i|me)|(?:i|me) and qmember) (?:please )?"
+               r"(?:swap|switch|trade)(?: our)?(?: turns| weeks| places)?(?: please)?$"),
+    Late(r"^(?:please |can you |could you )*(?:swap|switch) me (?:with|and|for) qmember$"),
     Late(rf"^qmember (?:can|could|would|will) you (?:please )?(?:swap|switch|trade)"
                rf"(?: {_MINE}| weeks| turns| with me| qday| for qday)*$"),
     Late(rf"^qmember (?:can|could|would|will) you (?:please )?(?:do|cover|take|have) {_MINE}"
@@ -187,6 +208,8 @@ def _plan(phrase: Phrase) -> Plan | None:
     text = phrase.text
     if match := _JOIN.match(text):
         return _joining(phrase, match)
+    if out := _out_for(phrase):
+        return out
     if match := _QUIT.match(text):
         return _quitting(phrase, match)
     if change := rearranged(phrase):
@@ -223,6 +246,21 @@ def _quitting(phrase: Phrase, match: re.Match[str]) -> Quitting | None:
     return Quitting(
         member=member, bin=phrase.bin_said, duty=duty, on=on, after_turn=bool(match["after"])
     )
+
+
+def _out_for(phrase: Phrase) -> Quitting | None:
+    """ "Leave me out in April": out of the turns for some days, and then in them again."""
+    match = _OUT_FOR.match(phrase.text)
+    if match is None:
+        return None
+    behind = phrase.spans[match.group().count(" ")][1]
+    stretch = stretch_in(phrase.message, behind, phrase.end)
+    if stretch is None or stretch.last is None or stretch.last <= phrase.message.today:
+        return None
+    told = match["leaver"] or match["spared"] or match["unable"]
+    who, member = _who(phrase, match, "who", told)
+    on = stretch.first if stretch.first > phrase.message.today else None
+    return Quitting(member=member, bin=phrase.bin_said, on=on, until=stretch.last) if who else None
 
 
 def _who(

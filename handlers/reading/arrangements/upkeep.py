@@ -58,6 +58,11 @@ _RENAME = Late(
     r"(?: (?:to|as|into))?"
     r"(?: (?P<name>\S.{0,60}))?$"
 )
+_SWAP = Late(
+    rf"^{_ASKING}(?:swap|switch|exchange) (?:round |around )?(?:the )?names (?:of |for |on )?"
+    r"(?:the )?qbin (?:and|with) (?:the )?qbin|"
+    rf"^{_ASKING}(?:swap|switch|exchange) (?:the )?qbin and (?:the )?qbin 's names"
+)
 _BARE = Late(rf"^{_ASKING}rename (?:the )?(?P<bare>\S+) (?:to|as|into) (?P<name>\S.{{0,60}})$")
 _CALL = Late(
     rf"^{_ASKING}(?:call|calling) (?:the )?(?P<bin>qbin) (?P<name>\S.{{0,60}}?) "
@@ -172,7 +177,7 @@ def _plan(phrase: Phrase) -> Plan | None:
     if match := _LABEL.match(text):
         named = phrase.bin or phrase.strange_bin
         return LabelWanted(bin=named) if named or match["all"] or phrase.to_bot else None
-    if spelled := _spelled_right(phrase):
+    if spelled := _spelled_right(phrase) or _of_each_other(phrase):
         return spelled
     if not phrase.bins:
         return _rename_bare(phrase) or _rename_it(phrase) or _of_strange(phrase)
@@ -228,6 +233,15 @@ def _rename(phrase: Phrase) -> Rename | None:
         return Rename(bin=bin, name="")  # "rename the red bin to"
     named = _BIN_WORD.match(phrase.said(match, groups[0]).strip(" .!\"'“”"))
     return Rename(bin=bin, name=named["name"]) if named else None
+
+
+def _of_each_other(phrase: Phrase) -> Rename | None:
+    """ "Swap the names of yard and shed": two bins, called by places or not."""
+    if not _SWAP.match(phrase.text):
+        return None
+    refs = [r for r in phrase.message.bins if phrase.start <= r.start < phrase.end and r.known]
+    names = [ref.name for ref in refs if ref.name]
+    return Rename(bin=names[0], name="", other=names[1]) if len(names) > 1 else None
 
 
 def _called(phrase: Phrase) -> re.Match[str] | None:

@@ -19,6 +19,7 @@ def book_of(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     own = {entry[0] for entry in entries}
     others = [*_in_other_vessels(bins), *_joined_or_parted(bins), *_owning_vessels(bins)]
     others += _by_their_looks(bins)
+    others += _in_other_tongues(bins)
     entries += [(said, "bin", name) for said, name in others if said not in own]
     return Phrasebook(entry for entry in entries if entry[0])
 
@@ -67,6 +68,76 @@ def _by_their_looks(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
             yield from ((f"{word} {rest}", name) for word in alike)
 
 
+def _in_other_tongues(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
+    """ "In den grünen", "do czerwonego": a colour behind an article of its tongue."""
+    for name in bins:
+        for tongue, said in _COLOURS_SAID.get(norms_of(name), {}).items():
+            for lead in _ARTICLES_SAID[tongue].split():
+                yield from ((f"{lead} {word}", name) for word in said.split())
+
+
+_ARTICLES_SAID = {
+    "de": "den dem der die das ins im", "es": "el la al", "fr": "le la du", "pl": "do w we",
+    "it": "nel il nella la",
+}  # fmt: skip
+_COLOURS_SAID = {
+    "red": {
+        "de": "roten rote rot",
+        "es": "rojo roja",
+        "fr": "rouge",
+        "pl": "czerwonego czerwonym czerwonej",
+        "it": "rosso rossa",
+    },
+    "green": {
+        "de": "grunen grune grun gruenen gruene",
+        "es": "verde",
+        "fr": "vert verte",
+        "pl": "zielonego zielonym zielonej",
+        "it": "verde",
+    },
+    "blue": {
+        "de": "blauen blaue blau",
+        "es": "azul",
+        "fr": "bleu bleue",
+        "pl": "niebieskiego niebieskim niebieskiej",
+        "it": "blu",
+    },
+    "yellow": {
+        "de": "gelben gelbe gelb",
+        "es": "amarillo amarilla",
+        "fr": "jaune",
+        "pl": "zołtego zołtym zołtej",
+        "it": "giallo gialla",
+    },
+    "black": {
+        "de": "schwarzen schwarze schwarz",
+        "es": "negro negra",
+        "fr": "noir noire",
+        "pl": "czarnego czarnym czarnej",
+        "it": "nero nera",
+    },
+    "white": {
+        "de": "weißen weiße weiß weissen weisse",
+        "es": "blanco blanca",
+        "fr": "blanc blanche",
+        "pl": "białego białym białej",
+        "it": "bianco bianca",
+    },
+    "brown": {
+        "de": "braunen braune braun",
+        "es": "marron",
+        "fr": "marron brun",
+        "pl": "brazowego brazowym",
+        "it": "marrone",
+    },
+    "grey": {
+        "de": "grauen graue grau",
+        "es": "gris",
+        "fr": "gris grise",
+        "pl": "szarego szarym szarej",
+        "it": "grigio grigia",
+    },
+}
 _SIZED = {
     **dict.fromkeys(("small", "little", "wee"), "small"),
     **dict.fromkeys(("big", "large"), "big"),

@@ -160,6 +160,7 @@ def _is_sound(roll: Roll) -> bool:
         one.keeper is not None
         or bool(one.holds_kg)
         or one.part_full
+        or one.like is not None
         or roll.sealed
         or _is_numbered_name(one)
     )

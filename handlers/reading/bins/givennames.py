@@ -1,10 +1,11 @@
 """The name that a whole message gives to a new bin: "answers to Dot", "wrote DOT on it"."""
 
 from handlers.reading.bins.namefrom import NAME_STOPS, is_capital, name_from
+from handlers.reading.bins.sizes import SMALLEST_BARE
 from handlers.reading.message import Message
 from handlers.reading.words.binwords import BIN_WORDS, COLOURS, PLACE_NAMES
 from handlers.reading.words.spans import indexes
-from handlers.reading.words.vocabulary import words_in
+from handlers.reading.words.vocabulary import vocabulary, words_in
 
 CALLED = words_in(
     "called named call calling name christened christen naming dubbed labelled labeled dub "
@@ -193,7 +194,31 @@ def _place_opened(message: Message) -> str | None:
             behind = message.norms[end : end + 1]
             if not behind or not behind[0].isalpha() or end in measured:
                 return message.text(at, end)
+        elif _is_word_with_size(message, at):
+            return message.text(at, end)
     return None
+
+
+def _is_word_with_size(message: Message, at: int) -> bool:
+    """ "Opened horace, 20 litres": a word of its own, its size behind it and no more."""
+    norm = message.norms[at] if at < len(message.words) and message.words[at].kind == "word" else ""
+    if len(norm) < _SHORTEST or norm in vocabulary() or norm in _NO_SIZED | _NO_NAMES:
+        return False
+    end = at + 1 + (message.norms[at + 1 : at + 2] == [","])
+    sizes = [a for a in message.amounts if a.start == end and a.quantity == "volume"]
+    if not sizes or sizes[0].value < SMALLEST_BARE:
+        return False
+    behind = message.norms[sizes[0].end : sizes[0].end + 1]
+    return not behind or behind[0] in NAME_STOPS
+
+
+_SHORTEST = 3
+_NO_SIZED = words_in(
+    "tank tanks cask casks cellar door window windows gate account tap box bottle bottles can cans "
+    "jar jars bag bags tin tins pack packs carton crate engine fuel petrol diesel cement compost "
+    "with about around another some bran starter"
+)
+"""What is opened with litres too, and may be no bin."""
 
 
 _NUMBERED = words_in("room plot flat class unit floor")

@@ -2,6 +2,8 @@
 
 from collections.abc import Sequence
 
+from handlers.reading.words.binwords import BinRef
+from handlers.reading.words.marks import Mark
 from handlers.reading.words.vocabulary import words_in
 
 _TO_BIN = words_in("to in into from the my our")
@@ -25,3 +27,17 @@ def tells_of(norms: Sequence[str], at: int) -> bool:
 
 _TELLING = words_in("is 's has smells stinks needs looks")
 _MEANT = words_in("right correct meant what where it the one")
+
+
+def figures_of_speech(marks: list[Mark]) -> list[Mark]:
+    """The signs of several words, in which a bin may be named and not meant."""
+    return [m for m in marks if m.end - m.start > 2 and m.tag.startswith("sign")]
+
+
+def no_figures_of_speech(bins: tuple[BinRef, ...], spoken: list[Mark]) -> tuple[BinRef, ...]:
+    """The bins without the drum of "tight as a drum"."""
+    return tuple(
+        b
+        for b in bins
+        if b.name is not None or not any(m.start < b.start and b.end <= m.end for m in spoken)
+    )

@@ -121,6 +121,9 @@ def _of_words(norms: Sequence[str], start: int, end: int, name: str) -> BinRef |
         return _floor(norms, start, end, name)
     room = _is_room(name, norms[start:end])
     part = norms[end : end + 1] != [] and norms[end] in _BIN_PARTS
+    if name in COLOURS and end - start == 2:  # "in den grünen", in another tongue
+        into = not INTO.isdisjoint(norms[max(0, start - 1) : start + 1]) or norms[start] in _INTO
+        return BinRef(start, end, name, True, into or part)
     return BinRef(start, end, name, True, not room or part, room)
 
 
@@ -133,6 +136,7 @@ def _floor(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     return BinRef(start - 1, end, name, True, into, not into) if into or said else None
 
 
+_INTO = words_in("do w we ins im nel nella al")
 _OF_A_FLOOR = words_in("is 's has smells stinks reeks looks needs got one")
 
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 
 from handlers.reading.bins.givennames import CALLED, NEVER_NAMES, named_by, written
 from handlers.reading.bins.lonebins import lone_bin
-from handlers.reading.bins.namefrom import name_from
+from handlers.reading.bins.namefrom import is_capital, name_from
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.words.binwords import BIN_WORDS
@@ -37,7 +37,8 @@ def new_name(group: Group) -> str | None:
     sentence = message.sentences[group.clauses[0].sentence]
     if told := _said_to_be_called(group, sentence.end):
         return told
-    if found := _named_already(group) or _greeted(group) or _called_next(message, sentence.end):
+    called_next = message.has(_CALLING, sentence.end) and _called_next(message, sentence.end)
+    if found := called_next or _named_already(group) or _greeted(group):
         return found
     sized = [a.end for a in group.amounts if a.size]
     generic = group.bins[0].end if group.bins else sized[0] if sized else _behind_new_one(group)
@@ -81,7 +82,18 @@ def _called_next(message: Message, start: int) -> str | None:
     """ "New bin, 15 litres, Alf's old one. Calling it Tetchy": the next sentence names it."""
     norms = message.norms
     at = next((i for i in range(start, min(start + 2, len(norms) - 1)) if norms[i] in CALLED), 0)
-    return name_from(message, at + 1, len(norms), capital=True) if at else None
+    if at:
+        return name_from(message, at + 1, len(norms), capital=True)
+    for i in range(start, min(start + _LED_BY, len(norms) - 2)):  # "they call him Tetchy"
+        if norms[i] in _CALLING and norms[i + 1] in _THE_BIN and is_capital(message, i + 2):
+            return name_from(message, i + 2, len(norms), capital=True)
+    return None
+
+
+_CALLING = CALLED | {"call", "calls"}
+_LED_BY = 8
+"""Words of a sentence before the name that it gives."""
+_THE_BIN = frozenset({"it", "him", "her", "this"})
 
 
 def _behind_name(norms: Sequence[str], i: int) -> int:

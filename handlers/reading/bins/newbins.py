@@ -30,11 +30,17 @@ _NOT_OURS = words_in(
 
 
 def said_bins(
-    words: Sequence[Word], norms: Sequence[str], taken: frozenset[int], *, by_food: bool
+    words: Sequence[Word],
+    norms: Sequence[str],
+    taken: frozenset[int],
+    *,
+    by_food: bool,
+    by_place: bool = False,
 ) -> tuple[BinRef, ...]:
     """Bins meant by words that are no known name: "bin 7", "the attic bin", "the bucket".
 
-    With `by_food` one may be called by what goes into it ("the coffee bin") or by a colour alone.
+    With `by_food` one may be called by what goes into it ("the coffee bin") or by a colour alone;
+    with `by_place` by where it stands ("the bin under the sink").
     """
     out: list[BinRef] = []
     if _LEADS.isdisjoint(norms):
@@ -50,6 +56,8 @@ def said_bins(
             ref = written_oddly(words, norms, i) or _said(words, norms, i, taken)
             if ref is not None and ref.name is None and by_food:
                 ref = _by_food(words, norms, i) or ref
+            if ref is not None and ref.name is None and by_place:
+                ref = _by_place(words, norms, i, taken) or ref
         elif norm == "one" or norm in _OWN:
             ref = _without_noun(words, norms, i) if by_food else None
         else:
@@ -119,6 +127,38 @@ def _by_food(words: Sequence[Word], norms: Sequence[str], i: int) -> BinRef | No
     if i < 2 or food not in _FOODS or norms[i - 2] not in ("the", "our"):
         return None
     return BinRef(i - 1, i + 1, words[i - 1].text, plain=True)
+
+
+def _by_place(
+    words: Sequence[Word], norms: Sequence[str], i: int, taken: frozenset[int]
+) -> BinRef | None:
+    """ "The bin in the garage", "our caddy by the back door": where several are kept, it tells
+    which."""
+    at = i + 2 + (norms[i + 1 : i + 3] == ["next", "to"])
+    if not i or at > len(norms) or norms[i - 1] not in ARTICLES or norms[at - 1] not in _STANDS:
+        return None
+    if i > 1 and norms[i - 2] in _MOVED:
+        return None  # it is told where it went
+    if norms[at : at + 1] not in (["the"], ["our"], ["my"]):
+        return None
+    end = at + 2 + (norms[at + 1 : at + 2] in _SIDES)
+    if not taken.isdisjoint(range(i, end)) or end > len(norms):
+        return None
+    if norms[end - 1] not in PLACE_NAMES | _SPOTS:
+        return None
+    return BinRef(i, end, written(words, at + 1, end), plain=True, place=True)
+
+
+_STANDS = words_in("in under underneath by behind beside on near outside to")
+_MOVED = words_in(
+    "buried bury dug emptied tipped moved put stood left found keep keeping kept have has had"
+)
+_SIDES = (["back"], ["front"], ["side"], ["kitchen"], ["garden"])
+_SPOTS = words_in(
+    "sink stairs staircase door window gate fence hedge bench wall counter worktop cupboard steps "
+    "entrance stairwell carport conservatory boiler rack ramp tap tree pump house"
+)
+"""Where a bin may stand, beside rooms."""
 
 
 _FOODS = words_in(

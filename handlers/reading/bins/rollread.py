@@ -27,6 +27,8 @@ class Told:
     """What is in it by now."""
     part_full: bool = False
     """Part of it is said to be full."""
+    like: str | None = None
+    """The bin of the group's that is called so already."""
     again: bool = False
     """It is named a second time: what follows holds for it alone."""
 
@@ -155,7 +157,8 @@ class Roll:
             i -= 1
         if i >= 0 and self.pieces[i].kind == "number" and self.kind() in ("ones", "vessels"):
             many = int(self.pieces[i].number)
-        if further and name in self.message.context.bins:
+        like = name if further and name in self.message.context.bins else None
+        if like:
             name = _next_of(name, self.message.context.bins)
         before = [one for one in self.bins if one.name == name]
         same = next((b for b in before if not looks or not b.looks or [*b.looks] == looks), None)
@@ -165,7 +168,7 @@ class Roll:
         elif called and self.last is not None and not self.parted:
             self.last.name = name
         else:
-            self.last = Told(name, tuple(looks), many=many)
+            self.last = Told(name, tuple(looks), many=many, like=like)
             self.bins.append(self.last)
         self._settle(self.last)
         self.parted = self.of_all = False
@@ -240,8 +243,11 @@ class Roll:
             return
         while self.kind() in ("the", "where", "more"):
             self.at += 1
-        if not self._place():
+        place = self._place()
+        if not place:
             raise Unlike
+        if self.last is not None and self.last.like and " " not in place:
+            self.last.name = f"{place} {self.last.like}"  # "another blue bin in the yard"
 
     def size(self, piece: Piece) -> None:
         """The size of the last bin, of the one that comes, or of each."""

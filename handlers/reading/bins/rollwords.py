@@ -52,6 +52,7 @@ _KINDS: Mapping[str, frozenset[str]] = {
 _KIND_OF = {norm: kind for kind, norms in reversed([*_KINDS.items()]) for norm in norms}
 _NUMBERED = words_in("flat room plot class unit apartment apt house level")
 _ORDINAL_ENDS = words_in("st nd rd th")
+_WITH = ("w",)
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,7 +177,7 @@ def _of_one_word(message: Message, i: int) -> Piece:
         or norm not in vocabulary()
         or (capital and not first and not all(w.text.isupper() for w in message.words))
     )
-    if named and norm.isalpha():
+    if named and norm.isalpha() and word.text not in _WITH:
         return Piece("name", i, i + 1, word.text)
     food = next((item for item in message.items if item.start == i), None)
     return Piece("food", i, food.end) if food else Piece("word", i, i + 1, word.text)

@@ -12,7 +12,7 @@ from handlers.reading.measures.digits import digits_value
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
 from handlers.reading.words.binwords import BinRef
-from handlers.reading.words.spans import indexes
+from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 from handlers.reading.words.words import cleaned, norms_in, words_of
 
@@ -62,6 +62,30 @@ def sizes(message: Message) -> Iterator[Found]:
                     rules=(OF_SIZE,),
                 )
                 yield _found(message, ref, size, opened)
+
+
+def sizes_of_all(message: Message) -> tuple[Open, ...]:
+    """ "Both 15 litres", right behind the bins that were told of: the size of each."""
+    context, norms = message.context, message.norms
+    if not isinstance(context.last, Open) or message.bins or len(message.measured()) != 1:
+        return ()
+    [size] = message.measured()
+    bins = [name for name in context.bins if name not in context.retired]
+    both = "both" in norms and len(bins) == 2
+    if not (both or not _EACH.isdisjoint(norms)) or size.quantity != "volume" or size.vessel:
+        return ()
+    if size.value < SMALLEST_BARE or not _OF_ALL.issuperset(unheld(norms, indexes([size]))):
+        return ()
+    return tuple(
+        Open(bin=name, capacity_l=size.value, on=message.today, rules=(OF_SIZE,)) for name in bins
+    )
+
+
+_EACH = words_in("all each")
+_OF_ALL = words_in(
+    "both all each of them they they're are 're is hold holds take takes about around bins buckets "
+    "two three four five six the and , . ! in size big"
+)
 
 
 def is_shared_behind(message: Message, size: Amount) -> bool | None:

@@ -10,7 +10,7 @@ from datetime import date, datetime, time, timedelta
 from functools import cached_property, lru_cache
 from typing import NamedTuple
 
-from handlers.reading.calendar.daystarts import line_heads
+from handlers.reading.calendar.daystarts import leads_ledger, line_heads, says_only
 from handlers.reading.calendar.daywords import (
     AMOUNT_BEHIND,
     BEHIND_A_DAY,
@@ -211,6 +211,8 @@ class Dates:
         after = self.norms[i + 1] if i + 1 < len(self.norms) else "\n"
         alone = after in (":", ",", ".", "\n", "-", ";", ")") or i + 1 == len(self.norms)
         done = _tells_deed(self.norms[i - 2] if before in _THINGS and i > 1 else before)
+        if alone and i and says_only(self.norms, i):
+            return max(first, second) <= _DAYS  # "and 5/16"
         if alone and (max(first, second) > MONTHS_A_YEAR or done):
             return max(first, second) <= _DAYS and (second not in _PARTED or first > second)
         if i in self.heads or self.is_of_weekday(before, i, first, second):
@@ -223,6 +225,9 @@ class Dates:
         written = self.norms[i].startswith("0") or "/0" in self.norms[i]
         if leads and written and max(first, second) <= _DAYS:
             return True  # "10/06 gate 1.5 kg"
+        if leads and leads_ledger(self.norms, i + 1):
+            day = self.of_two_numbers(i, first, second)  # "2/3 gate 4 kg" may be a share
+            return day is not None and (second > 4 or self.today - day.past <= _LATELY)
         return (told and leads and (second > 4 or first > second)) or (
             alone and first > second and second > 4
         )
@@ -298,7 +303,7 @@ _NO_PEOPLE = words_in(
 )
 """Words behind a date that end as the names of many do."""
 _LINE_STARTS = frozenset({"", "\n"})
-MONTHS_A_YEAR, _DAYS = 12, 31
+MONTHS_A_YEAR, _DAYS, _LATELY = 12, 31, timedelta(days=14)
 _FEW = 9
 """Up to here "the 4" may be four things, unless "on" or "since" stands before it."""
 _PARTED = frozenset({2, 3, 4, 8, 16})

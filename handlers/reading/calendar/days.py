@@ -10,7 +10,6 @@ from datetime import UTC, date, datetime, timedelta
 from functools import cached_property
 
 from handlers.reading.calendar.asidedays import day_before, placed
-from handlers.reading.calendar.dates import Dates
 from handlers.reading.calendar.dates import Day as Day
 from handlers.reading.calendar.daystarts import STEPS, day_starts, is_counted
 from handlers.reading.calendar.daywords import (
@@ -24,7 +23,8 @@ from handlers.reading.calendar.daywords import (
     SHORT,
     WEEKDAYS,
 )
-from handlers.reading.calendar.feasts import feast_days, first_words
+from handlers.reading.calendar.feastdays import FeastDays
+from handlers.reading.calendar.feasts import first_words
 from handlers.reading.measures.digits import Number
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.words.words import Word
@@ -78,7 +78,7 @@ _BEFORE_DAY = frozenset({",", "on", "-", "("})
 _JOINED = frozenset({"and", "then", ".", ";", "\n", "&", "but"})
 
 
-class _Reader(Dates):
+class _Reader(FeastDays):
     @cached_property
     def counts(self) -> bool:
         """Whether a day may be told by how long ago or ahead it is."""
@@ -87,7 +87,8 @@ class _Reader(Dates):
     def at_word(self, i: int) -> Day | None:
         word = self.words[i]
         if word.kind == "number":
-            return self.dated(i) or self.ordinal(i) or self.counted(i)
+            feast = self.feast(i) if self.norms[i + 1 : i + 2] in _NTH else None
+            return feast or self.dated(i) or self.ordinal(i) or self.counted(i)
         norm = word.norm
         if norm in FIRST_OF_OFFSET:
             day = self.offset(i)
@@ -112,31 +113,6 @@ class _Reader(Dates):
             return self.ordinal_of_month(i)
         return self.counted(i)
 
-    def feast(self, i: int) -> Day | None:
-        for length in range(min(_LONGEST_FEAST, len(self.norms) - i), 0, -1):
-            end = self.after_part(i + length)
-            name = " ".join(self.norms[i : i + length])
-            days = feast_days(name, self.today, american=self.month_first)
-            if days and self.norms[end : end + 1] == ["eve"]:
-                return Day(i, end + 1, days[0] - timedelta(1), days[1] - timedelta(1))
-            if days and (end > i + length or self.dates(i, end)):
-                return Day(i, end, *days)
-        return None
-
-    def dates(self, start: int, end: int) -> bool:
-        """Whether a feast names the day, and not a thing of that day ("Christmas pudding")."""
-        after = self.norms[end] if end < len(self.norms) else ""
-        before = self.norms[start - 1] if start else ""
-        free = not after or not after[0].isalpha() or after in BEHIND_A_DAY
-        return (free or before == "on") and before not in (
-            "for",
-            "the",
-            "happy",
-            "merry",
-            "till",
-            "until",
-        )
-
     def offset(self, i: int) -> Day | None:
         behind = self.norms[i + 1] if i + 1 < len(self.norms) else ""
         for phrase, offset in FIRST_OF_OFFSET[self.norms[i]]:
@@ -148,9 +124,6 @@ class _Reader(Dates):
                 loose = phrase in (("tonight",), ("tonite",), ("this", "evening"))
                 return Day(i, self.after_part(end), day, day, loose=loose)
         return None
-
-    def after_part(self, end: int) -> int:
-        return end + 1 if end < len(self.norms) and self.norms[end] in DAY_PARTS else end
 
     def is_short_day(self, i: int) -> bool:
         before = self.norms[i - 1] if i else ""
@@ -348,8 +321,8 @@ class _Reader(Dates):
         return None
 
 
-_LONGEST_FEAST = 4
-"""Words in the name of a feast, at most."""
+_NTH = (["st"], ["nd"])
+"""Behind the number of a feast's day: "2nd Christmas day"."""
 _IN_A_DAY = {
     **dict.fromkeys(("hour", "hours", "hrs"), 3600),
     **dict.fromkeys(("mins", "minutes", "minute"), 60),

@@ -14,6 +14,7 @@ from handlers.reading.calendar.daywords import (
     WEEKDAYS,
 )
 from handlers.reading.words.late import Late
+from handlers.reading.words.vocabulary import words_in
 from handlers.reading.words.words import Word
 
 
@@ -65,8 +66,26 @@ def line_heads(norms: Sequence[str]) -> frozenset[int]:
     return frozenset(found if len(found) > 1 else ())
 
 
+def leads_ledger(norms: Sequence[str], i: int) -> bool:
+    """Whether one or two words and an amount begin at word i: "green 500 g" behind "3/5"."""
+    for at in (i + 1, i + 2):
+        if norms[at : at + 1] == [] or not _NO_LEDGER.isdisjoint(norms[i:at]):
+            return False
+        if norms[at][:1].isdecimal() and norms[at + 1 : at + 2] != []:
+            return norms[at + 1] in AMOUNT_BEHIND
+    return False
+
+
+def says_only(norms: Sequence[str], i: int) -> bool:
+    """ "And 5/16": whether nothing else is told than word i."""
+    return _FURTHER.issuperset(norms[:i]) and _FURTHER.issuperset(norms[i + 1 :])
+
+
 STROKE = Late(r"\d{1,2}/\d{1,2}")
 _WHOLES = frozenset({"of", "a", "an", "the", "full", "empty"})
+_NO_LEDGER = words_in("of to in into the and from full went is was or , . : -") | {"\n"}
+"""With one of these behind it "3/5" is a share, or stands in a sentence."""
+_FURTHER = words_in("and also again too & + , . as well then plus on")
 _AGO = frozenset({"ago", "back", "bk", "earlier", "in", "from"})
 _BEHIND_NUMBER = ENDS | MONTHS.keys() | {"of"}
 _NAMED = WEEKDAYS.keys() | SHORT.keys()

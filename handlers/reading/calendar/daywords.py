@@ -34,7 +34,12 @@ _OFFSETS = {
     "antes de ayer": -2, "anteontem": -2,
     "demain": 1, "domani": 1, "amanha": 1, "jutro": 1, "esok": 1, "besok": 1, "kesho": 1,
     "i gar": -1, "i gar kvall": -1, "i forgars": -2, "eergisteren": -2, "przedwczoraj": -2,
-    "idag": 0, "i dag": 0, "vandaag": 0, "dzisiaj": 0,
+    "idag": 0, "i dag": 0, "vandaag": 0, "dzisiaj": 0, "dzis": 0, "hari ini": 0, "aaj": 0,
+    "kanina": 0, "kaninang umaga": 0, "kaninang hapon": 0, "ngayong umaga": 0,
+    "kagabi": -1, "tadi pagi": 0, "tadi siang": 0, "tadi malam": -1, "vanmorgen": 0,
+    "vanochtend": 0, "vanmiddag": 0, "gisteravond": -1, "gisterenavond": -1, "heute morgen": 0,
+    "heute fruh": 0, "heute mittag": 0, "gestern morgen": -1, "gestern fruh": -1, "stamattina": 0,
+    "stamani": 0, "esta tarde": 0, "esta manha": 0, "i morse": 0,
 }  # fmt: skip
 
 
@@ -69,7 +74,9 @@ WEEKDAYS = {
      "venerdi": 4, "sabato": 5, "domenica": 6, "jumatatu": 0, "jumanne": 1, "jumatano": 2,
      "alhamisi": 3, "ijumaa": 4, "jumamosi": 5, "sato": 5, "jumapili": 6, "mandag": 0, "tirsdag": 1,
      "onsdag": 2, "torsdag": 3, "fredag": 4, "lordag": 5, "sondag": 6, "maandag": 0, "dinsdag": 1,
-     "woensdag": 2, "donderdag": 3, "vrijdag": 4, "zaterdag": 5, "zondag": 6}  # fmt: skip
+     "poniedziałek": 0, "wtorek": 1, "srode": 2, "czwartek": 3, "piatek": 4, "sobote": 5,
+     "niedziele": 6, "woensdag": 2, "donderdag": 3, "vrijdag": 4, "zaterdag": 5,
+     "zondag": 6}  # fmt: skip
 
 
 # "sat" and "sun", "wed" and "fri" are words too: a day only behind one of these.

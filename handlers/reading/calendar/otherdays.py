@@ -6,8 +6,11 @@ from itertools import pairwise
 
 from handlers.reading.calendar.days import Day
 from handlers.reading.message import Message
+from handlers.reading.plaintext import words_between
+from handlers.reading.words.late import Late
 from handlers.reading.words.once import once
 from handlers.reading.words.sentences import Clause
+from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
 
@@ -50,7 +53,53 @@ def is_of_other(message: Message, day: Day, clause: Clause) -> bool:
         _is_feast_past(message, day)
         or _is_denied(message, day, clause)
         or _is_of_fill(message, clause)
+        or _is_of_mishap(message, clause)
+        or is_of_absence(message, day)
     )
+
+
+def _is_of_mishap(message: Message, clause: Clause) -> bool:
+    """ "..., the freezer broke yesterday", "bought it on Saturday": when food was got or spoiled,
+    in a clause that tells neither how much nor of which bin.
+    """
+    if not message.has(_MISHAPS, clause.start, clause.end):
+        return False
+    if not indexes(message.bins, message.measured()).isdisjoint(range(clause.start, clause.end)):
+        return False
+    return _MISHAP.search(words_between(message, clause.start, clause.end)) is not None
+
+
+_MISHAPS = words_in(
+    "brownout brownouts blackout blackouts outage loadshedding shedding powercut power electric "
+    "electricity current mains freezer fridge spoiled spoilt thawed defrosted expired bought "
+    "cooked baked boiled roasted"
+)
+_MISHAP = Late(
+    r"\b(?:brownouts?|blackouts?|outage|loadshedding|load shedding|powercut|power cut|"
+    r"no (?:power|electric|electricity|current))\b|"
+    r"\b(?:power|electric|electricity|current|mains|freezer|fridge)"
+    r"(?: (?:was|were|went|has|had|'s|is|got|all|just|been|door))* "
+    r"(?:out|off|down|dead|broke|broken|died|failed|tripped|conked|packed|gone|stopped|cut|"
+    r"unplugged|defrosted|open)\b|"
+    r"^(?:(?:it|they|that|which|had|has|was|were|all|i|we|only|just) )*(?:spoiled|spoilt|thawed|"
+    r"defrosted|expired|bought|cooked|baked|boiled|roasted)\b"
+)
+
+
+def is_of_absence(message: Message, day: Day) -> bool:
+    """ "I was away from the 3rd to the 10th, drained it on Sunday": a day of being away."""
+    clause = message.clause_at(day.start) if message.has(_ABSENT) else None
+    if clause is None:
+        return False
+    return _AWAY.search(words_between(message, clause.start, day.start)) is not None
+
+
+_ABSENT = words_in("away holiday holidays vacation abroad travelling traveling hospital")
+_AWAY = Late(
+    r"(?:^|\b(?:am|im|'m|be|been|was|is|'s|are|were|'re|going|go|goes|gone|i|we|he|she|they) )"
+    r"(?:(?:all|both|off|just|now) )*(?:away|abroad|travelling|traveling|on (?:holidays?|vacation)|"
+    r"in hospital)\b"
+)
 
 
 def _is_of_fill(message: Message, clause: Clause) -> bool:

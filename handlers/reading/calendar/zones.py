@@ -119,4 +119,36 @@ def _is_home(norms: Sequence[str], start: int, _: int) -> bool:
     return norms[start - 2] in _LIVING | _ZONE | _WE or any(norm in _SETTING for norm in lead)
 
 
+def zone_of_home(message: Message) -> str | None:
+    """The zone of the place where the group says that it lives, and nothing more of it: "we're in
+    London", "four flats in Leeds", "a WG in Berlin"; a day is of a journey.
+    """
+    norms = message.norms
+    if not message.has(_IN) or message.days or message.amounts or len(norms) > _LONGEST_HOME:
+        return None
+    if any(sentence.asked for sentence in message.sentences) or len(message.sentences) > _FEW:
+        return None
+    return _only(norms, _is_where_we_live)
+
+
+def _is_where_we_live(norms: Sequence[str], start: int, end: int) -> bool:
+    lead = norms[max(0, start - 2 - _NEAR) : start - 1]
+    ends = end == len(norms) or norms[end] in _ENDS
+    told = lead[-1:] != [] and lead[-1] in _LIVING_THERE
+    return norms[start - 1 : start] == ["in"] and ends and told and not _AWAY.intersection(lead)
+
+
+US_ZONES = frozenset(
+    f"America/{city}"
+    for city in ("New_York", "Chicago", "Denver", "Los_Angeles", "Phoenix", "Detroit", "Boise")
+)
+"""Where people measure in US units."""
+_IN = words_in("in")
+_ENDS = words_in(", . ; ! and by here so ) \n")
+_LIVING_THERE = words_in(
+    "are 're live living based flats households families neighbours neighbors house street block "
+    "school wg flatshare building community collective"
+)
+_AWAY = words_in("they he she was were used parents mum friends grew holiday trip")
+_LONGEST_HOME = 20
 _SETTING = words_in("set put switch change move town")

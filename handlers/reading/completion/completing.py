@@ -33,6 +33,7 @@ from handlers.reading.completion.drawnoff import (
     volume_left,
     without_false_drains,
 )
+from handlers.reading.completion.eachday import on_each_day
 from handlers.reading.completion.elsewhere import measured_elsewhere
 from handlers.reading.completion.enumerated import enumerated
 from handlers.reading.completion.figures import drawn_from
@@ -64,7 +65,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = described(measured_elsewhere(_without_echoes(acts, message), message), message)
     acts = measured_apart(acts, message)
     acts = [_lying_since(act, message) for act in _on_one_day(acts, message)]
-    acts = put_in_by_us(acts, message)
+    acts = [_not_by_bin(act, message) for act in put_in_by_us(acts, message)]
     layers = [act for act in acts if isinstance(act, Layer)]
     drains = sum(isinstance(act, Drain) for act in acts)
     weighed = len(layers) == drains == 1 and layers[0].mass_kg is not None
@@ -77,17 +78,24 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = asked_to_divide(with_further_settings(acts, message), message)
     if not message.context.in_room:
         return acts
+    acts = on_each_day(acts, message)
     acts = handed_on(each_asked(split_right(without_drained(acts), message), message), message)
     acts = [_as_before(_struck_in(act, message), message) for act in acts]
     return [_in_it(on_several(act, message), message) for act in acts]
 
 
 def _as_before(act: Act, message: Message) -> Act:
-    """ "Same again": as much as the sender's last layer, where nothing else is told of it."""
-    leans = message.norms[:2] in (["same", "again"], ["same", "amount"]) and not message.items
-    if not leans or not isinstance(act, Layer) or act.mass_kg or act.volume_l or act.member:
+    """ "Same again", "same as Monday": as much as the sender's last layer, or as that of the day,
+    where nothing else is told of it."""
+    if "same" not in message.norms or message.items or not isinstance(act, Layer):
         return act
-    return replace(act, same=True)
+    if act.mass_kg or act.volume_l or act.member:
+        return act
+    like = [d.past for d in message.days if message.norms[d.start - 1 : d.start] == ["as"]]
+    if len(like) == 1 and like[0] != act.on:
+        return replace(act, same=True, like=like[0])
+    leans = message.norms[:2] in (["same", "again"], ["same", "amount"])
+    return replace(act, same=True) if leans else act
 
 
 def _in_it(act: Act, message: Message) -> Act:
@@ -130,6 +138,18 @@ def _on_one_day(acts: list[Act], message: Message) -> list[Act]:
         else act
         for act in acts
     ]
+
+
+def _not_by_bin(act: Act, message: Message) -> Act:
+    """ "Earl got 1 kg of peel": the bin that is called as a member is, and nobody's deed."""
+    if not isinstance(act, Layer) or act.member is None or act.bin is None:
+        return act
+    same = act.member.casefold() == act.bin.casefold()
+    return replace(act, member=None) if same and _called_once(act.bin, message) else act
+
+
+def _called_once(name: str, message: Message) -> bool:
+    return message.norms.count(name.casefold()) == 1
 
 
 def _lying_since(act: Act, message: Message) -> Act:

@@ -5,7 +5,7 @@ Every word is accounted for, so that no score is asked.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import date, timedelta
 from itertools import pairwise
 
@@ -24,6 +24,7 @@ from handlers.reading.words.vocabulary import words_in
 
 RULE = "days one after the other"
 _NOUGHT = words_in("nowt nil nothing none zero 0 nought zilch forgot skipped")
+_SAME = words_in("same ditto")
 _ALL = words_in("all both everything each")
 _ME = words_in("me mine")
 _AND = words_in("and &")
@@ -148,8 +149,12 @@ class _Reading:
     def _day_led(self, piece: _Piece, pieces: Sequence[_Piece], k: int) -> bool:
         """Whether the piece has its place where each day stands before what is told of it."""
         match piece:
+            case Day() if k > 1 and pieces[k - 1] == "as":
+                return True  # "same as Monday"
             case Day():
                 return self._begin(piece, pieces, k)
+            case Amount() if self.message.norms[piece.start] in _SAME:
+                return self._as_before(pieces, k)
             case Amount():
                 if not self.days or self.row:
                     return False
@@ -161,7 +166,23 @@ class _Reading:
                 self.nought_next = not self.empty  # "nothing on Monday", but "Monday nothing"
                 self.empty = False
                 return True
+            case str() if piece in _SAME:
+                return self._as_before(pieces, k)
+            case "as":
+                return pieces[k - 1] in _SAME
         return self._take(piece, pieces, k)
+
+    def _as_before(self, pieces: Sequence[_Piece], k: int) -> bool:
+        """ "Wed same as Mon", "Tue ditto": what went in on the day named, or on the one before."""
+        like = self.told[-1].on if self.told else None
+        if pieces[k + 1 : k + 2] == ["as"]:
+            named = pieces[k + 2] if k + 2 < len(pieces) else None
+            like = named.past if isinstance(named, Day) else None
+        lots = [lot for lot in self.told if like is not None and lot.on == like]
+        on = self.days[-1] if self.days else None
+        self.told += [replace(lot, on=on) for lot in lots]
+        told, self.empty = self.empty, False
+        return bool(lots) and told and not self.row
 
     def _begin(self, day: Day, pieces: Sequence[_Piece], k: int) -> bool:
         """A day begins: of the one before, something or nothing was told."""

@@ -87,8 +87,9 @@ def _by_ratio(message: Message) -> dict[str, float]:
 
 def _lots(message: Message, held: Collection[int], measured: Collection[int]) -> list[Lot]:
     out: list[Lot] = []
+    dated = indexes(message.days)
     for i in range(len(message.norms)):
-        if i not in measured and (not out or i > out[-1].at):
+        if i not in measured and i not in dated and (not out or i > out[-1].at):
             lot = lot_at(message.words, message.norms, i, held, measured)
             if lot is not None:
                 out.append(lot)

@@ -8,10 +8,12 @@ from handlers.reading.bins.meantbins import tells_of
 from handlers.reading.corrections.amended import ANOTHER_AMOUNT, amend_from
 from handlers.reading.deeds.spoons import is_of_spoons
 from handlers.reading.doubts.jests import is_only_a_jest
+from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import Message
 from handlers.reading.plaintext import SHORT, is_asking, plain_text, with_people, word_count
 from handlers.reading.words.late import Late
 from handlers.reading.words.sentences import Clause
+from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 from handlers.reading.words.wording import (
     ANOTHER_DOER,
@@ -23,7 +25,8 @@ from handlers.reading.words.wording import (
 
 SORRY = words_in(
     "sorry oops whoops correction correcting typo soz perdon woops ooops oop apologies mistake "
-    "misread pardon actually wait"
+    "misread pardon actually wait ups upps uups oups oopsie oopsies whoopsie whoopsies woopsie "
+    "hoppla"
 )
 
 
@@ -55,10 +58,28 @@ def amend(message: Message, text: str) -> Amend | None:
     if isinstance(message.context.last, Drain) and any(not i.generic for i in message.items):
         return None  # "and it was 2 cups of rice" is no liquid
     rule = _correction(message)
-    if rule is None or _tells_who(message):
+    if rule is None or _tells_who(message) or _means_a_thing(message):
         return None
     act = amend_from(message, rule)
     return None if act == Amend() and rule != "an amount, not another" else act
+
+
+def _means_a_thing(message: Message) -> bool:
+    """ "The blue one leaks, I mean the tent": a thing of which no record tells."""
+    norms = message.norms
+    at = next((i for i in range(2, len(norms)) if norms[i - 1 : i + 1] in _I_MEAN), None)
+    if at is None or norms[at + 1 : at + 2] == [] or norms[at + 1] not in _ARTICLES:
+        return False
+    told = indexes(message.bins, message.amounts, message.items, message.days, message.members)
+    return max(told, default=0) < at and norms[-1] not in _OF_RECORDS
+
+
+_I_MEAN = (["i", "mean"], ["i", "meant"])
+_ARTICLES = words_in("the my our a an his her")
+_OF_RECORDS = words_in(
+    "one other ones latter former first second last third lot half whole day week amount number "
+    "weight size bucket bin juice liquid leachate bran starter"
+)
 
 
 def _asks_back(message: Message) -> bool:
@@ -208,6 +229,8 @@ def is_bare_amount(message: Message) -> bool:
         return False  # "1 kg in each" is no other amount of the last one
     measured = message.measured()
     last = message.context.last
+    if _has_amount(last) and not _BESIDE_AMOUNT.issuperset(_beside(message, measured)):
+        return False
     sized = any(a.size for a in measured) and _has_amount(last)
     liquid = message.has(_OF_LIQUID) and isinstance(last, Layer | Open)
     if sized or liquid or is_of_another_thing(message) or is_within(message):
@@ -220,6 +243,26 @@ def is_bare_amount(message: Message) -> bool:
     )
 
 
+def _beside(message: Message, measured: Sequence[Amount]) -> list[str]:
+    """The words beside the amounts, without the signs and the bot's name."""
+    held = indexes(measured) | frozenset(message.bot)
+    return [norm for norm in unheld(message.norms, held) if norm.isalpha()]
+
+
+_BESIDE_AMOUNT = words_in(
+    "about roughly around approx approximately nearly almost some only maybe perhaps "
+    "probably or so more like less rather i im say id reckon think guess would in total all "
+    "altogether of it that this the a was is its it's thats not really sorry just actually "
+    "now today there here then ok okay yes no nope nah well ah oh hm hmm um er for lot "
+    "exactly precisely give take with by at most least max tops scale scales weighed says "
+    "said reads make made call mean meant should be correction oops whoops wait s and but to "
+    "my our me please pls bot mate thanks ta cheers yesterday morning evening tonight "
+    "afternoon ish plus minus minimum maximum half another other again too also still even "
+    "quite very much bit over under between"
+)
+"""What may stand beside another amount of a record; with other words it is of something else."""
+
+
 def is_within(message: Message) -> bool:
     """ "And in a bucket?", "in 20 litres": what something is asked for in, and no amount of it."""
     starts = [a.start for a in message.measured()]
@@ -230,7 +273,11 @@ _WITHIN = words_in("in for with")
 
 
 def _goes_elsewhere(behind: Sequence[str]) -> bool:
-    """ "700 g in hers", "3 kg in the other one": it tells where more went, and of no record."""
+    """ "700 g in hers", "3 kg in the other one": it tells where more went, and of no record; nor
+    does "2 kg down since January".
+    """
+    if behind[:1] in (["down"], ["up"], ["heavier"], ["lighter"]):
+        return True
     return behind[:1] in (["in"], ["into"], ["to"]) and not _THERE.issuperset(behind[1:])
 
 

@@ -1,5 +1,7 @@
 """A record struck out, and what is to stand in its place: "scratch that, 4 kg to the shed"."""
 
+from handlers.reading.acts import Amend
+from handlers.reading.food.quantities import amount_sum
 from handlers.reading.message import Message
 from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
@@ -40,8 +42,26 @@ _BEING = words_in("was is 's should went")
 _MEANT = words_in("its i we should thats twas")
 
 
+def bin_and_amount(rest: Message) -> Amend | None:
+    """ "It was the shed but more like 3 kg": a bin and an amount, and nothing else, are right."""
+    refs = [ref for ref in rest.bins if ref.known]
+    measured = rest.measured()
+    if len(refs) != 1 or len(measured) != 1 or rest.norms[0] not in _ITSELF | _ITS:
+        return None
+    left = unheld(rest.norms, indexes(refs, measured))
+    if not _BEFORE_BOTH.issuperset(left):
+        return None
+    mass, volume = amount_sum(measured)
+    return Amend(bin=refs[0].name, mass_kg=mass, volume_l=volume, rules=("struck out, and right",))
+
+
+_ITS = words_in("its thats twas")
+
+
 def is_only_one_thing(rest: Message) -> bool:
     """Whether what is told behind it is a bin, a day, an amount or a food, and nothing else."""
+    if any(rest.norms[day.end : day.end + 1] == ["'s"] for day in rest.days):
+        return False  # "that was last week's"
     refs = [ref for ref in (*rest.bins, *rest.named) if ref.known]
     items = [item for item in rest.items if not item.generic]
     spans = [*refs, *rest.days, *rest.measured(), *items]
@@ -56,3 +76,4 @@ _BEFORE_IT = words_in(
     "it that its was is put went into in to the for on meant should be have been make i we . ! "
     "please sorry 's think actually really about only just more like probably"
 )
+_BEFORE_BOTH = _BEFORE_IT | _ITS | words_in("but and with , around roughly nearer closer maybe of")

@@ -10,10 +10,14 @@ from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
-CUES = words_in("put log record enter book mark date 's correct fix not meant mean correction *")
+CUES = words_in(
+    "put log record enter book mark date 's correct fix not meant mean correction * sorry actually "
+    "fact oops"
+)
 """Words without one of which no day is put right."""
 ALONE, AND_SO = "a day alone", "a day that goes on from a correction"
 """Rules of a day that is right only of the record spoken of, and of one corrected before."""
+ONCE_MORE = "a day that may tell the same of another day"
 _LEAD = r"^(?:(?:oh|no|sorry|oops|actually|and|wait|ah|please|can you|could you|,|[.]) )*"
 _THAT = r"(?:that|it|this|the last)(?: (?:one|entry|lot|layer))?"
 _PUT_DOWN = Late(
@@ -42,9 +46,14 @@ _ALONE = Late(
     r"(?:(?:no|nope|sorry|actually|wait|oh|,|[.]) )*"
     r"(?:it|that) (?:must|should|mustve|shouldve|mightve|might|would)"
     r"(?: (?:have|ha|of|ve|'ve))? (?:been )?(?:on )?)"
-    r"qday(?: (?:sorry|actually|in fact|i think|please|not qday|[,.!]))*$|^qday [*]$"
+    r"qday(?: (?:sorry|actually|in fact|i think|please|not qday|[,.!]))*$|^qday [*]$|"
+    # "yesterday, sorry"
+    r"^qday(?: ,)? (?:sorry|actually|in fact|oops|i (?:mean|meant))(?: [,.!])*$"
 )
-_AND_SO = Late(r"^(?:and|also|,)(?: (?:it|that) was| on| ,)* qday(?: (?:too|not qday|sorry))*$")
+_AND_SO = Late(
+    r"^(?:and|also|again|plus|,)(?:(?P<was> (?:it|that) was)| on| ,| again)* qday"
+    r"(?: (?:too|as well|again|(?P<not>not qday|sorry)))*$"
+)
 _DATED = Layer | Drain | Seal | Bury | Observe | Open
 """Records of something done on one day."""
 
@@ -59,8 +68,12 @@ def and_so(message: Message) -> Amend | None:
     right = _day_of_last(message)
     if right is None or "?" in message.norms:
         return None
-    told = _AND_SO.search(plain_text(message, days=True)) is not None
-    return Amend(on=right, rules=(BY_FORM, AND_SO)) if told else None
+    led = "also " if message.body.lstrip()[:5].casefold() == "also " else ""  # no courtesy here
+    told = _AND_SO.search(led + plain_text(message, days=True))
+    if told is None:
+        return None
+    more = () if told["was"] or told["not"] else (ONCE_MORE,)
+    return Amend(on=right, rules=(BY_FORM, AND_SO, *more))
 
 
 def opened_on(message: Message) -> Amend | None:

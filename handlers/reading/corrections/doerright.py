@@ -1,6 +1,6 @@
 """A deed put down to the one who did it: "Ines carried that one, not me"."""
 
-from handlers.reading.acts import Amend
+from handlers.reading.acts import Amend, Bury, Drain, Layer, Seal
 from handlers.reading.corrections.rightwrong import BY_FORM
 from handlers.reading.food.quantities import amount_sum
 from handlers.reading.message import Message
@@ -28,6 +28,10 @@ _NOT_ME = Late(
 )
 
 
+_ANOTHER = Late(
+    _LEAD + rf"qmember (?!did |done ){_DID} {_THAT}(?: (?:sorry|actually|btw|not me|,))*$"
+)
+"""Right behind the answer to what the sender told: "Zoe put that in"."""
 _REST = Late(
     _LEAD
     + r"(?:(?:only|just|about) )*qmuch (?:of (?:that|it|this|the last one) )?(?:was|were|is|'s) "
@@ -56,7 +60,13 @@ def another_did(message: Message) -> Amend | None:
         return None
     if message.context.in_room and message.context.last is None:
         return None
-    match = _NOT_ME.search(with_people(message, plain_text(message)))
+    text = with_people(message, plain_text(message))
+    last = message.context.last
+    own = message.context.after_bot and getattr(last, "member", "") in (
+        None,
+        message.context.sender,
+    )
+    match = _NOT_ME.search(text) or (_ANOTHER.search(text) if own else None)
     if match is None or "?" in message.norms:
         return None
     named = [m.name for m in message.members if message.norms[m.start - 1 : m.start] != ["not"]]
@@ -71,8 +81,28 @@ _BY_ME = Late(
 )
 
 
+_MINE = Late(
+    _LEAD + r"(?:that|it|this)(?: one)? (?:was|is|'s) (?:me|mine|my lot)"
+    r"(?: (?:actually|though|sorry|by the way|btw|,|not qmember|not hers|not his))*$"
+)
+
+
+def _mine(message: Message) -> Amend | None:
+    """ "That was mine", right behind what another told as their own."""
+    told, sender = message.context.just_told, message.context.sender
+    whose: str | None = getattr(told, "member", None)
+    if not isinstance(told, Layer | Drain | Seal | Bury) or whose in (None, sender):
+        return None
+    text = with_people(message, plain_text(message))
+    return Amend(member=sender, whose=whose, rules=(BY_FORM,)) if _MINE.search(text) else None
+
+
 def was_by_me(message: Message) -> Amend | None:
-    """ "It was me that drained green, not Cleo": who did what is in the book as another's."""
+    """ "It was me that drained green, not Cleo", "that was mine": who did what is in the book as
+    another's.
+    """
+    if not message.bins and "?" not in message.norms and (mine := _mine(message)):
+        return mine
     if not message.members or len(message.bins) > 1 or message.amounts or message.items:
         return None
     match = _BY_ME.search(with_people(message, plain_text(message)))

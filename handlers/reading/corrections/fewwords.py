@@ -31,12 +31,18 @@ _ASIDE = words_in(
 )
 _ALL = words_in("all mostly mainly mainly just entirely purely")
 _SMALL = _POINTING | _BEING | _ASIDE
-_CUES = _POINTING | _ALL | words_in("* more nearer closer make same too ditto half only")
+_CUES = (
+    _POINTING
+    | _ALL
+    | words_in("* more nearer closer make same too ditto half only actually not no without")
+)
 
 
 def changed_by_few(message: Message) -> tuple[Act, ...]:
     """What the words change of the record that the talk is on; none if they say anything else."""
     last, norms = message.context.last, message.norms
+    if len(norms) == 1 and (bare := _bare_number(message)):
+        return bare
     if len(norms) > _LONGEST or not message.has(_CUES):
         return ()
     if last is None and _is_of_own(message) and message.context.earlier:
@@ -49,7 +55,11 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
     own = last.member in (None, message.context.sender)
     if not own and isinstance(last, Layer):
         return _likewise(last, message)
-    if not own or is_asking(message) or message.measured():
+    return _of_own_record(last, message) if own else ()
+
+
+def _of_own_record(last: Layer | Drain, message: Message) -> tuple[Act, ...]:
+    if is_asking(message) or message.measured():
         return ()
     if isinstance(last, Layer) and (shared := _shared(last, message)):
         return shared
@@ -57,8 +67,30 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
         return _halved(last)
     found = _times(last, message) or _starred(message) or _number(last, message)
     if found is None and isinstance(last, Layer):
-        found = _unit(message) or _made_of(last, message) or _partly_of(last, message)
+        found = _unit(message) or _made_of(last, message) or _made_else(last, message)
+        found = found or _partly_of(last, message)
     return (replace(found, rules=(_RULE,)),) if found else ()
+
+
+def _bare_number(message: Message) -> tuple[Act, ...]:
+    """ "1.2", right behind the answer to one's own record: it may be what it was."""
+    last = message.context.last
+    if not message.context.after_bot or not isinstance(last, Layer | Drain):
+        return ()
+    figure = _FIGURE.fullmatch(message.norms[0])
+    number = read_number(message.words, 0) if figure else None
+    own = last.member in (None, message.context.sender)
+    if number is None or number.word or message.bins or number.value <= 0 or not own:
+        return ()
+    before = _amended(last)
+    meant = number_meant(number.value, message) if before != Amend() else None
+    if meant is None or meant == before:
+        return ()
+    return (Unsure(guess=(meant,), rules=(_RULE,)),)
+
+
+_FIGURE = Late(r"(?!19\d\d|20\d\d)(?:0?[.,]\d+|[1-9]\d*(?:[.,]\d+)?)")
+"""A figure, and no year or agent."""
 
 
 def _is_of_own(message: Message) -> bool:
@@ -199,6 +231,35 @@ def _partly_of(last: Layer, message: Message) -> Amend | None:
 
 
 _PARTLY = _SMALL | words_in("of about and")
+
+
+def _made_else(last: Layer, message: Message) -> Amend | None:
+    """ "Coffee, not peelings", "coffee grounds actually", "there was no meat in it": what it is
+    made of instead, and what is not among it.
+    """
+    items, norms = message.items, message.norms
+    if not items or not _only(message, indexes(items), _SMALL | _OF_SORTS):
+        return None
+    denied = [item for item in items if norms[item.start - 1 : item.start] in _DENYING]
+    told = [item for item in items if item not in denied]
+    if told and (denied or not _PUT_RIGHT.isdisjoint(norms)):
+        made = makeup(told)
+        return None if made is None else Amend(materials=made.shares, rich=made.rich)
+    gone = makeup([item._replace(absent=False) for item in denied]) if denied else None
+    left = {
+        k: v for k, v in (last.materials or {}).items() if k not in (gone.shares if gone else {})
+    }
+    if gone is None or not left or len(left) == len(last.materials or {}):
+        return None
+    whole = sum(left.values())
+    return Amend(materials={kind: share / whole for kind, share in left.items()})
+
+
+_DENYING = (["not"], ["no"], ["without"])
+_PUT_RIGHT = words_in("actually sorry mean meant")
+_OF_SORTS = words_in(
+    "not no without there was had has in it with any of all but oops mean meant and"
+)
 
 
 def _shared(last: Layer, message: Message) -> tuple[Act, ...]:

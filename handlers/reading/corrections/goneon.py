@@ -11,6 +11,7 @@ from handlers.reading.acts import Amend, Drain, Layer, Observe, Unsure
 from handlers.reading.corrections.leaning import number_meant
 from handlers.reading.food.items import Item
 from handlers.reading.food.makeups import makeup
+from handlers.reading.food.quantities import amount_sum
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message, read_message
 from handlers.reading.words.late import Late
@@ -21,7 +22,8 @@ _RULE = "a few words that go on from a record"
 _LONGEST, _LONGEST_REMOVED = 8, 12
 _FURTHER = words_in("and plus too also well & +")
 _REMOVED = words_in("removed took taken drained poured emptied drew drawn")
-CUES = _FURTHER | _REMOVED
+_FORGOT = words_in("forgot")
+CUES = _FURTHER | _REMOVED | _FORGOT
 """Words without one of which nothing goes on from a record."""
 COLOURS = words_in("black white green blue pink orange grey gray yellow red")
 _OF_SIGNS = _FURTHER | words_in(
@@ -45,12 +47,45 @@ def goes_on(message: Message) -> Observe | Layer | Drain | None:
         signs = _further_signs(last, message)
         new = tuple(sign for sign in signs if sign not in last.signs)
         return Observe(signs=new, bin=last.bin, on=message.today, rules=(_RULE,)) if new else None
-    if not isinstance(last, Layer) or last.bin is None or message.amounts:
+    if not isinstance(last, Layer) or last.bin is None:
         return None
     if last.member not in (None, message.context.sender):
         return None
+    if norms[0] in _FORGOT | _BEFORE_FORGOT and message.has(_FORGOT):
+        return _forgotten(last, message)
+    if message.amounts:
+        return None
     further = _further_scraps(last, message)
     return further and replace(further, bin=last.bin, on=last.on, rules=(_RULE,))
+
+
+def _forgotten(last: Layer, message: Message) -> Layer | None:
+    """ "Forgot the rice, 300 g": what went in besides; unweighed it may not have gone in."""
+    items, measured = _specific(message), message.measured()
+    made = makeup(items) if items else None
+    rest = unheld(message.norms, indexes(items, measured))
+    if made is None or len(measured) != 1 or not _OF_FORGOTTEN.issuperset(rest):
+        return None
+    mass, volume = amount_sum(measured)
+    return Layer(
+        mass_kg=mass,
+        volume_l=volume,
+        materials=made.shares,
+        rich=made.rich,
+        bin=last.bin,
+        on=last.on,
+        rules=(_RULE,),
+    )
+
+
+_BEFORE_FORGOT = words_in("oh i and sorry oops also ah")
+_OF_FORGOTTEN = (
+    _BEFORE_FORGOT
+    | _FORGOT
+    | words_in(
+        "about to add say mention the my some a of was were it 's that in too as well , . : - !"
+    )
+)
 
 
 _TAKEN_OUT = Late(

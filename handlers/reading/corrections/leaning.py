@@ -26,7 +26,6 @@ from handlers.reading.corrections.amending import (
     is_of_another_thing,
 )
 from handlers.reading.deeds.liquid import drain_from, drawn
-from handlers.reading.deeds.placewords import UNDER
 from handlers.reading.deeds.scraps import layer_from
 from handlers.reading.food.makeups import makeup
 from handlers.reading.food.quantities import amount_sum, scrap_amounts
@@ -143,30 +142,6 @@ def _is_amount_of(layer: Layer, message: Message) -> bool:
         return False
     made = makeup([item for item in message.items if not item.generic])
     return made is None or made.shares.keys() <= (layer.materials or {}).keys()
-
-
-def place_owed(message: Message) -> Amend | None:
-    """ "Under the lemon" behind "buried blue": where it went, and no more."""
-    norms = message.norms
-    if norms[0] not in _WHERE or not isinstance(message.context.last, Bury):
-        return None
-    start = 1 + (norms[1:2] == ["to"])
-    start += norms[start : start + 1] != [] and norms[start] in ("the", "our", "my")
-    place = [norm for norm in norms[start:] if norm not in ".!,"]
-    said = message.bins or message.days or message.amounts or is_asking(message)
-    if message.context.last.place or said or not 0 < len(place) <= _LONGEST_PLACE:
-        return None
-    if (
-        any(not norm[0].isalpha() or norm in _NO_PLACE for norm in place)
-        or message.clauses[0].verb is not None
-    ):
-        return None
-    return Amend(place=message.text(start, start + len(place)), rules=(_RULE,))
-
-
-_WHERE = UNDER | words_in("by next in along at between")
-_NO_PLACE = words_in("way moment all last least once hurry mood")
-_LONGEST_PLACE = 4
 
 
 def another_number(message: Message) -> Amend | None:

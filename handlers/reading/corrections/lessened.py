@@ -9,9 +9,10 @@ from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
 from handlers.reading.plaintext import SHORT, word_count
 from handlers.reading.words.late import Late
+from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
-OFF = words_in("off too less minus more twice double half")
+OFF = words_in("off too less minus more twice double half without subtract deduct weighs weighed")
 _TAKING = words_in("take knock drop minus shave")
 _LED = words_in("sorry oops please pls bot can you could we no and so oh ah better , !") | _TAKING
 _FROM_THAT = words_in("that it for the my last one mine a , . ! because i forgot was in on")
@@ -22,6 +23,8 @@ def lessened(message: Message) -> Amend | None:
     norms = message.norms
     if OFF.isdisjoint(norms) or word_count(message) > SHORT:
         return None
+    if (tare := _tare(message)) is not None:
+        return _left(message, tare)
     if (over := _over(message)) is not None:
         return _left(message, over)
     if (over := _differing(message)) is not None:
@@ -50,6 +53,27 @@ def _over(message: Message) -> Amount | None:
         return None
     told = _TOO_MUCH.issuperset(norms[measured[0].end :])
     return measured[0] if told and _SAID.issuperset(norms[: measured[0].start]) else None
+
+
+def _tare(message: Message) -> Amount | None:
+    """ "Less the tub, 200 g", "the bowl weighs 300 g": what a vessel weighs that stood on the scale
+    too; what is more than half of the record is what is left of it.
+    """
+    whole, measured = getattr(message.context.last, "mass_kg", None), message.measured()
+    if not whole or len(measured) != 1 or len(message.amounts) != 1:
+        return None
+    [much] = measured
+    rest = [norm for norm in unheld(message.norms, indexes(measured)) if norm.isalpha()]
+    told = not VESSELS.isdisjoint(rest) and not _WITHOUT.isdisjoint(rest)
+    if not told or not (VESSELS | _WITHOUT | _OF_TARE).issuperset(rest):
+        return None
+    return much if much.quantity == "mass" and 0 < much.value <= whole / 2 else None
+
+
+_WITHOUT = words_in("less minus without off subtract deduct weighs weighed")
+_OF_TARE = words_in(
+    "the my our a for of its itself empty alone that take knock is please sorry and"
+)
 
 
 def is_only_a_difference(message: Message) -> bool:

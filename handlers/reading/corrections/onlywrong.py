@@ -1,6 +1,8 @@
 """A record that is called wrong, and not how: "bot, that's wrong", "no, that was the other one"."""
 
-from handlers.reading.acts import Bury, Drain, Retract, Seal
+from collections.abc import Mapping
+
+from handlers.reading.acts import Act, Bury, Drain, Layer, Retract, Seal
 from handlers.reading.corrections.leaning import spoken_of
 from handlers.reading.message import Message
 from handlers.reading.words.late import Late
@@ -49,6 +51,7 @@ _UNDONE = Late(
     r"(?:i )?spoke too soon|false alarm|(?:it )?(?:isnt|is not|wasnt|was not|'s not) done"
     r"(?: after all| yet)?|i (?:didnt|havent|did not|have not)(?: after all)?)(?:$| [,.;-])"
 )
+_TAKING_BACK = words_in("no oops sorry wait actually")
 _COMING = words_in("am im 'm are 're you we going coming thanks")
 _DENYING = words_in("wrong not incorrect isnt wasnt")
 _CUES = _DENYING | _CORRECTING | words_in("other different")
@@ -56,14 +59,59 @@ _CUES = _DENYING | _CORRECTING | words_in("other different")
 
 def undone(message: Message) -> Retract | None:
     """ "Actually no, the tap's stuck": the deed just told was not done; nothing else is told."""
-    if not isinstance(message.context.last, Drain | Seal | Bury) or "?" in message.norms:
+    last, led = message.context.last, message.norms[0] in _TAKING_BACK
+    if not isinstance(last, Drain | Seal | Bury) and not (isinstance(last, Layer) and led):
         return None
-    if message.bins or message.amounts or message.members or message.days or message.items:
+    if (
+        "?" in message.norms
+        or message.bins
+        or message.amounts
+        or message.members
+        or message.days
+        or message.items
+    ):
         return None
     if message.has(_COMING):
         return None  # "actually no, I'm not coming"
     found = _UNDONE.search(" ".join(message.norms).strip(" .!"))
     return Retract(rules=("not done after all",)) if found else None
+
+
+def another_deed(message: Message) -> tuple[Act, ...]:
+    """ "Not sealed, drained": the deed just told is struck out, with the one done in its place;
+    "it's not sealed" strikes it out alone.
+    """
+    last = message.context.last
+    if not isinstance(last, Drain | Seal | Bury) or not message.has(_DEEDS) or message.amounts:
+        return ()
+    if message.bins or message.members or message.days or message.items or "?" in message.norms:
+        return ()
+    match = _ANOTHER_DEED.search(" ".join(message.norms).strip(" .!"))
+    if match is None:
+        return ()
+    denied, done = (
+        match["denied"] or match["denied2"],
+        match["done"] or match["only"] or match["done2"],
+    )
+    if (denied and _DONE[denied] is not type(last)) or (done and _DONE[done] is type(last)):
+        return ()
+    struck = Retract(anew=True if done else None, rules=("not done after all",))
+    if not done:
+        return (struck,)
+    return struck, _DONE[done](bin=last.bin, member=last.member, on=last.on, rules=(ANOTHER_DEED,))
+
+
+ANOTHER_DEED = "another deed than was told"
+_DONE: Mapping[str, type[Drain | Seal | Bury]] = {"drained": Drain, "sealed": Seal, "buried": Bury}
+_DEEDS = words_in("drained sealed buried")
+_DID = r"(?:drained|sealed|buried)"
+_IT = r"(?:(?:i|we|it|that|have|has|been|was|is|'s|only|just|actually|but) )*"
+_ANOTHER_DEED = Late(
+    rf"{_LEAD}(?:{_IT}(?:not|isnt|wasnt|havent|didnt) (?P<denied>{_DID})(?: it)?(?: yet| ,| but)*"
+    rf"(?: {_IT}(?P<done>{_DID})(?: it)?)?|"
+    rf"{_IT}(?P<done2>{_DID})(?: it)?(?: ,| and)* not (?P<denied2>{_DID})|"
+    rf"(?:i |we )?(?:only|just) (?P<only>{_DID}) it){_END}"
+)
 
 
 def only_wrong(message: Message) -> Retract | None:

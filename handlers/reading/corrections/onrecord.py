@@ -1,6 +1,8 @@
 """What completes or puts right the record that the talk is on, or tells it again."""
 
 from handlers.reading.acts import Act
+from handlers.reading.bins.nameowed import name_owed
+from handlers.reading.bins.sizes import sizes_of_all
 from handlers.reading.corrections.bydeed import CUES as CALLED_BY_KIND
 from handlers.reading.corrections.bydeed import kind_right
 from handlers.reading.corrections.dayright import and_so, opened_on
@@ -9,16 +11,18 @@ from handlers.reading.corrections.fewwords import changed_by_few
 from handlers.reading.corrections.goneon import CUES as GOING_ON
 from handlers.reading.corrections.goneon import goes_on
 from handlers.reading.corrections.joining import as_much_as_told
-from handlers.reading.corrections.leaning import amount_owed, place_owed
+from handlers.reading.corrections.leaning import amount_owed
 from handlers.reading.corrections.onlythese import not_of_these
 from handlers.reading.corrections.onlywrong import only_wrong, undone
-from handlers.reading.corrections.otherbin import went_elsewhere
+from handlers.reading.corrections.otherbin import perhaps_another_bin, went_elsewhere
 from handlers.reading.corrections.partright import parts_right
+from handlers.reading.corrections.placeright import place_owed
 from handlers.reading.corrections.samebin import same_bin_again
-from handlers.reading.corrections.sametoo import as_just_told, done_too, sealed_again
+from handlers.reading.corrections.sametoo import as_just_told, done_too, drained_again, sealed_again
 from handlers.reading.corrections.splitright import share_moved
 from handlers.reading.corrections.vesselright import CUES as OF_VESSELS
 from handlers.reading.corrections.vesselright import vessel_right
+from handlers.reading.corrections.warmright import warm_right
 from handlers.reading.message import Message
 
 
@@ -31,12 +35,18 @@ def on_record(message: Message) -> tuple[Act, ...]:
         return (too,)
     if context.earlier is None and context.last is None:
         return ()
+    if context.in_room and message.days and (again := drained_again(message)):
+        return again
+    if context.in_room and (opened := sizes_of_all(message)):
+        return opened
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
-    leant = leant or opened_on(message)
+    leant = leant or opened_on(message) or (name_owed(message) if context.in_room else None)
     if context.in_room and leant is None:
         leant = done_too(message) or sealed_again(message)
     if context.in_room and leant is None and message.has(GOING_ON):
-        leant = goes_on(message) or and_so(message)
+        leant = goes_on(message)
+    if context.in_room and leant is None and message.days:
+        leant = and_so(message)
     return (leant,) if leant else ()
 
 
@@ -45,10 +55,20 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     shared = share_moved(message) if message.context.last else ()
     if shared or (shared := parts_right(message)):
         return shared
-    found = undone(message) or only_wrong(message) or went_elsewhere(message) or was_by_me(message)
+    found: Act | None = warm_right(message)
+    found = (
+        found
+        or undone(message)
+        or only_wrong(message)
+        or went_elsewhere(message)
+        or was_by_me(message)
+    )
     found = found or not_of_these(message)
     if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)
     if found is None and message.has(OF_VESSELS):
         found = vessel_right(message)
-    return (found,) if found else changed_by_few(message)
+    if found is not None:
+        return (found,)
+    perhaps = perhaps_another_bin(message)
+    return changed_by_few(message) or ((perhaps,) if perhaps else ())

@@ -1,6 +1,6 @@
 """A record put right by its bin alone: "no, into the blue bin", "nope, the shed"."""
 
-from handlers.reading.acts import Amend, Bury, Drain, Layer, Observe, Seal
+from handlers.reading.acts import Amend, Bury, Drain, Layer, Observe, Seal, Unsure
 from handlers.reading.corrections.rightwrong import BY_FORM
 from handlers.reading.food.makeups import makeup
 from handlers.reading.message import Message
@@ -31,6 +31,47 @@ def in_another_bin(message: Message) -> Amend | None:
     return Amend(bin=ref.name, rules=(BY_FORM,))
 
 
+_FOR_BIN = Late(
+    r"^(?P<led>(?:(?:oh|ah|ach|och|ay|eh|eek|argh|agh|ugh|damn|dang|drat|bugger|blast|shoot|crap|"
+    r"hmm|dear|god|man|hang on|my bad|ups|upps|uups|oups|oops|oopsie|whoops|whoopsie|woopsie|sorry|"
+    r"wait|no|and|!|,|[.]) )*)(?:it|that|this)(?: one| lot| layer)? (?:was|is|'s)(?: meant)? for "
+    r"(?:the )?qbin(?: bin| one)?(?: (?:of course|sorry|actually|obviously|i think|[!.,]))*$"
+)
+FOR_BIN = words_in("for")
+
+
+def meant_for(message: Message) -> Amend | None:
+    """ "Ups, this was for green": the bin that the last record is of; without a sigh, where the
+    talk is on a record of another bin.
+    """
+    if len(message.bins) != 1 or not message.bins[0].known or message.sentences[0].asked:
+        return None
+    found = _FOR_BIN.search(plain_text(message))
+    last = message.context.earlier or message.context.last
+    name = message.bins[0].name
+    if found is None or not (found["led"] or (isinstance(last, _ON_A_BIN) and last.bin != name)):
+        return None
+    return Amend(bin=name, rules=(BY_FORM,))
+
+
+def perhaps_another_bin(message: Message) -> Unsure | None:
+    """ "Into green", "the blue one", right behind the answer to one's own record of another bin:
+    it is asked whether that one was meant.
+    """
+    last = message.context.last
+    if not message.context.after_bot or message.context.on_offer or len(message.bins) != 1:
+        return None
+    [ref] = message.bins
+    if not isinstance(last, Layer | Drain) or not ref.known or ref.name in (None, last.bin):
+        return None
+    own = last.bin is not None and last.member in (None, message.context.sender)
+    rest = {*message.norms[: ref.start], *message.norms[ref.end :]}
+    if not own or not rest <= _ALONE:
+        return None
+    return Unsure(guess=(Amend(bin=ref.name),), rules=(BY_FORM,))
+
+
+_ALONE = _INTO | words_in("the our bin one . !")
 _IN = r"(?:(?:in|into|to) )?(?:the )?qbin(?: bin)?"
 _WENT = Late(
     r"^(?:(?:no|nope|sorry|oops|wait|actually|but|,) )*(?:my|our|mine|that|the|those|it) "

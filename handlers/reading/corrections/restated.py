@@ -169,13 +169,24 @@ def _ends_well(
         return True
     if word_count(message) > SHORT or message.days:
         return False
+    if _OF_THE_RECORD.fullmatch(" ".join(norms[things[-1].end :])):
+        return True
     if told.end >= len(norms) or not (STOPS.isdisjoint(between) or REASONS.isdisjoint(rest)):
         return True
     return any(norm in added for norm in between) and "?" not in norms
 
 
+_OF_THE_RECORD = Late(
+    r"(?:on|for|in|of) (?:that|the|my) (?:last )?(?:drain|draining|layer|one|entry|record|lot)"
+    r"(?: [.!]| please| sorry)*"
+)
+""" "500 not 650 on that drain"."""
+
+
 def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:
     """Whether the figure can be none of things, years or hours: "sorry, 6.30 not 7.30"."""
+    if figure.amount is None and message.norms[figure.start - 1] == "at":
+        return False  # "sorry, it's at 7": an hour
     head = message.norms[: told.end]
     wrong = any(each.wrong for each in told.figures)
     reasoned = not REASONS.isdisjoint(message.norms[told.figures[-1].end :])

@@ -14,6 +14,7 @@ from handlers.reading.message import Message, read_message
 from handlers.reading.phrases import named_text
 from handlers.reading.plaintext import plain_text
 from handlers.reading.words.late import Late
+from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
 _RULE = "the same, of another bin"
@@ -90,6 +91,29 @@ def _also(last: _Done, bin: str | None, message: Message) -> _Done | Unsure | No
     return Seal(bin=bin, on=last.on, rules=(_RULE,))
 
 
+def drained_again(message: Message) -> tuple[Drain, ...]:
+    """ "And Friday", "also on the 5th, 50 ml", behind a draining: the same bin, on other days."""
+    last = spoken_of(message)
+    if not isinstance(last, Drain) or not message.days or message.bins or message.items:
+        return ()
+    volumes = [a for a in message.measured() if a.quantity == "volume"]
+    held = indexes(message.days, volumes)
+    rest = [norm for i, norm in enumerate(message.norms) if i not in held]
+    if len(message.measured()) > len(volumes) or len(volumes) > 1 or not _AGAIN_ON.issuperset(rest):
+        return ()
+    days = [day.past for day in message.days]
+    rest += message.body.lower().split()[:1]  # where "also" is no courtesy
+    if len(days) == 1 and not volumes:
+        return ()  # "and Friday" may put a correction's day right, too: see `and_so`
+    if _FURTHER.isdisjoint(rest) or max(days) > message.today or last.on in days:
+        return ()
+    much = volumes[0].value if volumes else None
+    return tuple(Drain(bin=last.bin, volume_l=much, on=on, rules=(_RULE,)) for on in days)
+
+
+_FURTHER = words_in("and also again plus too & well")
+_AGAIN_ON = _FURTHER | words_in("on , . then as about only just drained it we i ! got")
+
 _ONE_MORE = Late(
     r"^(?:(?:and|also|plus|then|so is|so 's|,) )+(?:the )?qbin(?: one| bin)?"
     r"(?: (?:too|as well|also|now|is|done|,))*"
@@ -107,11 +131,12 @@ _FEW = 12
 
 def may_do_as_told(body: str) -> bool:
     """Whether a message may do as the one before it told, whoever wrote that."""
-    words = body.casefold().replace(",", " ").split()
+    words = body.casefold().translate(_STOPS).split()
     return len(words) <= _FEW and not _JUST_CUES.isdisjoint(words)
 
 
-_JUST_CUES = _CUES | words_in("and ditto mine ours so plus me us & +")
+_STOPS = str.maketrans(",?!", "   ")
+_JUST_CUES = _CUES | words_in("and for ditto mine ours so plus me us & + it that")
 AS_JUST_TOLD = "the same as another has just told"
 
 

@@ -3,6 +3,7 @@ meat in it". Whether it is a layer depends on what the room talks of.
 """
 
 from handlers.reading.message import Message
+from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
@@ -16,6 +17,8 @@ _SMALL = words_in(
 )
 _AMOUNTS = words_in("kg kgs kilo kilos g gr gram grams lb lbs pound pounds oz ounces litre litres")
 _LONGEST = 12
+_ORDERED = Late(r"(?i)\b(?:please|pls|plz)\b")
+""" "2 kg of rice, please": what somebody is to bring."""
 
 
 def is_bare(message: Message) -> bool:
@@ -25,7 +28,7 @@ def is_bare(message: Message) -> bool:
         return False
     if not message.has(_AMOUNTS) or any(amount.negative for amount in message.amounts):
         return False
-    if any(sentence.asked for sentence in message.sentences):
+    if _ORDERED.search(message.body) or any(sentence.asked for sentence in message.sentences):
         return False
     if any(day.past != message.today for day in message.days):
         return False

@@ -102,6 +102,11 @@ _SEAL = patterns(
     rf"\bqbin\b{_DAY} ?[.,:] (?:put up|shut up|closed up|done up) tight\b",
 )
 _BURY = patterns(
+    # "We did the burial of bin 3 on Sunday", "gave bin 3 its burial"
+    r"\b(?:did|done|had|held|finished) (?:the |a )?(?:burial|burying|digging in|dig in) (?:of|for) "
+    r"(?:the )?qbin\b(?! 's\b)|"
+    r"\b(?:gave|given) (?:the )?qbin (?:its|her|his|a|the) (?:\w+ )?burial\b|"
+    r"\bburial of (?:the )?qbin(?: (?:was|is|got|all))* (?:done|took place|happened|finished)\b",
     # "Bin 3's been laid to rest under the roses"
     r"\bqbin(?: 's)?(?: (?:has|have|is|was|been|got|all|now|finally|safely|qday|contents|done|"
     r"don))* (?:put to bed|laid to rest|tucked up|bedded|planted|sleeping|asleep|went down|"
@@ -244,6 +249,12 @@ def _on_all(deed: str) -> Patterns:
     )
 
 
+_LAYER_IN = patterns(
+    # "Our next layer went in, 800 g"
+    r"^(?:(?:so|and|ok|hi|hello|all|just|,) )*(?:(?:my|our|the|a) )?(?:(?:very )?first|second|"
+    r"third|next|new|another|today 's|last)? ?layer (?:is |'s |has gone |went |just went )?in"
+    r"(?: [:,.;-])?(?: (?!(?:of|the|my|a|an|our)\b)\S+){1,4}$",
+)
 _EMPTIED = patterns(
     # "On Sunday I emptied the drain, got a pint"
     r"\bemptied (?:the|its|our|my) (?:drain|tap|tray|sump|reservoir|drip tray)\b.{0,12}\b(?:got|"
@@ -265,6 +276,7 @@ BYWORDS = (
     Byword(
         "layer", words_in("each both all"), _IN_EACH, of_bin=False, measured="mass", in_room=True
     ),
+    Byword("layer", words_in("layer"), _LAYER_IN, of_bin=False, measured="mass", in_room=True),
     *(
         Byword(kind, _ALL, _on_all(deed), words_in("done observe"), of_bin=False, in_room=True)
         for kind, deed in (("drain", "drained"), ("seal", "sealed"), ("bury", "buried"))
@@ -285,7 +297,7 @@ BYWORDS = (
         "bury",
         words_in(
             "bed rest tucked bedded planted sleeping asleep gone went out emptied empty trench "
-            "trenches hole dug under beneath among amongst between forked"
+            "trenches hole dug under beneath among amongst between forked burial burying digging"
         ),
         _BURY,
         words_in("layer seal open observe"),

@@ -17,7 +17,7 @@ _UNTOLD = words_in(
 """Words beside which a deed may be asked, denied, wished or planned."""
 _ALLOWED = {
     "seal": words_in("no not please kindly did until again if"),
-    "bury": words_in("no never not if will going please kindly"),
+    "bury": words_in("no never not if will going please kindly did"),
     "drain": words_in("would could not no kindly please do"),
     "layer": frozenset(),
     "batch": words_in("kindly please no not"),

@@ -1,6 +1,7 @@
 """A bin closed again after a look, a tap or a layer: nothing was sealed to ferment."""
 
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.words.late import Late
 from handlers.reading.words.once import once
 from handlers.reading.words.vocabulary import words_in
@@ -67,3 +68,23 @@ _AT_AN_END = words_in(
     "lastly sealing seals fermenting ferments"
 )
 """Further words of that."""
+
+
+_PART = r"(?:lids?|gaskets?|rubbers?|seals?|rings?|rims?|hinges?|clips?|catch|latch|washers?)"
+MENDED = words_in("repaired mended replaced fitted swapped greased oiled patched changed new")
+_MENDED = Late(
+    r"\b(?:repaired|mended|replaced|fitted|swapped|greased|oiled|patched|changed) "
+    rf"(?:\S+ ){{0,4}}{_PART}\b|\b{_PART} (?:\S+ ){{0,4}}(?:repaired|mended|replaced|fitted|"
+    rf"swapped|greased|oiled|patched|changed)\b|\bnew (?:\S+ )?{_PART}\b"
+)
+_SHUT_AFTER_ALL = Late(
+    r"\b(?:sealed|taped|locked|clamped|secured|latched|fastened|lidded|fortnight|weeks|ferment|fermenting)\b|"
+    r"\b(?:closed|shut) (?:it|her|him|them|up|off|down|the|qbin|for|till|until|today|tonight|now|"
+    r"last|this|yesterday)\b|\bqbin (?:is |'s |was |now )*(?:closed|shut)\b"
+)
+
+
+def is_mended(message: Message) -> bool:
+    """ "New rubber on the shed's lid, now it's airtight": how a lid shuts, and no bin shut."""
+    text = plain_text(message)
+    return _MENDED.search(text) is not None and _SHUT_AFTER_ALL.search(text) is None

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 from handlers.reading.arranged import Reopened
 from handlers.reading.found import Found
 from handlers.reading.message import Message
-from handlers.reading.phrases import phrases
+from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.words.late import Late
 
 CUES = (
@@ -42,10 +42,17 @@ _REOPENED = Late(
 )
 
 
+def _is_ahead(phrase: Phrase) -> bool:
+    """ "Open again from Monday": a shop, or what is to be."""
+    today = phrase.message.today
+    days = [d for d in phrase.message.days if phrase.start <= d.start < phrase.end]
+    return any(d.future > today and phrase.message.norms[d.start - 1] == "from" for d in days)
+
+
 def reopened(message: Message) -> Iterator[Found]:
     """Each sentence that says no more than that a bin is open again."""
     for phrase in phrases(message):
-        if phrase.asked or _REOPENED.match(phrase.text) is None:
+        if phrase.asked or _REOPENED.match(phrase.text) is None or _is_ahead(phrase):
             continue
         names = [
             ref.name

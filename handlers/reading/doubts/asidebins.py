@@ -111,6 +111,22 @@ OF_CRAFT = words_in(
 )
 
 
+_GROWN_ELSEWHERE = (
+    r"\b(?:mou?lds?|fluff|fuzz|fur|mildew|spots?)\b(?: \w+)? (?:on|over|in|all over) "
+    r"(?:(?:the|my|our|his|her|a|some|these|those|your) )*(?!qbin)(?:\w+ )?(?:hydrangeas?|roses?|"
+    r"leaves|leaf|lawn|hedge|shrubs?|orchids?|seedlings?|houseplants?|pot ?plants?|vines?|stems?|"
+    r"bathroom|shower|ceiling|walls?|windows?|window ?sills?|curtains?|tent|shoes|jacket|mattress|"
+    r"grout|tiles|carpet|sofa|boat|sourdough|salami)\b|"
+    r"\bmou?ld(?: \w+)? on (?:(?:the|my|our|some) )*(?:jam|marmalade|cheese|bread|loaf|cake|"
+    r"yogh?urt|chutney|curd|honey|butter)\b.{0,60}\b(?:scrape|eat|eating|edible|toast|poison\w*|ill)\b"
+)
+"""A growth that is asked about on a plant, a wall or one's breakfast."""
+_CARRIED = (
+    r"\b(?:allowed|permitted|ok|okay|banned) (?:on|in|onto|aboard|through|at) "
+    r"(?:(?:a|an|the|my|our|your|this) )*(?:plane|planes|aeroplane|flights?|train|bus|coach|ferry|"
+    r"tram|metro|tube|taxi|hand luggage|luggage|carry-on|cabin|customs|airport|hospital|library|"
+    r"cinema|theatre|museum|exam|diet|lent|ramadan)\b"
+)
 _REMINDS = Late(
     r"\b(?:would|could|can|will|may|might) (?!(?:i|we)\b)(?:\S+ ){1,6}?(?:please |kindly |just |"
     r"all )*"
@@ -153,6 +169,12 @@ BESIDE_BINS: dict[str, Late] = {
         r"(?:party|barbecue|bbq|wedding|sale|gig|band|rehearsals?|meeting|afternoon|workshop|"
         r"christening|wake|raffle|fete)\b"
     ),
+    "amend": Late(  # how warm a room was
+        r"^(?:(?:phew|wow|god|lord|ugh|gosh|jeez|and|,|!) )*(?:it )?(?:was|is|'s|hit|reached) "
+        r"(?:(?:about|over|nearly|only|like|a|at) )*\d\d(?:[.,]\d)? "
+        r"(?:in|on|at) (?:the |our )?qbin (?:today|yesterday|last night|tonight|all (?:day|night)|"
+        r"this (?:morning|afternoon|week)|at (?:noon|midday|night)|by noon|earlier)\b"
+    ),
     "later": Late(
         r"\b(?:put|add|bring|chuck|tip|throw|bung) (?:something|some|my|scraps|more|peel|a (?:bit|"
         r"few|"
@@ -168,7 +190,8 @@ BESIDE_BINS: dict[str, Late] = {
         r"(?:nothing|nothin|nowt|anything|owt|any|it|her|him|the|qbin|a|none|out|off|no)\b)"
     ),
     "ask trouble": Late(
-        rf"{_RHETORICAL.source}|\b(?:do|did|does|are|is|will|would) (?:you|they|he|she|we|i|"
+        rf"{_RHETORICAL.source}|{_GROWN_ELSEWHERE}|"
+        r"\b(?:do|did|does|are|is|will|would) (?:you|they|he|she|we|i|"
         r"qmember) (?:all )?(?:fly|flying)\b"
     ),
     "retract": Late(
@@ -204,7 +227,7 @@ BESIDE_BINS: dict[str, Late] = {
     "ask dose": _BRAN_OF_BEASTS,
     "ask starter": _BRAN_OF_BEASTS,
     "ask allowed": Late(
-        rf"{_FOR_MOUTHS.source}|{_REMINDS.source}|"
+        rf"{_FOR_MOUTHS.source}|{_REMINDS.source}|{_CARRIED}|"
         r"^what (?:goes|would go|do (?:you|we) (?:have|serve|do|eat)) (?:best |well )?with (?!qbin)"
     ),
     "ask due": Late(

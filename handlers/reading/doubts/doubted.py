@@ -3,11 +3,11 @@
 from collections.abc import Callable, Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, OnBins, Open, Unsure, meant
+from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, OnBins, Open, Seal, Unsure, meant
 from handlers.reading.doubts.namesense import EATING, is_eaten_by_namesake
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
-from handlers.reading.words.binwords import PLACE_NAMES
+from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
@@ -58,10 +58,34 @@ def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
         acts = _without_standing(acts, message)
     if message.has(_BOUGHT) and not message.has(_BEGUN):
         acts = [_asked_first(a) if _is_size_of_known(a, message) else a for a in acts]
-    acts = [_asked_first(act) if _is_in_a_place(act, message) else act for act in acts]
+    acts = [
+        _asked_first(act)
+        if _is_in_a_place(act, message) or (isinstance(act, Seal) and _is_a_room_shut(act, message))
+        else act
+        for act in acts
+    ]
     if not any(is_such(message) for is_such in _DOUBTFUL):
         return list(acts)
     return [_asked_first(act) if isinstance(act, OnBins) else act for act in acts]
+
+
+BY_PLACE = "a bin called by where it stands"
+"""The rule of a deed on a bin that has no name: it may be any of those there are."""
+
+
+def by_place(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
+    """The acts, with that rule on those of "the bin under the sink"."""
+    names = {
+        ref.name
+        for ref in message.bins
+        if ref.place and not ref.known and message.norms[ref.start] in BIN_WORDS
+    }
+    return tuple(
+        replace(act, rules=(*act.rules, BY_PLACE))
+        if isinstance(act, OnBins) and act.bin in names
+        else act
+        for act in acts
+    )
 
 
 def _is_in_a_place(act: Act, message: Message) -> bool:
@@ -78,6 +102,20 @@ def _is_in_a_place(act: Act, message: Message) -> bool:
         norms[ref.start - 1 : ref.start] in (["in"], ["into"]) or norms[ref.end - 1] in _WHOSE
         for ref in refs
     )
+
+
+def _is_a_room_shut(act: Seal, message: Message) -> bool:
+    """ "Closed the shed": the bin there, or the room."""
+    named = [ref for ref in message.bins if ref.name == act.bin]
+    rooms = bool(named) and all(ref.place and not ref.plain for ref in named)
+    return message.context.in_room and rooms and not message.has(_OF_A_BIN)
+
+
+_OF_A_BIN = words_in(
+    "seal sealed sealing lid lids lidded taped tape clamped full brimming ferment fermenting "
+    "fermentation good bran starter pressed airtight weeks fortnight bin bins bucket"
+)
+"""Words with which what was shut is a bin."""
 
 
 def _without_standing(acts: Sequence[Act], message: Message) -> list[Act]:

@@ -7,6 +7,8 @@ from handlers.reading.words.vocabulary import words_in
 
 _YEARS = frozenset(str(year) for year in range(1900, 2000))
 """So long ago is no record of ours, whatever is named."""
+_LATER_YEARS = {str(year): year for year in range(2000, 2100)}
+"""They are as long ago once two of them have gone by."""
 _LONG_AGO = (
     words_in(
         "growing village country hometown childhood youth day days boy girl kid child lad lass "
@@ -23,6 +25,7 @@ _LONG_AGO = (
         "ten eleven twelve back"
     )
     | _YEARS
+    | frozenset(_LATER_YEARS)
 )
 _KIN = (
     r"(?:(?:my |our |his |her |the )?(?:great )?(?:grand(?:mother|father|ma|pa|dad|mum)|granny|"
@@ -42,6 +45,8 @@ _THEN = Late(
     rf"in my (?:day|youth|childhood|(?:mother|father|grand\w+|nan|gran) 's day|time as an? \w+)|"
     rf"in the old (?:country|days)|back in the day)\b|"
     rf"(?:^|\b(?:was|were|back) )in 19[0-9]\d\b|"
+    rf"\b(?:in|back in|of) those days\b|\bback then\b|"
+    rf"[.,;!] years (?:ago|back) ,? ?(?:we|i|they|he|she|people|somebody|someone|{_KIN})\b|"
     rf"\b(?:in|during) the (?:twent|thirt|fort|fift|sixt|sevent|eight|ninet)ies\b|"
     rf"\b(?:many|some|\d+|two|three|four|five|six|ten|twenty|thirty|forty|fifty) years (?:ago|"
     rf"back)\b|"
@@ -140,7 +145,24 @@ def is_long_ago(message: Message) -> bool:
         return False  # "added 2 kg 12 years ago" has its day asked for
     if _OURS.search(plain_text(message)):
         return False
-    return _is_all_of_it(message, _THEN) or _YEAR_AGO.search(" ".join(message.norms)) is not None
+    text = " ".join(message.norms)
+    return (
+        _is_all_of_it(message, _THEN)
+        or _YEAR_AGO.search(text) is not None
+        or _is_of_a_past_year(message, text)
+    )
+
+
+_IN_THE_YEAR = Late(
+    r"^(?:(?:well|so|and|ha|haha|back|way|,) )*in (?P<year>20\d\d) ,? ?"
+    r"(?:we|i|they|he|she|people|somebody|someone|everyone)\b"
+)
+
+
+def _is_of_a_past_year(message: Message, text: str) -> bool:
+    """ "In 2019 we buried two bins under the hedge": what lies in the ground longer than a year."""
+    found = _IN_THE_YEAR.search(text)
+    return found is not None and _LATER_YEARS[found["year"]] < message.context.at.year - 1
 
 
 def is_recalled(message: Message) -> bool:
@@ -153,8 +175,12 @@ def is_recalled(message: Message) -> bool:
 
 _YEAR_AGO = Late(
     r"^(?:(?:well|so|and|ha|haha|remember|,) )*(?:last (?:year|spring|summer|autumn|winter)|"
-    r"the (?:year|summer|winter) before(?: last)?|(?:a|one|two|three) years? ago) ,? ?"
-    r"(?:we|i|they|somebody|someone|everyone)\b(?! (?:have|had) (?:just|now))"
+    r"the (?:year|summer|winter) before(?: last)?|"
+    r"(?:(?:an?|one|two|three|four|five|six|ten|twenty|some|many|a few|a couple of|\d+) )?"
+    r"years? (?:ago|back)) ,? ?"
+    r"(?:(?:at|in|for) (?:the |a |our )?(?:\w+ ){1,3}?)?"
+    rf"(?:we|i|they|somebody|someone|everyone|he|she|people|"
+    rf"{_KIN})\b(?! (?:have|had) (?:just|now))"
 )
 """Told of a season that is over, a bin of ours is long dug in."""
 _DEEDS = words_in("added put tipped chucked drained emptied sealed buried opened started mixed")

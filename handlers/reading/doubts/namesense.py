@@ -47,6 +47,51 @@ def is_of_person(message: Message) -> bool:
     return _PERSON.search(plain_text(message)) is not None
 
 
+_PETS = words_in(
+    "dog dogs cat cats kitten puppy pup budgie budgies parrot canary hamster gerbil rabbit bunny "
+    "tortoise goldfish ferret pony horse goat hen cockerel duck pig pet lurcher terrier collie "
+    "spaniel labrador greyhound"
+)
+_DIED = Late(
+    r"\b(?:died|dies|dead|passed(?: away)?|put (?:down|to sleep)|vet|gone|good (?:boy|girl|dog)|"
+    r"(?:buried|bury|burying) (?:him|her|them)|poor|old age|run over|aged|years old)\b"
+)
+
+
+def is_of_pet(message: Message) -> bool:
+    """ "Our dog Blue died, buried under the lilac": a beast that bears a bin's name."""
+    if not message.has(_PETS):
+        return False
+    norms = message.norms
+    names = {tuple(name.casefold().split()) for name in message.context.bins}
+    at = [(i, n) for i in range(len(norms)) for n in names if tuple(norms[i : i + len(n)]) == n]
+    if len({name for _, name in at}) != 1:
+        return False
+    if any(_is_told_as_beast(norms[i + len(name) :]) for i, name in at):
+        return True
+    called = any(
+        not _PETS.isdisjoint(norms[max(0, i - 1 - _is_named(norms, i)) : i]) for i, _ in at
+    )
+    return called and _DIED.search(plain_text(message)) is not None
+
+
+def _is_named(norms: Sequence[str], i: int) -> bool:
+    return norms[i - 1 : i] in (["called"], ["named"])
+
+
+def _is_told_as_beast(behind: Sequence[str]) -> bool:
+    """ "Blue the hamster", "Blue, our old hen, ...": said behind the name, between two stops."""
+    if behind[:1] == ["the"] and not _PETS.isdisjoint(behind[1:2]):
+        return True
+    own = behind[:1] == [","] and not _WHOSE_PET.isdisjoint(behind[1:2])
+    at = next((k for k in (2, 3) if not _PETS.isdisjoint(behind[k : k + 1])), None)
+    return own and at is not None and not _STOPS.isdisjoint([*behind[at + 1 : at + 2], "."][:1])
+
+
+_WHOSE_PET = words_in("our my her his")
+_STOPS = words_in(", . ! ;") | {"\n"}
+
+
 _WASTE = words_in(
     "scraps scrap peel peels peelings skins rinds cores leftovers crusts waste bones guts heads "
     "shells husks stale mouldy burnt burned spoiled spoilt rotten grounds ends tops "
@@ -185,5 +230,5 @@ def is_seen_elsewhere(message: Message) -> bool:
     return room and _FROM_ROOM.search(text) is not None
 
 
-CUES = _COUNCIL_CUES | _ELSEWHERE_CUES | _PERSON_CUES | _ROOM_CUES | _TANKS | _THROWN_CUES
+CUES = _COUNCIL_CUES | _ELSEWHERE_CUES | _PERSON_CUES | _PETS | _ROOM_CUES | _TANKS | _THROWN_CUES
 """Words without one of which a bin's name is taken for the bin."""

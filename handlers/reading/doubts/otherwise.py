@@ -142,13 +142,19 @@ _OF_ELSE = {
         r"\b(?:they|he|she|the band|qmember) opened (?:up )?with (?:(?:a|an|the|their|one) )?"
         r"(?!.*\b(?:kilos?|kg|g|grams|lbs?|pounds?|peel\w*|scraps|layer|bread|rice|"
         r"qbin(?! (?:solo|kit|roll)))\b)\w+.*|"
-        r"\bopened for (?:the|a) (?:band|show|act|headliners?)\b",
+        r"\bopened for (?:the|a) (?:band|show|act|headliners?)\b|"
+        r"\b(?:got|have|has|had|ve|'ve|is|'s|are|found|giving away|selling) (?:(?:an?|another|two|"
+        r"three|four|some|\d+|this|these|few) )*(?:(?!qbin\b)[\w-]+ )?(?:spare|extra|surplus|"
+        r"unused|empty|clean|old) (?:[\w-]+ ){0,2}(?:qbin|bins?|buckets?|tubs?|pails?|drums?|"
+        r"barrels?|containers?)\b.*\b(?:any(?:one|body)|whoever|some(?:one|body)|who|free|good "
+        r"home|up for grabs|collect|takers|any use)\b.*",
         f"phone boiler teacher neighbour neighbours sofa telly job stove oven {_BEASTS} {_GOODS} "
         "donations recycling rubbish trash glass bottles cardboard "
         "collection tips coins coppers raffle tickets leak leaks drips mopping "
         "braai barbecue bbq smoker firepit pit brazier planter pizza butt burn burnt "
         "burned burning batteries clothes glass nappies bottles cans tins litter poo ash "
-        "toys lego grit salt rubble laundry shoes balls umbrellas cables stamps with band",
+        "toys lego grit salt rubble laundry shoes balls umbrellas cables stamps with band "
+        "spare extra surplus unused empty clean old",
         r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b|"
         r"\b(?:new|called|named|christened) qbin\b",
     ),
@@ -159,9 +165,13 @@ _OF_ELSE = {
             "scoby worktop worktops eaves loft attic wardrobe ceiling fog foggy mist drizzle "
             "freezing heating radiators sourdough landlord landlady starter "
             "bag sack jar pool pond soil lawn snow rain winter summer spring autumn "
-            "christmas storm thunder"
+            "christmas storm thunder inspector inspectors hygiene flour bread grain feed corn rice "
+            "every"
         ),
         Late(
+            r"^(?!.*\bqbin (?:has|had|is|was)\b).*\b(?:inspectors?|hygiene (?:man|woman|lady)|"
+            r"environmental health)\b.*\b(?:every|all the|the) (?:bins?|qbin|drains?)\b.*|"
+            r"\b(?:flour|bread|grain|feed|corn|rice) (?:bins?|qbin)\b.*|"
             r"\b(?:the|our|my|your|his|her|compost|muck|manure|dung) (?:heap|pile|midden)\b|"
             r"\bfish tank\b|"
             r"\boven (?:is )?on\b|\baphids\b|\bankles?\b|\bcampsite\b|"
@@ -198,7 +208,7 @@ _OF_ELSE = {
         "conservatory loft "
         "tin tins tupperware ziploc packet packets sachet sachets cling",
         "grouted caulk caulked mastic putty varnish varnished coats frost frames sanded insulated "
-        "tiled tiles",
+        "tiled tiles draught draughts draughty draft drafts drafty",
         r"\bsealing (?:\w+ ){0,2}(?:roofs?|gutters?|windows?|floors?|walls?|bath|shower|carts?|"
         r"patio|"
         r"drive|driveway|loft|tank|boat|hull|grout)\b|"
@@ -208,6 +218,11 @@ _OF_ELSE = {
         r"\bsealed (?:\w+ ){0,3}with (?:\w+ )?(?:felt|bitumen|silicone|mortar|grease|resin|tar|"
         r"epoxy|sealant|a kiss|beeswax|oil)\b|\bvacuum sealed\b|"
         r"\bsealed off\b.*\b(?:asbestos|police|scaffolding)\b|"
+        r"\b(?:closed|shut|locked)(?: up)?(?: (?:the )?qbin)?(?: up)? (?:(?:for|until|till) "
+        r"(?:the )?(?:night|day|weekend|evening)|early(?!.*\b(?:room|full)\b)|"
+        r"on (?:mon|tues|wednes|thurs|fri|satur|sun)days)\b.*|"
+        r"^(?!.*\bqbin\b).*\b(?:closed|shut)(?: up)? (?:for|until|till) (?:the )?(?:season|summer|"
+        r"winter|(?:school )?holidays?|half term)\b.*|"
         r"\blips (?:are |is )?sealed\b|\bsealed off by\b(?: the)?(?: police)?(?: tape)?|"
         r"\b(?:closed|shut)\b.{0,25}\b(?:chippy|takeaway|takeout|pizza|eating out|sandwiches)\b|"
         r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:resurfacing|tarmac|gritting|refit|rewiring|"
@@ -222,6 +237,8 @@ _OF_ELSE = {
         r"\b(?:shut|closed|sealed) qbin 's (?:birthday|party|mouth|eyes|account|shop)\b|"
         r"\bput (?:tape|ribbons?|string|rope|bunting) (?:round|around|along|across)\b.{0,40}"
         r"\bfor (?:the|a) (?:\w+ )?(?:party|wedding|fair|birthday|decorat(?:ors|ing)|race)\b",
+        "night day weekend evening season summer winter early mondays tuesdays wednesdays "
+        "thursdays fridays saturdays sundays half "
         "lunch final match exams clean asbestos police scaffolding off repair repairs concert "
         "chippy takeaway takeout pizza eating sandwiches resurfacing tarmac gritting refit "
         "rewiring electrics roofers inspection election elections polling choir mass prayers "
@@ -245,6 +262,13 @@ _OF_ELSE = {
         "beans lentils sprouts tofu bladder flask teapot",
         "abscess knee cyst blister landlord landlady darts painted repainted doctor vet nurse "
         "surgeon urn heater radiators dehumidifier gearbox",
+        r"\b(?:qbin|street|road|bathroom|kitchen|shower|sink|bath|main|outside|storm|yard|garden|"
+        r"shed|garage|cellar|basement|patio|courtyard) drains?(?: 's)? "
+        r"(?:(?:is|'s|was|got|has|are|been|all|keeps) )*(?:blocked|clogged|"
+        r"backed up|overflowing|backing up|bunged up|unblocked)\b.*|"
+        r"^(?!.*\bqbin\b).*\b(?:absolutely|totally|completely|utterly|emotionally|mentally|"
+        r"physically|feel|feeling|felt|feels|look|looks|looking) (?:so |a bit |pretty |really )*"
+        r"drained\b(?! (?:it|them|both|all|off)\b).*$|"
         r"\b(?:drained|draining|emptied|finished) (?:my|his|her|the|a|two|three|four|another|\d) "
         r"(?:glass(?:es)?|pints?|mugs?|coffees?|beers?|teas?|cuppas?|bowl)\b(?! (?:full "
         r")?(?:from|off|"
@@ -301,6 +325,8 @@ _OF_ELSE = {
         rf"{_PLUMBING}\b{_NO_VESSEL}[^;!?]*|"
         r"\b(?:buckets?|bucketfuls?|boxes|box|bags?|sacks?|crates?|barrows?|wheelbarrows?|loads?|"
         rf"trugs?|tubs?|pails?|qbin) of {_LOOT} (?:out of|from|off) (?:the |our )?qbin\b",
+        "blocked clogged backed overflowing backing bunged unblocked absolutely totally completely "
+        "utterly emotionally mentally physically feel feeling felt feels look looks looking "
         "emulsion varnish creosote gloss primer undercoat paint wine pier "
         "vinegar bleach descaler bicarb detergent struck caught landed reeled hooked netted "
         "nothing "
@@ -332,6 +358,8 @@ _OF_ELSE = {
         "hatchet lede lead capsule cable cables pipe pipes hose wire post posts pole poles fence "
         "slipper slippers walnuts acorns ashes",
         "overtime paperwork turnout coffin crematorium mourners hymns matchbox shoebox duvet",
+        r"\bdug (?:over|up) (?:the|my|our|a) (?:\w+ )?(?:beds?|borders?|plot|patch|garden|lawn|"
+        r"allotment)(?: (?:by|near|behind|beside|next to) (?:the )?qbin)?|"
         r"\bburied (?:under|in) (?:[\d.]+ \w+ of )?(?:work|emails?|debt|snow|laundry|marking|"
         r"homework|admin)\b|"
         r"\bburied in (?:the|a|his|her) (?:crossword|newspaper|book|phone|laptop|telly)\b|"
@@ -366,6 +394,7 @@ _OF_ELSE = {
         r"under\b|"
         r"\bunder (?:duress|protest|pressure|arrest|oath|orders|control|warranty|the weather|water|"
         r"scaffolding|review|construction|offer|attack|canvas|siege|stress)\b",
+        "bed beds border borders plot patch garden lawn allotment "
         "crossword newspaper book phone laptop telly work email emails debt snow laundry marking "
         "homework admin peas sea alive guinea bunny canary kitten mam nan brother sister friend "
         "neighbour neighbor colleague pony where chicken hen gerbil cat dog crowns bulbs leeks "

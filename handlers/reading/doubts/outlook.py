@@ -92,13 +92,16 @@ def _is_of_teller(message: Message, at: int) -> bool:
 
 
 _AHEAD_CUES = words_in(
-    "tomorrow destined earmarked allotted allocated reserved line subject way that it there"
+    "tomorrow destined earmarked allotted allocated reserved line subject way that it there same"
 )
 _AHEAD = Late(
     r"^(?:first thing )?tomorrow\b[\w ]*[:,]|"
     r"\bby (?:\w+day|christmas|easter) (?:that|it|there) will\b|"
     r"(?<!was )(?<!were )\b(?:destined for|earmarked|allotted to|allocated to|reserved for|"
-    r"next in line for|subject to)\b|\bcoming your way\b"
+    r"next in line for|subject to)\b|\bcoming your way\b|"
+    r"^(?:(?:so|ok|okay|right|and|well|cheers|thanks|great|lovely|night|all|,|!|[.]) )*"
+    r"same (?:again|time|thing) (?:next (?:week|month|year|time|\w+day)|tomorrow)"
+    r"\b"
 )
 _AFTER_ALL = words_in("today today's was were went got did instead")
 CUES = _CUES | _PLANNING | _AHEAD_CUES

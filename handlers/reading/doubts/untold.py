@@ -8,7 +8,7 @@ from handlers.reading.deeds import spoons
 from handlers.reading.deeds.bran import MIXED_WITH, is_to_be_mixed
 from handlers.reading.deeds.buried import PLANTED, is_planting
 from handlers.reading.deeds.liquid import DRAINED, is_of_fat
-from handlers.reading.deeds.peeks import CLOSED_WELL, LIDS, is_closed_well
+from handlers.reading.deeds.peeks import CLOSED_WELL, LIDS, MENDED, is_closed_well, is_mended
 from handlers.reading.deeds.sealed import BEFORE, HUSHED, is_hush, is_sealed_before
 from handlers.reading.deeds.spoons import is_of_spoons
 from handlers.reading.doubts import (
@@ -23,6 +23,7 @@ from handlers.reading.doubts import (
     notscraps,
     otherwise,
     outlook,
+    premises,
     underway,
 )
 from handlers.reading.doubts.askedof import without_asked_of
@@ -37,6 +38,7 @@ from handlers.reading.doubts.mouths import is_eaten
 from handlers.reading.doubts.namesense import (
     is_of_council,
     is_of_person,
+    is_of_pet,
     is_of_room,
     is_of_tank,
     is_seen_elsewhere,
@@ -48,13 +50,21 @@ from handlers.reading.doubts.notscraps import (
     TAKEN,
     is_bin_weighed,
     is_no_scraps,
+    is_of_other_stuff,
     is_poured_over,
     is_taken_out,
 )
 from handlers.reading.doubts.otherwise import is_of_else
 from handlers.reading.doubts.outlook import is_ahead, is_outlook, is_plan
+from handlers.reading.doubts.premises import (
+    is_feast_held,
+    is_premises_shut,
+    is_thing_there,
+    is_torn_up,
+)
 from handlers.reading.doubts.spoilt import without_spoilage
 from handlers.reading.doubts.underway import is_under_way
+from handlers.reading.food.notfood import STUFFS
 from handlers.reading.measures import differences
 from handlers.reading.message import Message
 from handlers.reading.records import RECORD_KINDS
@@ -78,6 +88,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_kept, _LAYER),
     (is_eaten, _LAYER),
     (is_no_scraps, _LAYER),
+    (is_of_other_stuff, _LAYER),
     (is_bin_weighed, frozenset({"layer", "amend"})),
     (is_taken_out, _LAYER),
     (is_poured_over, frozenset({"layer", "bury", "amend"})),
@@ -91,19 +102,25 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_of_fat, frozenset({"drain"})),
     (is_planting, frozenset({"bury"})),
     (is_closed_well, frozenset({"seal"})),
+    (is_mended, frozenset({"seal"})),
     (is_of_person, RECORD_KINDS | {"offer", "accept", "ask"}),
+    (is_of_pet, frozenset({"bury", "observe"})),
     (is_of_room, RECORD_KINDS | {"ask"}),
     (is_of_tank, RECORD_KINDS),
     (is_of_council, RECORD_KINDS),
     (is_thrown_away, frozenset({"bury", "drain", "layer"})),
     (is_seen_elsewhere, frozenset({"observe"})),
+    (is_premises_shut, frozenset({"seal"})),
+    (is_torn_up, frozenset({"bury"})),
+    (is_feast_held, _LAYER),
+    (is_thing_there, frozenset({"seal", "drain", "bury"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
-    mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, spoons.CUES,
-    underway.CUES, BEFORE, CLOSED_WELL, DRAINED, HUSHED, LIDS, MIXED_WITH, PLANTED, POURED,
-    TAKEN,
+    mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, premises.CUES,
+    spoons.CUES, underway.CUES, BEFORE, CLOSED_WELL, DRAINED, HUSHED, LIDS, MENDED, MIXED_WITH,
+    PLANTED, POURED, STUFFS, TAKEN,
     frozenset({"weighed", "weighs"}),
 )  # fmt: skip
 """Words without one of which it is none of that."""

@@ -43,7 +43,7 @@ _ALONE_BY_KIND: Mapping[Kind, str] = {
     "fruit": "cores pits pips seeds",
     "grain": "crusts heels crumbs",
     "meat": "gristle innards rinds",
-    "garden": "cuttings",
+    "garden": "cuttings leaves",
     "mixed": "skins offcuts guts scrapings remains leavings",
 }
 ALONE: Mapping[str, Kind] = {w: kind for kind, ws in _ALONE_BY_KIND.items() for w in ws.split()}

@@ -44,7 +44,7 @@ def find_items(
     heads = {m.start: m for m in marks if m.tag == "head"}
     out: list[Item] = []
     behind = 0
-    for i in [i for i, norm in enumerate(norms) if i in foods or norm in ALONE]:
+    for i in [i for i in range(len(norms)) if i in foods or _stands_alone(norms, i)]:
         if i < behind:
             continue
         mark = foods.get(i)
@@ -73,6 +73,23 @@ def find_items(
     out = without_occasions(norms, out)
     out = with_joint_shares(norms, with_denied_lists(norms, out))
     return tuple(with_bones_whole(norms, out))
+
+
+LEAVES = "leaves"
+
+
+def is_loose(item: Item) -> bool:
+    """Whether it is only garden work where no bin is named ("raked 3 bags of leaves")."""
+    return item.food.name == LEAVES
+
+
+def _stands_alone(norms: Sequence[str], i: int) -> bool:
+    """Whether a part stands there that tells its kind by itself; "leaves", a verb too, only behind
+    an amount ("a gallon of leaves").
+    """
+    if norms[i] not in ALONE:
+        return False
+    return norms[i] != LEAVES or norms[max(0, i - 2) : i] == ["#", "of"]
 
 
 def _unmeasured(words: Sequence[str], marks: list[Mark], measures: frozenset[int]) -> list[Mark]:

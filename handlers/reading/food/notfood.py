@@ -13,6 +13,8 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     behind = norms[mark.end : mark.end + 1]
     if behind and (behind[0] in _NOT_FOOD or _is_who_or_shape(norms, mark)):
         return True
+    if norms[mark.end - 1] in BITS and is_of_stuff(norms, mark.end):
+        return True
     if norms[mark.end - 1] == "scale" and mark.end - mark.start > 1:
         return True  # "2 lb on the fish scale"
     if mark.value.name.endswith(" of tea") and behind != ["into"]:
@@ -32,6 +34,21 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     coloured = coloured or (norms[mark.start] == "orange" and before in _IS)
     whose = before in _WHOSE or (bool(behind) and behind[0] in _BROKE)
     return coloured or (norms[mark.start] in _BODY and whose)
+
+
+def is_of_stuff(norms: Sequence[str], end: int) -> bool:
+    """ "Scraps of wool": whether behind such bits stands what no kitchen has."""
+    return norms[end : end + 1] in (["of"], ["o"]) and not STUFFS.isdisjoint(
+        norms[end + 1 : end + 3]
+    )
+
+
+BITS = words_in("scrap scraps offcut offcuts trimmings bits")
+STUFFS = words_in(
+    "wool cloth fabric felt leather yarn ribbon lace silk cotton denim linen velvet tweed canvas "
+    "string rope thread metal steel iron copper lead brass tin wood timber plywood lino carpet "
+    "wallpaper foam plastic rubber vinyl tile tiles glass wire news information conversation"
+)
 
 
 def _is_composting(norms: Sequence[str], i: int, behind: Sequence[str]) -> bool:

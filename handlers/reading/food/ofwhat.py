@@ -15,17 +15,25 @@ def is_drawn(message: Message, amount: Amount) -> bool:
         return False
     if any(amount.end <= x.start <= amount.end + 2 for x in message.items):
         return False
-    before = message.norms[max(0, amount.start - 3) : amount.start]
-    if "." in before:  # "The soup went off. 2 L of it"
-        before = before[len(before) - before[::-1].index(".") :]
     behind = message.norms[amount.end : amount.end + 1]
-    if not _DRAWN.isdisjoint(before) or behind in (["off"], ["out"]):
+    if behind in (["off"], ["out"]) or _is_behind_drawing(message.norms, amount.start):
         return True
     if behind not in (["and"], ["n"], ["&"], ["+"]):
         return False  # "a quart and a cup off the tap"
     return any(a.start == amount.end + 1 and is_drawn(message, a) for a in message.amounts)
 
 
+def _is_behind_drawing(norms: Sequence[str], start: int) -> bool:
+    """ "Drew off 2 L", but not "the soup went off. 2 L of it", "milk gone off, 2 L"."""
+    for i in range(start - 1, max(-1, start - 4), -1):
+        if norms[i] == ".":
+            return False
+        if norms[i] in _DRAWN and not (i and norms[i] == "off" and norms[i - 1] in _GONE):
+            return True
+    return False
+
+
+_GONE = words_in("went gone going go goes right turned")
 _DRAWN = words_in("drained drew drawn tapped bled siphoned released off out")
 
 

@@ -212,6 +212,8 @@ def _put(phrase: Phrase) -> Found | None:
         return None
     if found := _among(phrase) or _got_in(phrase):
         return found
+    if _TO_BIN.search(phrase.text) is None and _THROWN_OUT.search(phrase.text):
+        return None
     match = _PUT.search(phrase.text)
     what = _VESSEL_OF.sub("", match["what"]) if match else ""
     rows = rows_named(what)
@@ -229,6 +231,13 @@ def _put(phrase: Phrase) -> Found | None:
     volume = _volume(phrase)
     plan = Unfit(what=what, bin=phrase.bin, volume_l=volume, beside_food=food, ours=ours)
     return Found(*phrase.sentence, plan, aside=food)
+
+
+_THROWN_OUT = Late(
+    r"\b(?:threw|thrown|chucked|tossed|dumped|put|took|cleared) (?:\S+ ){0,8}?(?:out|away)"
+    r"(?: (?:qday|today|already|at last|finally))*$"
+)
+"""It went where rubbish goes: "threw 2 kg of old magazines out"."""
 
 
 def _mouldy(phrase: Phrase) -> Found | None:

@@ -215,6 +215,8 @@ def _end_of_likeness(norms: Sequence[str], i: int) -> int:
     """Index behind "half that", "the same" and the like at word i; 0 if nothing is likened."""
     after = norms[i + 1 : i + 2]
     if norms[i] in ("same", "ditto"):
+        if not _AHEAD.isdisjoint(norms[i + 1 : i + 3]):
+            return 0  # "2 kg in the shed, same again next week"
         stops = not after or after[0] in _STOPS
         said_anew = norms[i + 2 : i + 3] and norms[i + 2][0].isdigit()  # "same, 4 lb"
         goes = stops and norms[i - 1] != "the" and not said_anew
@@ -237,6 +239,7 @@ _BEHIND_SHARE = words_in("and or but then on at today yesterday plus with by aga
 _IS = words_in("was were is are")
 _THAT = (("that",), ("as", "much"), ("of", "that"), ("this",))
 _SAME_GOES = words_in("in into to for from off out amount weight again too")
+_AHEAD = words_in("tomorrow next")
 _STOPS = words_in(", . ;") | {"\n"}
 _TIMES = {
     "half": 0.5,

@@ -28,7 +28,7 @@ def shared(
     if place.before in _BACK and any(isclose(a.value, place.value * a.factor) for a in earlier):
         return None  # "900 g of hulls and one melon that was in with the 900"
     amount = _of_a_day(place, earlier) or _for_bin(words, place, earlier, taken)
-    amount = amount or _in_list(words, place, earlier)
+    amount = amount or _in_list(words, place, earlier) or _in_row(words, place, known)
     if amount is not None:
         return amount
     if words[place.i].kind == "word" and place.value < _LEAST_SPELLED:
@@ -140,6 +140,32 @@ def _in_list(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> A
 _THING_WORDS = 4
 _MOST_LISTED = 20
 """kg or litres of one thing in a list, at most."""
+
+
+def _in_row(words: Sequence[Word], place: Place, known: Sequence[Amount]) -> Amount | None:
+    """ "300, 200 and a kilo": grams in a row of nothing but amounts, one of which has its unit."""
+    held = [a for a in known if a.quantity == "mass" and a.factor in (1, SMALL)]
+    if not held or not _is_grams(words[place.i]):
+        return None
+    inside = {i for a in held for i in range(a.start, a.end)}
+    row = {i for i in range(len(words)) if i in inside or words[i].norm in _ROW_JOINTS}
+    row |= {i for i in range(len(words)) if _is_grams(words[i])}
+    start, end = place.i, place.end
+    while start - 1 in row:
+        start -= 1
+    while end in row:
+        end += 1
+    bare = [i for i in range(start, end) if i not in inside and _is_grams(words[i])]
+    in_one = len(bare) > 1 and any(start <= a.start < end for a in held)
+    return place.amount("mass", SMALL) if in_one else None
+
+
+def _is_grams(word: Word) -> bool:
+    return word.kind == "number" and word.norm in _ROUND_GRAMS
+
+
+_ROUND_GRAMS = frozenset(str(grams) for grams in range(int(LEAST_GRAMS), 1000, 10))
+_ROW_JOINTS = words_in(", and & + then")
 
 
 def _spelled(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> Amount | None:

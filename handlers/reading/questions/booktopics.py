@@ -127,8 +127,10 @@ _TO_DO = Late(
     r"^ (?:(?:so|ok|hey|hi|bot|folks|all|,) )*what (?:needs (?:doing|draining|burying|sealing|to "
     r"be done)|"
     r"is next|'s next|is on(?= this| next| today| for)|'s on(?= this| next| today| for)|"
-    r"is on the calendar|'s on the calendar|do we have to do|have we got on)\b"
-    r"(?: (?:on|for|the|this|next|week|calendar|today|tomorrow|month|bins|with|then|rota|[?.!]))* $"
+    r"(?:is|'s) on the (?:calendar|schedule|agenda)|(?:is|'s) scheduled|do we have to do|"
+    r"have we got on)\b"
+    r"(?: (?:on|for|the|this|next|week|calendar|today|tomorrow|month|bins|with|then|rota|bot|"
+    r"please|[?.!,]))* $"
 )
 _ALL_DUE = Late(
     r"^ (?:(?:so|ok|hey|hi|morning|bot|folks|all|,|!|and|whats) )*(?:what|which|who(?= (?:is |'s "

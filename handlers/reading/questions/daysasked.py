@@ -37,6 +37,8 @@ def days_asked(
         begin = date(today.year + (number < today.month), number, 1)
         if week := _WEEK_OF.search(text):
             return _week_of(begin, week["which"])
+        if weekend := _WEEKEND_OF.search(text):
+            return _weekend_of(begin, weekend["which"])
         return max(begin, today), _after_month(begin) - _DAY
     days = [day for day in message.days if start <= day.start < end]
     if not days:
@@ -51,14 +53,29 @@ def days_asked(
     return None if is_until or on <= today else on, on
 
 
+_NTH = ("first", "second", "third", "fourth")
+
+
 def _week_of(begin: date, which: str) -> tuple[date, date]:
     """The first and the last day of the week so called of the month that begins then."""
     if which == "last":
         return _after_month(begin) - timedelta(days=7), _after_month(begin) - _DAY
-    first = begin + timedelta(days=7 * ("first", "second", "third", "fourth").index(which))
+    first = begin + timedelta(days=7 * _NTH.index(which))
     return first, first + timedelta(days=6)
 
 
+def _weekend_of(begin: date, which: str) -> tuple[date, date]:
+    """The Saturday so called of the month that begins then, and the Sunday behind it."""
+    if which == "last":
+        end = _after_month(begin) - _DAY
+        saturday = end - timedelta(days=(end.weekday() - 5) % 7)
+    else:
+        first = begin + timedelta(days=(5 - begin.weekday()) % 7)
+        saturday = first + timedelta(days=7 * _NTH.index(which))
+    return saturday, saturday + _DAY
+
+
+_WEEKEND_OF = Late(r"\b(?P<which>first|second|third|fourth|last) weekend (?:of|in) ")
 _WEEK_OF = Late(r"\b(?P<which>first|second|third|fourth|last) week (?:of|in) ")
 
 

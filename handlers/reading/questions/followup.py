@@ -212,16 +212,16 @@ def _so_much(message: Message) -> tuple[Act, ...]:
 
 def _of_drawn(message: Message) -> tuple[Act, ...]:
     """ "How much water?", "and for pots?", "house plants?" behind what was drained."""
-    last = message.context.last
-    if not isinstance(last, Drain) or message.bins:
+    told = (message.context.last, message.context.just_told)
+    last = next((act for act in told if isinstance(act, Drain)), None)
+    if last is None or message.bins:
         return ()
-    liquid = Ask(topic="dilution", liquid_l=last.volume_l, rules=_RULE)
     if _WATER.search(plain_text(message)):
-        return (liquid,)
+        return (Ask(topic="dilution", liquid_l=last.volume_l, rules=_RULE),)
     if not message.has(PLANTS) or not (_asks(message) or _UNASKED.search(plain_text(message))):
         return ()
-    named = with_named(liquid, message)
-    return (replace(named, rules=_RULE),) if named else ()
+    thinned = with_named(Ask(topic="dilution"), message)
+    return (replace(thinned, rules=_RULE),) if thinned and thinned.use else ()
 
 
 _NEEDED = (

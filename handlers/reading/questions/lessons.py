@@ -43,22 +43,13 @@ CUES = (
         "moving ",
         "the lid",
     ),
-    *(
-        "frozen",
-        "froze",
-        "wrap ",
-        "is it ",
-        "will it",
-        "will the",
-        "too ",
-        "longer",
-        "gets ",
-        "one go",
-    ),
-    *("warm food", "hot food", "at once", "sour or", "garage", "cellar", "basement", "at a time"),
+    *("frozen", "froze", "wrap ", "is it ", "will it", "will the", "too ", "longer", "gets "),
+    *("one go", "at a time"),
+    *("warm food", "hot food", "at once", "sour or", "garage", "cellar", "basement"),
     *("is all", "is every", "is any", "mould", "mold", "the batch", "septic", "lid was", "lid is"),
     *("our batch", "sawdust", "wheat", "rice bran", "oat bran", "plain bran"),
-    *("coming with", "going with", "no scale", "the law", "is that ", "is this "),
+    *("coming with", "going with", "with me", "with us", "with h", "no scale", "the law"),
+    *("is that ", "is this "),
 )
 
 _LEAD = (
@@ -103,7 +94,9 @@ def lessons(message: Message) -> Iterator[Found]:
 
 def _of_drawn(phrase: Phrase) -> Lesson | None:
     """What is asked of "it" where the talk is on a draining: "what do I do with it?"."""
-    if not isinstance(phrase.message.context.last, Drain) or not _is_question(phrase):
+    context = phrase.message.context
+    drawn = isinstance(context.last, Drain) or isinstance(context.just_told, Drain)
+    if not drawn or not _is_question(phrase):
         return None
     text = _DRAWN.sub("the liquid", phrase.text)
     lesson = _lesson(replace(phrase, text=text)) if text != phrase.text else None
@@ -131,6 +124,8 @@ def _lesson(phrase: Phrase) -> Lesson | None:
     lesson = next((name for name, words in each if words.fullmatch(phrase.text)), None)
     if lesson is None or not (lesson in _TOLD_OF or asked):
         return None
+    if lesson == "leaving" and phrase.message.context.on_offer:
+        return None  # "I'll take the shed bin with me" may say yes to the offer
     named = any(ref.known and ref.name for ref in phrase.message.bins)
     return None if named and lesson in _OF_ONE_BIN else lesson
 

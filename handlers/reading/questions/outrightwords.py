@@ -67,6 +67,9 @@ _DOSE = Late(
     rf"\b(?:thin|light) (?:dusting|layer) of {_BRAN}\b|\bwhat 's that in (?:grams of )?{_BRAN}\b"
 )
 _DUE = Late(
+    r"^(?:(?:so|hey|hi|ok|okay|and|please|morning|all|folks|,) )*what(?:s| is| 's) "
+    r"(?:on (?:the|our) (?:calendar|schedule|agenda)|scheduled)(?: (?:for|on|in|this|next|coming|"
+    r"the|week|weekend|month|qday|q?bins?|with|then|please|again|[,?]))*$|"
     r"\b(?:tell me|remind me|remember|know|say) what (?:is|'s|are) due\b|"
     r"\b(?:anything|owt|what jobs are)\b.{0,15}\b(?:wanting doing|want(?:s)? doing|outstanding|"
     r"on the go|seeing to)\b.{0,30}\b(?:qbin|bins?|bin-wise|qday)\b|"
@@ -232,7 +235,9 @@ _SIGN_TROUBLE = Late(
     r"happenin) "
     r"(?:with|wi|wid|wit|w/|in) (?:it|qbin|her|him|there)|"
     r"what (?:to do|(?:do|can|must|should) (?:i|we|one) do|does one do|one does) (?:about|"
-    r"bout|with)|weh mi fi do)\b"
+    r"bout|with)|weh mi fi do|"
+    r"(?:tell (?:me|us)|explain(?: to (?:me|us))?|(?:like|love|want|need|dying|keen) to know|"
+    r"wonder(?:ing)?) why)\b"
 )
 _DILUTION = Late(
     r"\b(?:ten|twenty|fifty|1?00?|\d+) to (?:one|1) or (?:a )?(?:\w+ )?(?:hundred|\d+|"
@@ -273,7 +278,8 @@ OUTRIGHTS = (
         words_in(
             "overdue owing seen when how want wants wanting outstanding seeing meant "
             "supposed rostered drain draining tip date "
-            "dates nearly sleeps days nights programme earliest deadline touch opening open due"
+            "dates nearly sleeps days nights programme earliest deadline touch opening open due "
+            "calendar schedule agenda scheduled"
         ),
         _DUE,
     ),
@@ -320,7 +326,7 @@ OUTRIGHTS = (
         "trouble",
         words_in(
             "bad good worry worried fret panic sleep concerned alarmed supposed meant do does "
-            "up wrong matter going goin happening happenin"
+            "up wrong matter going goin happening happenin why"
         ),
         _SIGN_TROUBLE,
         "sign",

@@ -169,7 +169,7 @@ _BRAN_LASTS = Late(
 _LIST_BINS = Late(
     r"^(?:can you |could you |bot |just )*(?:(?:list|show|name|give)(?: me| us)?(?: a list of)?"
     r"(?: all)?(?: of)?(?: the| our| my)? bins|(?:what|which)(?: all)? bins (?:do (?:we|i|you) "
-    r"have|are (?:there|in use|open|going|on the go)|have we(?: got)?|do you know(?: of)?))"
+    r"have|are (?:there|in use|going|on the go)|have we(?: got)?|do you know(?: of)?))"
     r"(?: (?:please|now|bot|here|at the moment|right now|there are|we have|in use|"
     r"and their state))*$"
 )

@@ -186,7 +186,7 @@ def _stands_alone(told: Amend | Retract | Layer | Drain, message: Message) -> bo
 
 
 NAMING: Mapping[type[Amend | Retract], Sequence[str]] = {
-    Amend: ("which", "what", "whose", "was", "rest"),
+    Amend: ("which", "what", "whose", "was", "rest", "crossed"),
     Retract: ("which", "what", "materials", "of_bin"),
 }
 """The fields that say which record is meant."""
@@ -197,7 +197,8 @@ _PUT_IN = words_in("add chuck toss dump throw tip feed bung lob sling scrape loa
 
 def _is_bare_place(told: Amend, message: Message) -> bool:
     """ "It was the blue one": the bin is what is put right, and names no record."""
-    return not _measures(told) and told.on is None and not _corrects(message)
+    bare = not _measures(told) and told.on is None and told.crossed is None
+    return bare and not _corrects(message)
 
 
 def _is_named(told: Amend | Retract, message: Message, since: Since) -> bool:

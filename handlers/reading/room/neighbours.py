@@ -91,6 +91,8 @@ def is_for_us(act: ANSWERING, message: Message) -> bool:
     """Whether it can be no answer to a neighbour: it calls us, or names what it is about."""
     if calls_record(message):
         return True
+    if isinstance(act, Later) and act.what:
+        return True
     if isinstance(act, Done | Later | PASSING_ON):
         return act.bin is not None and not only_mine(message.bins, message.norms)
     if isinstance(act, Amend) and (

@@ -10,7 +10,8 @@ _HARM = words_in(
     "hands hand skin face eyes eye spilled spilt"
 )
 _BROKEN = words_in(
-    "tap lid spigot leak leaks leaking ruined lost fine good ok okay normal bad throw saved"
+    "tap lid spigot leak leaks leaking ruined lost fine good ok okay normal bad "
+    "throw saved ready ripe bury dig ground soil"
 )
 _COLD = words_in("frozen froze frost cold warm hot degrees gets longer")
 _CUES = SIGNS | _HARM | _BROKEN | _COLD

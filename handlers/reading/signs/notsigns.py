@@ -1,6 +1,7 @@
 """Words for signs that tell nothing of a bin: said of food, of somebody, of a house, of weather."""
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
+from itertools import pairwise
 
 from handlers.practice.signs import Sign
 from handlers.reading.measures.numberwords import NUMBER_WORDS
@@ -15,13 +16,17 @@ LIKE_WEATHER: frozenset[Sign] = frozenset({"wet", "dry", "warm", "cold", "much_l
 _HOUSE = words_in(
     "roof geyser pipe pipes plumber ceiling boiler radiator dishwasher washer gutter gutters "
     "cistern toilet shower hose hosepipe tyre tyres car van boat tent wall walls cistern sink "
-    "window windows fridge freezer kettle nappy pram shoes boots wellies coat"
+    "window windows fridge freezer kettle nappy pram shoes boots wellies coat umbrella umbrellas "
+    "anorak raincoat canoe kayak dinghy paddling"
 )
+_CAN = ("watering", "can")
 
 
 def is_of_house(norms: Sequence[str], sign: Sign) -> bool:
     """ "The roof is leaking": water, heat and cold have more places than a bin."""
-    return sign in LIKE_WEATHER and not _HOUSE.isdisjoint(norms)
+    if sign not in LIKE_WEATHER:
+        return False
+    return not _HOUSE.isdisjoint(norms) or _CAN in pairwise(norms)
 
 
 def is_of_people_or_scraps(norms: Sequence[str], mark: Mark) -> bool:
@@ -38,7 +43,14 @@ def is_of_people_or_scraps(norms: Sequence[str], mark: Mark) -> bool:
     )
 
 
-def is_biting(norms: Sequence[str], mark: Mark) -> bool:
+def is_of_creatures(norms: Sequence[str], mark: Mark) -> bool:
+    """Whether it is told of creatures, and not that they are in a bin: bites, a meal, droppings."""
+    if mark.value.sign == "rodents":
+        return _is_of_droppings(norms, mark)
+    return _is_biting(norms, mark) or _is_feeding(norms, mark)
+
+
+def _is_biting(norms: Sequence[str], mark: Mark) -> bool:
     """ "Mosquitoes ate us alive", "stung by wasps": insects that bit people."""
     if _is_only_spoken_of(norms, mark):
         return True
@@ -63,7 +75,7 @@ _SPEAKING = words_in("speak speaking speaks spoke talk talking talks talked")
 _UNDONE = words_in("open undone down unzipped")
 
 
-def is_feeding(norms: Sequence[str], mark: Mark) -> bool:
+def _is_feeding(norms: Sequence[str], mark: Mark) -> bool:
     """ "The worms got 500 g": what was given to creatures, and none that were seen."""
     behind = norms[mark.end : mark.end + 2]
     if len(behind) < 2 or behind[0] not in _FED:
@@ -163,6 +175,24 @@ def is_of_somebody(norms: Sequence[str], mark: Mark) -> bool:
     )
 
 
+def somebody_smells(norms: Sequence[str], people: Collection[int]) -> bool:
+    """Whether somebody is said to smell of something: "Zoe smells like vinegar", "I stink of it".
+
+    `people` are the words that name a member.
+    """
+    return not _SMELLING.isdisjoint(norms) and any(
+        norms[k] in _SMELLING
+        and (k - 1 in people or norms[k - 1] in _ONE)
+        and norms[k + 1] in ("like", "of")
+        for k in range(1, len(norms) - 1)
+    )
+
+
+_ONE = words_in("you u ya i we nurse sir madam miss doctor")
+_SMELLING = words_in(
+    "smell smells smelled smelt smelling stink stinks stank stinking reek reeks reeked reeking "
+    "pong pongs whiff whiffs"
+)
 _OWN = words_in("my his her your our their the")
 _BODY = words_in(
     "feet foot socks sock shoes trainers boots breath armpits armpit hair clothes jacket coat car "
@@ -202,7 +232,38 @@ def is_tank(norms: Sequence[str], seen: Seen) -> bool:
 
 def is_of_else(norms: Sequence[str], mark: Mark) -> bool:
     """Whether it is said of somebody's mood, of a worn tap, or only asked whether it is bad."""
-    return _is_of_mood(norms, mark) or _is_of_tap(norms, mark) or _is_verdict(norms, mark)
+    return (
+        _is_of_mood(norms, mark)
+        or _is_felt(norms, mark)
+        or _is_of_tap(norms, mark)
+        or _is_verdict(norms, mark)
+    )
+
+
+def _is_felt(norms: Sequence[str], mark: Mark) -> bool:
+    """ "Feeling rotten", "I feel off": how somebody is, where no bin feels so."""
+    if norms[mark.start - 1 : mark.start] != ["feeling"]:
+        return False
+    before = [norm for norm in norms[max(0, mark.start - 4) : mark.start - 1] if norm not in _STILL]
+    return not before or not before[-1][0].isalpha() or before[-1] in _PEOPLE
+
+
+_STILL = words_in("am are was were been just still really so bit pretty proper right rather 'm 're")
+
+
+def _is_of_droppings(norms: Sequence[str], mark: Mark) -> bool:
+    """ "Pigeon droppings": of birds and beasts that come to no bin for what is in it."""
+    return norms[mark.start] in _DROPPINGS and not _DROPPERS.isdisjoint(
+        norms[max(0, mark.start - 1) : mark.start]
+    )
+
+
+_DROPPINGS = words_in("droppings dropping")
+_DROPPERS = words_in(
+    "pigeon pigeons bird birds gull gulls seagull seagulls crow crows parrot goose geese duck "
+    "ducks swan swans hen hens chicken chickens sheep goat goats rabbit rabbits deer horse cow bat "
+    "bats dog cat fox swallow swallows starling starlings"
+)
 
 
 def _is_of_tap(norms: Sequence[str], mark: Mark) -> bool:

@@ -3,10 +3,11 @@
 Bins have the names of people, rooms and colours: "Mabel's gone green" may be a sea crossing.
 """
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 from handlers.reading.message import Message
-from handlers.reading.words.binwords import BIN_WORDS
+from handlers.reading.words.binwords import BIN_WORDS, BinRef
 from handlers.reading.words.once import once
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
@@ -72,6 +73,40 @@ def _is_not_the_bin(norms: list[str]) -> bool:
     )
 
 
+_HISSED = words_in("hiss hisses hissed hissing spat spitting")
+_HISSERS = words_in(
+    "cat cats kitten tomcat goose geese gander swan swans snake snakes possum possums opossum "
+    "hedgehog hedgehogs gecko lizard badger raccoon ferret owl cockroach kettle kettles radiator "
+    "radiators iron wok pan skillet urn boiler tyre tyres tire tires cooker hob pipe pipes valve "
+    "machine stove"
+)
+_AT = words_in("in on at by near behind under outside inside")
+_ARTICLES = words_in("the our my")
+
+
+def _is_hissed_by_another(message: Message) -> bool:
+    """ "There's a possum on the verandah and it hissed at me": a beast or a kettle hissed."""
+    norms = message.norms
+    for sentence in message.sentences:
+        within = range(sentence.start, sentence.end)
+        i = next((i for i in within if norms[i] in _HISSED), None)
+        if i is None or "like" in norms[max(0, i - 1) : i + 4]:
+            continue
+        bins = [ref for ref in message.bins if ref.name and sentence.start <= ref.start < i]
+        hisser = not _HISSERS.isdisjoint(norms[sentence.start : i])
+        if hisser and all(_is_where(norms, ref) for ref in bins):
+            return True
+    return False
+
+
+def _is_where(norms: Sequence[str], ref: BinRef) -> bool:
+    """ "On the balcony": where something is, and not what it is said of."""
+    at = ref.start - 1
+    while at > 0 and norms[at] in _ARTICLES:
+        at -= 1
+    return at >= 0 and norms[at] in _AT
+
+
 _LIKENING = words_in("like as of than")
 _LIKENED = 6
 """Words behind "like" in which a thing is only likened to."""
@@ -84,6 +119,8 @@ def is_of_other_things(message: Message) -> bool:
     if message.has(_SICK) and any(pair in _WAS_SICK for pair in pairwise(norms)):
         return True
     if message.has(_BURST) and _is_jar_burst(norms):
+        return True
+    if message.has(_HISSED) and _is_hissed_by_another(message):
         return True
     if message.has(_UNREAL) or (message.has(_DENYING) and _is_not_the_bin(norms)):
         return True

@@ -7,9 +7,8 @@ from handlers.reading.signs.moulds import moulds_in
 from handlers.reading.signs.notsigns import (
     LIKE_WEATHER,
     describes_food,
-    is_biting,
-    is_feeding,
     is_meant_well,
+    is_of_creatures,
     is_of_else,
     is_of_food,
     is_of_house,
@@ -19,6 +18,7 @@ from handlers.reading.signs.notsigns import (
     is_of_utility,
     is_tank,
     of_another,
+    somebody_smells,
 )
 from handlers.reading.signs.seen import Seen, denied
 from handlers.reading.signs.signturns import Turn, turns_in
@@ -29,16 +29,21 @@ from handlers.reading.words.vocabulary import SignWord, words_in
 
 
 def find_signs(
-    norms: Sequence[str], marks: Sequence[Mark], in_bins: Collection[int] = frozenset()
+    norms: Sequence[str],
+    marks: Sequence[Mark],
+    in_bins: Collection[int] = frozenset(),
+    people: Collection[int] = frozenset(),
 ) -> tuple[Seen, ...]:
     """All signs told in the words, in order, also those said to be absent.
 
-    `in_bins` are the words that name a bin, beside which everyday words are signs too.
+    `in_bins` are the words that name a bin, beside which everyday words are signs too; `people`
+    those that name a member.
     """
     of_bin = bool(in_bins) or not _VESSELS.isdisjoint(norms)
     found = moulds_in(norms, marks, in_bins, of_bin=of_bin)
     tags = _TAGS_OF_BIN if of_bin else _TAGS
-    told = [m for m in marks if m.tag in tags]
+    of_people = SMELLS if not of_bin and somebody_smells(norms, people) else ()
+    told = [m for m in marks if m.tag in tags and m.value.sign not in of_people]
     turns = list(turns_in(norms, in_bins)) if of_bin else []
     if not (found or told or turns or "any" in norms):
         return ()
@@ -165,9 +170,7 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
         return None  # "Walter has a cold"
     if is_of_my_food(mark, foods, norms) or is_of_somebody(norms, mark):
         return None
-    if is_of_else(norms, mark) or (
-        word.sign == "insects" and (is_biting(norms, mark) or is_feeding(norms, mark))
-    ):
+    if is_of_else(norms, mark) or (word.sign in _CREATURES and is_of_creatures(norms, mark)):
         return None
     if word.sign == "rotten" and of_another(norms, mark):
         return None
@@ -182,6 +185,9 @@ def _seen(norms: Sequence[str], mark: Mark, foods: Sequence[Mark]) -> Seen | Non
         and not _names_juice(norms, word.sign, mark.start, mark.end)
     )
     return Seen(mark.start, mark.end, word.sign, plain, absent)
+
+
+_CREATURES = frozenset[Sign]({"insects", "rodents"})
 
 
 def _has_noun(norms: Sequence[str], at: int) -> bool:

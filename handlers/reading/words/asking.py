@@ -237,3 +237,34 @@ def _asks_within(norms: Sequence[str]) -> bool:
         if norm in _AUX and norms[k + 1 : k + 2] and norms[k + 1] in SUBJECTS:
             return True
     return False
+
+
+_NO = words_in("no nope nah naw nay negative nee nein never")
+_NO_MATTER = words_in("idea clue chance way need time point use not , -")
+"""Behind "no" they deny; "no liquid" tells of what was done."""
+_HAVE_NOT = words_in("havent didnt wasnt couldnt cant forgot")
+_DENIED_BY = {"i": _HAVE_NOT, "we": _HAVE_NOT, "nobody": frozenset({"", "has", "did", "yet"})}
+_DONE_WHEN = words_in("now today tonight morning afternoon evening earlier yesterday")
+_YET_TO_COME = words_in("not next until till before tomorrow later")
+_LITTLE = words_in("much many a bad enough too only just")
+
+
+def is_denial(norms: Sequence[str], start: int, days: frozenset[int]) -> bool:
+    """ "No, just a peek", "not yet", "I haven't": whether a sentence says that it was not done.
+
+    "No, yesterday" and "no, 3 kg" say that it was. `start` is the number of its first word and
+    `days` those of the days on which it may have been done.
+    """
+    first, after = (*norms[:2], "", "")[:2]
+    if first == "not":
+        return after not in _LITTLE
+    if first in _DENIED_BY:
+        return after in _DENIED_BY[first]
+    if first not in _NO or (after and after not in _NO_MATTER):
+        return False
+    if not _YET_TO_COME.isdisjoint(norms):
+        return True
+    if norms[1:3] in ([",", "a"], [",", "an"]):
+        return False  # "no, a caddy full"
+    dated = not days.isdisjoint(range(start, start + len(norms)))
+    return not dated and _DONE_WHEN.isdisjoint(norms) and not any(n[:1].isdigit() for n in norms)

@@ -57,10 +57,12 @@ def _lead(words: Sequence[Word]) -> int:
 
 
 def _goes_on(words: Sequence[Word], at: int) -> bool:
-    """ "Ok to add bones?", "also 1 kg": a phrase that is no filler before the word behind it."""
+    """ "Ok to add bones?", "also 1 kg", "well done": no filler before the word behind it."""
     behind = words[at] if at < len(words) else None
     if behind is None:
         return False
+    if behind.norm == "done":
+        return words[at - 1].norm == "well"
     return behind.norm == "to" or (behind.kind == "number" and words[at - 1].norm in _ADDING)
 
 

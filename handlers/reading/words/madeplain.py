@@ -78,9 +78,15 @@ _MEANT: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str], Seque
                 r"\b(?:waht|wat|wht)(?=(?:'?s)? (?:is|was|did|do|due|i|we|have|can|goes|are)\b)",
                 *("what", "waht", "wat", "wht"),
             ),
+            (
+                r"\b(skin|film|coat|coating|layer|crust|dusting|carpet|patch|patches|spots?|bits?|"
+                r"lots?|loads?) o['’]? (?=[a-z]{3})",
+                *(r"\1 of ", " o ", " o' ", " o’ "),
+            ),
             (r"\bremnid(?= (?:me|us|every|all)\b)", "remind", "remnid"),
             (r"\b(how much) barn\b", r"\1 bran", " barn"),
             (r"^\s*(?:yeah,? ?nah|nah,? (?:mate|bro|pal|hun))\b,?", "no,", "nah"),
+            (r"\bam (?=(?:(?:mon|diens|donners|frei|sams|sonn)tag|mittwoch)\b)", "on ", "am "),
             (r"\bsorry,? sorry\b", "sorry", "sorry sorry", "sorry, sorry"),
             (r"\b(?:one|1|a|ek) paav\b(?! (?:kilo|kg|bhaji))", "quarter kilo", " paav"),
             (r"\b([1-9]) not ([1-9]) (hundred|thousand)\b", r"\1 \3 not \2 \3", " not "),

@@ -5,7 +5,12 @@ from dataclasses import dataclass
 from itertools import pairwise
 from typing import NamedTuple
 
-from handlers.reading.words.asking import SUPPOSED, asks_of_another, is_question, opens_question
+from handlers.reading.words.asking import (
+    SUPPOSED,
+    asks_of_another,
+    is_question,
+    opens_question,
+)
 from handlers.reading.words.late import Late
 from handlers.reading.words.sense import (
     SPOKE,
@@ -122,8 +127,13 @@ _TURNING = frozenset(first for first, *_ in _TURNS) | {"is", "are"}
 _BREAKING = _CUTTING | _TURNING
 
 
-class _Cutter:
-    """Cuts one sentence into clauses, each with one verb at most."""
+class Cutter:
+    """Cuts one sentence into clauses, each with one verb at most.
+
+    `held` are words inside of which a joint cuts nothing (amounts, dates, names); `behind` the
+    words of days that are over, `coming` of those that may be to come, `hedged` those that leave
+    the sense as it is.
+    """
 
     def __init__(
         self,
@@ -146,15 +156,16 @@ class _Cutter:
         self.names = names
 
     def cut(self, sentence: Sentence, number: int) -> list[Clause]:
+        """The clauses of a sentence, in order."""
         clauses: list[Clause] = []
-        for start, end, joint in self.stretches(sentence):
+        for start, end, joint in self._stretches(sentence):
             inside = [v for v in self.verbs if start <= v.start < end]
-            parts = self.by_verb(start, end, inside) if len(inside) > 1 else [(start, end)]
+            parts = self._by_verb(start, end, inside) if len(inside) > 1 else [(start, end)]
             for k, (a, b) in enumerate(parts):
                 verb = inside[k] if inside else None
                 lead = joint if k == 0 else ""
                 previous = clauses[-1] if clauses else None
-                sense = self.sense(a, b, verb, lead, previous, sentence, number)
+                sense = self._sense(a, b, verb, lead, previous, sentence, number)
                 if sense == "none" and _announces(previous, number):
                     sense = "will"
                 clauses.append(Clause(a, b, verb, sense, number, lead))
@@ -166,16 +177,16 @@ class _Cutter:
                 clause.sense = "said"
         return clauses
 
-    def stretches(self, sentence: Sentence) -> list[tuple[int, int, str]]:
+    def _stretches(self, sentence: Sentence) -> list[tuple[int, int, str]]:
         out: list[tuple[int, int, str]] = []
         start, joint = sentence.start, ""
         norms = self.norms
         for i in [i for i in range(sentence.start, sentence.end) if norms[i] in _BREAKING]:
             norm = norms[i]
-            if norm in _TURNING and i > start and self.turns_to_ask(i, sentence.end):
+            if norm in _TURNING and i > start and self._turns_to_ask(i, sentence.end):
                 out.append((start, i, joint))
                 start, joint = i, ""
-            if norm not in _CUTTING or i in self.held or self.leads_on(i, sentence):
+            if norm not in _CUTTING or i in self.held or self._leads_on(i, sentence):
                 continue
             if i > start:
                 out.append((start, i, joint))
@@ -189,7 +200,7 @@ class _Cutter:
             out.append((start, sentence.end, joint))
         return out
 
-    def turns_to_ask(self, i: int, end: int) -> bool:
+    def _turns_to_ask(self, i: int, end: int) -> bool:
         """ "There's fluff on it is that bad": a question with no stop before it."""
         norms = self.norms[i : min(end, i + 3)]
         if tuple(norms) in _TURNS:
@@ -201,7 +212,7 @@ class _Cutter:
             and norms[2] in SUPPOSED
         )
 
-    def leads_on(self, i: int, sentence: Sentence) -> bool:
+    def _leads_on(self, i: int, sentence: Sentence) -> bool:
         """ "So much", "before midnight": words that join clauses, but here lead no clause."""
         norm = self.norms[i]
         if norm == "so":
@@ -214,7 +225,7 @@ class _Cutter:
             return False
         return not any(i < v.start <= i + 7 for v in self.verbs)
 
-    def by_verb(self, start: int, end: int, verbs: Sequence[VerbUse]) -> list[tuple[int, int]]:
+    def _by_verb(self, start: int, end: int, verbs: Sequence[VerbUse]) -> list[tuple[int, int]]:
         cuts = [start]
         for last, verb in pairwise(verbs):
             at = verb.start
@@ -225,7 +236,7 @@ class _Cutter:
             cuts.append(at)
         return [(a, b) for a, b in zip(cuts, [*cuts[1:], end], strict=True)]
 
-    def sense(
+    def _sense(
         self,
         start: int,
         end: int,
@@ -237,12 +248,12 @@ class _Cutter:
     ) -> Sense:
         first = previous is None or previous.sentence != number
         if (joint == "which" and self.norms[start] in _WHICH) or (
-            sentence.asked and not first and self.goes_on_asking(start, previous)
+            sentence.asked and not first and self._goes_on_asking(start, previous)
         ):
             return "ask"
-        if self.asks(start, end, first, sentence):
+        if self._asks(start, end, first, sentence):
             return "ask"
-        if joint == ":" and not first and self.quotes(previous):
+        if joint == ":" and not first and self._quotes(previous):
             return "said"
         if verb is None:
             if joint in ("if", "unless", "until"):
@@ -262,9 +273,9 @@ class _Cutter:
             return "will"
         if previous is None:
             return own
-        return self.known(start, joint, previous) or self.joined(own, left, verb, joint, previous)
+        return self._known(start, joint, previous) or self._joined(own, left, verb, joint, previous)
 
-    def known(self, start: int, joint: str, previous: Clause) -> Sense | None:
+    def _known(self, start: int, joint: str, previous: Clause) -> Sense | None:
         """ "Do we know when the shed was drained": what stands behind is asked or remembered."""
         if joint == "when" and self.norms[previous.start : previous.end] == ["remember"]:
             return "said"
@@ -276,12 +287,12 @@ class _Cutter:
             return "ask" if named else None  # "have Bram and Zoe drained it"
         return "ask" if asked and joint in _ASKED_OF else None
 
-    def goes_on_asking(self, start: int, previous: Clause | None) -> bool:
+    def _goes_on_asking(self, start: int, previous: Clause | None) -> bool:
         """ "How many days is it that he is shut?": what the question is about."""
         asked = previous is not None and previous.sense == "ask" and previous.end == start
         return asked and self.norms[start] == "that"
 
-    def quotes(self, lead: Clause | None) -> bool:
+    def _quotes(self, lead: Clause | None) -> bool:
         """ "The leaflet says: sealed for two weeks": words of one who is not of the group."""
         if lead is None or lead.joint == "as":
             return False  # "as agreed: sealed it"
@@ -291,14 +302,14 @@ class _Cutter:
         says = lead.sense == "said" or spoken[-1] in SPOKE
         return says and not any(norm in _UNQUOTED or norm in self.names for norm in spoken)
 
-    def asks(self, start: int, end: int, first: bool, sentence: Sentence) -> bool:
+    def _asks(self, start: int, end: int, first: bool, sentence: Sentence) -> bool:
         """Whether a clause asks; one further on needs a question mark or an asking word."""
         norms = self.norms[start:end]
         if first or sentence.asked:
             return is_question(norms, sentence.asked, self.names)
         return opens_question(norms) or asks_of_another(norms, self.names)
 
-    def joined(
+    def _joined(
         self, own: Sense, left: Sequence[str], verb: VerbUse, joint: str, previous: Clause
     ) -> Sense:
         """A clause without a subject of its own shares the sense of the one before it."""
@@ -333,22 +344,3 @@ _WHICH = words_in("one ones bin bucket bins buckets")
 _ASKED_OF = frozenset({"when", "if", "whether", "who", "what", "where", "how"})
 BELIEVING = words_in("think reckon suppose guess")
 _KNOWING = BELIEVING | words_in("know knows remember recall say tell idea clue sure")
-
-
-def clauses_of(
-    norms: Sequence[str],
-    sentences: Sequence[Sentence],
-    verbs: Sequence[VerbUse],
-    held: frozenset[int],
-    names: frozenset[str],
-    behind: frozenset[int],
-    coming: frozenset[int],
-    hedged: frozenset[int],
-) -> list[Clause]:
-    """All clauses in order; a joint inside a word of `held` (amounts, dates, names) cuts nothing.
-
-    `behind` are the words of days that are over, `coming` of those that may be to come, `hedged`
-    those that leave the sense as it is.
-    """
-    cutter = _Cutter(norms, verbs, held, names, behind, coming, hedged)
-    return [c for k, s in enumerate(sentences) for c in cutter.cut(s, k)]

@@ -152,9 +152,10 @@ LATER = _patterns(
     r"^(?:i )?(?:will|ll|can|shall) (?:do|get|see|sort) (?:to )?(?:it|that|this|them) (?:later|"
     r"tomorrow|tonight|on|"
     r"this weekend|at the weekend|next|in)\b",
-    r"^give (?:me|us|it) (?:a |another |\d|two|three|until|till)",
+    r"^give (?:me|us|it) (?:a |another |\d|two|three|until|till)(?!.*\boff\b)",
     r"\b(?:need|want) (?:another|a few more|more) (?:days?|week|\d)",
-    r"^(?:busy|too busy|no time|away|not home|in bed|at work|cant|cant today|not today|not "
+    r"^(?:busy|too busy|no time|away|not home|in bed|at work|"
+    r"cant(?! (?:keep|have|take|host|mind)\b)|cant today|not today|not "
     r"tonight)\b.{0,40}"
     r"\b(?:later|tomorrow|remind|next|in \w+ days?|on \w+day)\b",
     r"\b(?:cant|cannot|wont) (?:be able to )?(?:do|reach|manage|sort) (?:it|that|mine|this)"
@@ -231,7 +232,7 @@ ACCEPTING_BARE = _patterns(
 FURTHER = _patterns(
     r"^(?:(?:oh|ah|ok|okay|yes|yep|,) )*(?:and|plus|then|\+|&|another|also) ",
     r"\b(?:more|another|extra|additional|further|again|too|also|plus|as well|on top|"
-    r"noch|dazu|jeszcze|otros?|otras?)\b",
+    r"noch|dazu|jeszcze|otros?|otras?|encore|ancora|mas)\b",
     r"\bin (?:went|goes|go)\b|\b(?:went|gone|goes) in\b",
 )
 """A further amount, behind the bot's answer to the one before."""

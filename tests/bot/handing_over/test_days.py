@@ -121,3 +121,27 @@ async def test_a_bin_that_was_handed_on_is_asked_after(room: TalkingRoom) -> Non
     assert told.body.startswith("Bram, have you had the yard bin since yesterday?")
     await room.says("I'll take it", who="bram")
     assert await room.keeper("yard") == "bram"
+
+
+@pytest.mark.parametrize(
+    ("said", "asked"),
+    [
+        ("can we make it a week later?", "Friday 13 March"),
+        ("could you take it two days later, Bram?", "Sunday 8 March"),
+        ("actually, make it a day earlier", "Thursday 5 March"),
+    ],
+)
+async def test_a_hand_over_is_moved_from_its_own_day(
+    room: TalkingRoom, said: str, asked: str
+) -> None:
+    await room.says("handing the yard bin to Bram on Friday")
+    await room.says("yes", who="bram")
+    assert f"Bram, will you take the yard bin {asked}?" in words(await room.says(said))
+
+
+async def test_a_keeper_who_cannot_have_it_on_a_day_offers_it_for_that_day(
+    room: TalkingRoom,
+) -> None:
+    assert await room.says("I can't keep the yard bin over Easter", who="bram") == []
+    told = words(await room.says("I can't keep the yard bin over Easter, I'm in Wales"))
+    assert "Who takes the yard bin Sunday 5 April?" in told

@@ -1,0 +1,50 @@
+"""Days named by a feast in the words of a message, and things that are only named for one."""
+
+from datetime import timedelta
+
+from handlers.reading.calendar.dates import Dates, Day
+from handlers.reading.calendar.daywords import BEHIND_A_DAY, DAY_PARTS, WEEKDAYS
+from handlers.reading.calendar.feasts import feast_days
+
+_LONGEST_FEAST = 5
+"""Words in the name of a feast, at most."""
+
+
+class FeastDays(Dates):
+    """Reads the days that are named by a feast."""
+
+    def feast(self, i: int) -> Day | None:
+        """The day named by the feast that begins at word i, if one does and dates something."""
+        for length in range(min(_LONGEST_FEAST, len(self.norms) - i), 0, -1):
+            end = self.after_part(i + length)
+            name = " ".join(self.norms[i : i + length])
+            days = feast_days(name, self.today, american=self.month_first)
+            if days and self.norms[end : end + 1] == ["eve"]:
+                return Day(i, end + 1, days[0] - timedelta(1), days[1] - timedelta(1))
+            if days and (end > i + length or self.dates(i, end)):
+                return Day(i, end, *days)
+            if days and not WEEKDAYS.keys().isdisjoint(self.norms[i:end]):
+                # "Easter Monday leftovers" are of no other Monday
+                before = self.norms[i - 1] if i else ""
+                return Day(i, end, *days, aside=before not in ("till", "until"))
+        return None
+
+    def dates(self, start: int, end: int) -> bool:
+        """Whether a feast names the day, and not a thing of that day ("Christmas pudding")."""
+        after = self.norms[end] if end < len(self.norms) else ""
+        before = self.norms[start - 1] if start else ""
+        if self.norms[max(0, start - 2) : start] == ["on", "the"]:
+            before = "on"
+        free = not after or not after[0].isalpha() or after in BEHIND_A_DAY
+        return (free or before == "on") and before not in (
+            "for",
+            "the",
+            "happy",
+            "merry",
+            "till",
+            "until",
+        )
+
+    def after_part(self, end: int) -> int:
+        """Index behind the part of the day ("evening") that stands at word `end`, if one does."""
+        return end + 1 if end < len(self.norms) and self.norms[end] in DAY_PARTS else end

@@ -1,0 +1,114 @@
+"""The place that gave a bin its name: shut for a strike, torn up, with a supper or a well in it.
+
+"The school closed early" is no sealing, and what was cooked for a party in the shed is no layer.
+"""
+
+from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
+from handlers.reading.words.binwords import BIN_WORDS
+from handlers.reading.words.late import Late
+from handlers.reading.words.vocabulary import words_in
+
+_SHUT = words_in("closed shut closing")
+_SHUT_FOR = Late(
+    r"^(?!.*\b(?:lids?|bran|scraps|juice|leachate|taps?|taped?|airtight|bokashi|ferment\w*|brim|"
+    r"labell?(?:ed)?|full)\b).*\bqbin"
+    r"(?: (?:is|was|'s|has|been|got|all|again|now|qday|just|actually))* "
+    r"(?:closed|shut|closing)\b(?: (?:up|down|off|again|at|by|noon|midday|\d\S*|qday|all|half|a|"
+    r"the|rest|of|day|this|morning|afternoon))*(?: early\b| half day\b| ?[,;:(—-]* ?"
+    r"(?:(?!(?:till|until|after|before|since)\b)\S+ ){0,3}?"
+    r"(?:strikes?|striking|paint(?:ed|ing|ers)|decorat\w+|plumbers?|electricians?|builders?|"
+    r"meetings?|bank holiday|half term|half day|repairs?|renovations?|inspection|elections?|"
+    r"funeral|wedding|power cut|blackout|load shedding|no power|no water|training|exams?|"
+    r"fumigation|pest control|burst|burglary|break-in|protest|marathon|works|"
+    r"(?:machine|lift|boiler|heating|door|lock|toilets?) (?:is )?(?:broken|broke|out)|"
+    r"(?:because of|due to|owing to|cause of|with) (?:all )?(?:the |a )?(?:\w+ )?(?:rain|rains|"
+    r"storms?|floods?|flooding|snow|ice|heat|heatwave|wind|winds|gales?|cyclone|hurricane|monsoon|"
+    r"smoke))\b)"
+)
+"""What shuts a room, a school or a depot, and no lid."""
+
+
+def is_premises_shut(message: Message) -> bool:
+    """ "Depot closed today, strike", "school closed early": the place, and no bin was sealed."""
+    if not message.has(_SHUT) or _says_bin(message):
+        return False
+    return _SHUT_FOR.search(plain_text(message, days=True)) is not None
+
+
+def _says_bin(message: Message) -> bool:
+    """Whether a vessel is spoken of: "the school bin", "bin 3", "the bucket in the yard"."""
+    return message.has(BIN_WORDS)
+
+
+_TORN = words_in("dug torn ripped")
+_TORN_UP = Late(
+    r"\b(?:is|are|'s|was|were|be|been|being|got|getting|all|half) (?:all |still |half |being |"
+    r"just )*(?:dug|torn|ripped) up\b"
+)
+_BURIED = Late(r"\b(?:bur(?:y|ied|ying)|dug in|trench\w*|in(?:to)? the (?:ground|soil|earth))\b")
+
+
+def is_torn_up(message: Message) -> bool:
+    """ "The courtyard is all dug up again": holes that somebody made, and nothing laid in them."""
+    if not message.has(_TORN):
+        return False
+    text = plain_text(message)
+    return _TORN_UP.search(text) is not None and _BURIED.search(text) is None
+
+
+_FEASTS = (
+    r"(?:(?:film|movie|quiz|games?|bingo|curry|soup|music|open mic|poetry|book|craft|pizza|pudding|"
+    r"dance|karaoke) (?:night|evening|afternoon|club|lunch|supper)|coffee mornings?|"
+    r"(?:cream |afternoon )teas?|party|parties|supper|lunch|dinner|breakfast|brunch|picnic|"
+    r"potluck|barbecue|bbq|concert|recital|rehearsal|ceilidh|social|gathering|celebration|reception|"
+    r"wake|christening|workshop|screening|fete|fair|open day|open house|get-together|"
+    r"jumble sale|bake sale|cake sale|bingo|karaoke|meeting|agm|talk|exhibition)"
+)
+_FEAST_CUES = words_in(
+    "night evening afternoon club mornings morning tea teas party parties supper lunch dinner "
+    "breakfast brunch picnic potluck barbecue bbq concert recital rehearsal ceilidh social "
+    "gathering celebration reception wake christening workshop screening fete fair open "
+    "get-together sale bingo karaoke meeting agm talk exhibition"
+)
+_HELD = Late(
+    rf"^(?:(?:the|our|a|another|don ?'?t forget|dont forget|reminder|next|big|annual|community|"
+    rf"birthday|leaving|farewell|street|summer|winter|spring|autumn|christmas|easter|:|,) )*"
+    rf"(?:\w+ )?{_FEASTS}(?: (?:is|will be|was))? (?:in|at|on) (?:the |our )?qbin "
+    r"(?:(?:on|this|next|from|is|,) )*(?:qday|at|from|\d)\b"
+)
+_LEFT = Late(
+    r"\b(?:leftovers?|left|scraps?|waste|went|uneaten|stale|peel\w*|skins?|crusts?|bones?|shells?|"
+    r"rinds?|put|added|add|tipped|chucked|binned|scraped|in it|kg|kilos?)\b"
+)
+
+
+def is_feast_held(message: Message) -> bool:
+    """ "Supper in the courtyard on Friday, soup by Ines": what will be eaten there, or was."""
+    if not message.has(_FEAST_CUES) or message.measured() or _says_bin(message):
+        return False
+    text = plain_text(message, days=True)
+    return _HELD.search(text) is not None and _LEFT.search(text) is None
+
+
+_DONE_TO = words_in("drained emptied sealed shut closed buried")
+_THING_THERE = Late(
+    r"\b(?:the|an?|our|that|their) (?:\w+ )?(?:wells?|ponds?|pools?|fountains?|boilers?|cisterns?|"
+    r"tanks?|gutters?|drains?|sewers?|septic|toilets?|loos?|sinks?|urns?|geysers?|radiators?|"
+    r"fridges?|freezers?|pipes?|cables?|gates?|doors?|windows?|skylights?|roofs?|manholes?|wires?|"
+    r"ditch(?:es)?|pits?|aquarium|bath|butts?|machine) (?:\w+ )?(?:in|at|on|by|behind|outside|near|"
+    r"under|inside|beside|of) (?:the |our )?qbin "
+    r"(?:(?:is|are|was|were|'s|has|have|had|been|got|being|all|now|finally|just|again|still|"
+    r"properly) )*(?:drained|emptied|sealed|shut|closed|buried)\b"
+)
+
+
+def is_thing_there(message: Message) -> bool:
+    """ "The well at the school was drained": what stands at a place, and not its bin."""
+    if not message.has(_DONE_TO):
+        return False
+    return _THING_THERE.search(plain_text(message)) is not None
+
+
+CUES = _SHUT | _TORN | _FEAST_CUES | _DONE_TO
+"""Words without one of which it is the bin."""
