@@ -174,7 +174,8 @@ _LIST_BINS = Late(
     r"and their state))*$"
 )
 _WHICH_IS = Late(
-    r"^(?:and |so )?(?:(?:which|what)(?: (?:one|bin|bucket)s?)?(?: of them)? (?:is|are|has|have|'s)"
+    r"^(?!.*\b(?:bin|bucket)s? (?:is|are)(?: still| already| now)* (?:open|sealed|closed|filling))"
+    r"(?:and |so )?(?:(?:which|what)(?: (?:one|bin|bucket)s?)?(?: of them)? (?:is|are|has|have|'s)"
     r"(?: got)?(?: (?:still|already|now|the))* (?:fermenting|sealed|closed|open|filling|being "
     r"filled|full|fuller|fullest|empty|emptier|emptiest|in use|more|most|least|less|more room|most "
     r"room)(?: (?:in it|in|now|already|yet|room|at the moment|left))*|how full are (?:we|they|the "
