@@ -1,12 +1,16 @@
-"""Whose question of ours a few words answer, where it is not the sender's own last one; and what is
-said to an order that was not understood.
+"""Whose question of ours a few words answer, where it is not the sender's own last one; what is
+asked of a reply to many records at once, and said to an order that was not understood.
 """
 
 from bot.heard import Said
 from bot.talk import TALK_GOES_ON, Talk
 from handlers import unsure
-from handlers.answer import Turn
+from handlers.answer import Answer, Turn
+from handlers.asking import is_meant
 from handlers.help import NOTHING_WRITTEN
+from handlers.reading.acts import Act, Amend, Retract
+from handlers.reading.arranged import Plan
+from handlers.whichrecord import names_none
 from storage import changes, inbox, outbox
 from storage.book import Book
 from storage.inbox import Trace
@@ -63,3 +67,18 @@ async def unwritten(said: Said, book: Book) -> str | None:
     body = said.body.casefold()
     ordered = any(letter.isdecimal() for letter in body) and any(name in body for name in names)
     return NOTHING_WRITTEN if ordered else None
+
+
+async def which_of_many(
+    acts: list[Act | Plan], said: Said, turn: Turn, talk: Talk
+) -> tuple[list[Act | Plan], Answer | None]:
+    """The acts but for what is asked about first, and the question.
+
+    A reply to a message that told several records together names none by itself.
+    """
+    bare = [act for act in acts if isinstance(act, Amend | Retract) and names_none(act)]
+    if not bare or not (made := await talk.told_together(said)):
+        return acts, None
+    last = [entry for entry in made if entry.event == made[-1].event]
+    question = is_meant(bare[0], last, turn, called="last record there")
+    return [act for act in acts if act not in bare], question

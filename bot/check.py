@@ -58,7 +58,9 @@ def findings_of_home(place: Home) -> Iterator[Finding]:
         yield right("the settings can be read")
     except SettingsError as error:
         yield wrong(str(error))
-    if place.book.exists():
+    if good := backup.instead_of_none(place.book):
+        yield wrong(backup.gone(place.book, good))
+    elif place.book.exists():
         yield from findings_of_book(place.book)
     else:
         yield right(f"there is no book yet at {place.book}: the bot makes it when it first runs")

@@ -83,7 +83,10 @@ def _device(place: Home, account: Account) -> Iterator[Finding]:
     answer = _ask(account, "POST", "/_matrix/client/v3/keys/query", query).body
     keys = answer.get("device_keys", {}).get(account.user, {}).get(account.device)
     if keys is None:
-        yield wrong("the device has no keys at the homeserver yet: run the bot once")
+        yield wrong(
+            "the homeserver has no keys of the bot's device: run the bot once; if it has run "
+            "before, log in again with the password"
+        )
         return
     yield _signature(account, keys.get("signatures", {}).get(account.user, {}), answer)
 

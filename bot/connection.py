@@ -5,6 +5,8 @@ import logging
 from collections.abc import AsyncIterator
 from contextlib import asynccontextmanager
 from dataclasses import replace
+from datetime import UTC, datetime
+from email.utils import parsedate_to_datetime
 from typing import Any
 
 import aiohttp
@@ -25,7 +27,7 @@ from bot.account import Account
 from bot.cross_signing import CrossSigningError, Device, Identity, new_seeds, sign_device
 from bot.hardening import harden
 from bot.settings import Home, Trusted
-from bot.trust import Trust
+from bot.trust import OK, Trust
 from bot.unhurried import unhurry
 from storage.errors import UserError
 
@@ -43,6 +45,17 @@ class SignedOut(UserError):
     def __init__(self) -> None:
         super().__init__(
             "The homeserver has signed this bot out. Run `python -m bot login` and start it again."
+        )
+
+
+class DeviceLost(UserError):
+    """The homeserver has deleted the bot's device with its keys; the text says what to do."""
+
+    def __init__(self) -> None:
+        super().__init__(
+            "The homeserver no longer has the keys of the bot's device, as after all its sessions "
+            "were signed out. Run `python -m bot login` with the password: it becomes a new "
+            "device, signed by the same account, and the book stays."
         )
 
 
@@ -145,6 +158,33 @@ def http_status(answer: Response) -> int:
     """The HTTP status behind one of nio's answers; 0 if there is none."""
     # nio declares the answer of its other, synchronous client here.
     return int(getattr(answer.transport_response, "status", 0))
+
+
+def http_date(answer: Response) -> datetime | None:
+    """The homeserver's own time when it gave an answer (UTC), if it told it."""
+    headers = getattr(answer.transport_response, "headers", {})
+    try:
+        told = parsedate_to_datetime(headers.get("Date", ""))
+    except ValueError:
+        return None
+    return told if told.tzinfo else told.replace(tzinfo=UTC)
+
+
+async def refuse_lost_device(client: AsyncClient) -> None:
+    """DeviceLost where keys that were uploaded are not at the homeserver: nobody would write to it.
+
+    Uploaded again they would help little: a client that saw a device go may never take it back.
+    """
+    if not client.olm_account_shared:
+        return  # they are still to be uploaded
+    query: dict[str, Any] = {"device_keys": {client.user_id: []}}
+    try:
+        status, answer = await call(client, "POST", "/_matrix/client/v3/keys/query", query)
+    except OUT_OF_REACH:
+        return
+    known = answer.get("device_keys", {}).get(client.user_id, {})
+    if status == OK and client.device_id not in known:
+        raise DeviceLost
 
 
 async def tend_keys(client: Client) -> bool:

@@ -1,12 +1,12 @@
 """Many answers at once become one message: after the bot was away, or when a room overflows.
 
 Every event is worked through and recorded by itself, at its own time; only the answers are held
-back, in the outbox, until nothing waits any more. Then one message tells them all, in few words.
+back, in the outbox, until nothing waits any more. Then one message tells them all (`inshort.py`).
 """
 
-from collections.abc import Sequence
 from datetime import datetime, timedelta
 
+from bot.inshort import in_short
 from storage import inbox, outbox, rooms
 from storage.book import Book
 from storage.database import Database
@@ -28,21 +28,23 @@ OF_ROOM_A_MINUTE = 60
 TOGETHER_EVERY = timedelta(seconds=30)
 """Where that many are asked for, what is told together comes no faster than this."""
 MINUTE = timedelta(minutes=1)
-LINES = 10
-"""Lines of what is told together; of the rest only the number is said."""
-LONGEST_LINE = 200
 
 
 async def holds_back(
-    db: Database, room: Room, item: Item, now: datetime, *, paced: bool = False
+    db: Database, room: Room, item: Item, answer: Message, now: datetime, *, paced: bool = False
 ) -> bool:
     """Whether the answer to an event is to be told together with others.
 
-    `paced`: also where a member, or the room, has had many answers in the last minute.
+    First aid is not, unless the room has just been told the same. `paced`: also where a member,
+    or the room, has had many answers in the last minute.
     """
-    if await outbox.is_holding(db, room.id):
-        return True
+    is_urgent = answer.tx_id.startswith(outbox.URGENT)
+    if is_urgent and not await outbox.was_said(db, room.id, answer.body, now - MINUTE, now):
+        return False
     sender = str(item.raw.get("sender"))
+    # One member's flood holds up nobody else's answers, but all of theirs: they stay in order.
+    if await outbox.is_holding(db, room.id, sender):
+        return True
     is_old = now - item.at > OLD
     return (
         (is_old and await _old_ones(db, item, now) > OLD_ONES)
@@ -60,8 +62,8 @@ async def _old_ones(db: Database, item: Item, now: datetime) -> int:
 async def _is_fast(db: Database, room: Room, item: Item, now: datetime) -> bool:
     """Whether a member or a room has had as many answers as there are in a minute."""
     sender, since = str(item.raw.get("sender")), now - MINUTE
-    to_member, _ = await outbox.lately(db, room.id, since, sender=sender, besides=item.event)
-    in_room, _ = await outbox.lately(db, room.id, since, besides=item.event)
+    to_member, _ = await outbox.lately(db, room.id, since, now, sender=sender, besides=item.event)
+    in_room, _ = await outbox.lately(db, room.id, since, now, besides=item.event)
     return to_member >= OF_MEMBER_A_MINUTE or in_room >= OF_ROOM_A_MINUTE
 
 
@@ -76,37 +78,11 @@ async def tell_together(db: Database, now: datetime, *, paced: bool = False) -> 
             room = await rooms.find(db, address)
             if room is None or await outbox.unsent(db, room.id, limit=1):
                 continue
-            if paced and (await outbox.lately(db, room.id, now - TOGETHER_EVERY))[1]:
+            if paced and (await outbox.lately(db, room.id, now - TOGETHER_EVERY, now))[1]:
                 continue
             held = await outbox.held(db, room.id)
-            message = Message(
-                tx_id=f"sum-{held[0][0]}", kind="reply", body=await _summary(Book(db, room), held)
-            )
+            message = await in_short(Book(db, room), held, now)
             await outbox.put(db, room.id, message, now)
             await outbox.gather(db, room.id, message.tx_id)
             told += 1
     return told
-
-
-async def _summary(book: Book, held: Sequence[tuple[int, Message]]) -> str:
-    # The last answer to a message stands; the ones before it were to words since changed.
-    latest = {message.to_event: message for _, message in held}
-    spoken = [message for message in latest.values() if message.kind != "reaction"]
-    # What asks for something comes first: it may be cut off nowhere.
-    spoken.sort(key=lambda message: "?" not in message.body)
-    lines = [await _line(book, message) for message in spoken[:LINES]]
-    marked = len(latest) - len(spoken)
-    if len(spoken) > LINES:
-        lines.append(f"… and {len(spoken) - LINES} more answers. Ask about a bin to hear of it.")
-    if marked:
-        lines.append(f"Noted without words: {marked}.")
-    return "\n".join(["Many messages came at once; I took them in one by one. In short:", *lines])
-
-
-async def _line(book: Book, message: Message) -> str:
-    trace = await inbox.trace(book.db, book.room.address, message.to_event or "")
-    name = await book.name_of(trace.sender) if trace and trace.sender else None
-    words = message.body.split("\n", 1)[0]
-    if len(words) > LONGEST_LINE:
-        words = f"{words[:LONGEST_LINE].rstrip()}…"
-    return f"• {name}: {words}" if name else f"• {words}"

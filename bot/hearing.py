@@ -26,7 +26,7 @@ from handlers.answer import Answer, Turn
 from handlers.help import NOT_UNDERSTOOD
 from handlers.neighbours import UNCLEAR, asked_first, bin_meant
 from handlers.reading.acts import Act, Amend, Ask, Decline, Later, Observe, Retract
-from handlers.reading.arranged import CallOff, Plan, Skip
+from handlers.reading.arranged import CallOff, Harm, Plan, Skip
 from handlers.reading.arranged import Moved as DateMoved
 from handlers.reading.plans import Reading
 from handlers.reading.room.inthetalk import SmallTalk, may_answer, small_talk
@@ -120,6 +120,9 @@ class Hearing:
             return
         acts = await self._understood(said, turn)
         turn = replace(turn, helps=self.helps)
+        acts, which = await asked.which_of_many(acts, said, turn, self.talk)
+        if which:
+            await self._take_up(which, turn)
         if refers_to is None and any(isinstance(act, Amend) for act in acts):
             turn = replace(turn, refers_to=await self.talk.told_of_sender(turn))
         await self._answer(acts, turn)
@@ -229,6 +232,8 @@ class Hearing:
         if ours and ours.kind == "calendar":
             await notices.take_away(self.book.db, self.room)
             return
+        if ours:
+            await outbox.taken_away(self.book.db, self.room.id, target)
         trace = await inbox.trace(self.book.db, self.room.address, target)
         at = trace.at if trace else withdrawn.at
         turn = await self._turn(target, at, cause=withdrawn.event)
@@ -386,6 +391,7 @@ class Hearing:
                 answer = replace(answer, entries=corrections.succeed(answer.entries, succeeding))
             if isinstance(act, Ask) and answer.say:
                 self.asked.append(act)
+            self.replying.urgent |= isinstance(act, Harm) and bool(answer.say)
             meant |= _meant_besides(act, answer)
             await self._take_up(answer, turn)
 

@@ -1,4 +1,4 @@
-"""Whose invitations the bot follows, and which rooms it comes to."""
+"""Whose invitations the bot follows, which rooms it comes to, and which it goes from."""
 
 import asyncio
 import json
@@ -10,7 +10,7 @@ from nio import InviteEvent, InviteMemberEvent
 from nio.client.async_client import AsyncClient
 from nio.responses import JoinResponse, RoomLeaveResponse, SyncResponse
 
-from bot.connection import OUT_OF_REACH, call
+from bot.connection import OUT_OF_REACH, call, http_status
 from bot.pacing import Bell, Patience
 from bot.settings import Settings
 
@@ -37,8 +37,16 @@ class Invitations:
         self._open: dict[str, str] = {}
         self._awaited: dict[str, str] = {}
         """The rooms that replace ones the bot is in, with a server to find each by."""
+        self._left: set[str] = set()
+        """The rooms to go from."""
         self._knows_rooms = False
         self.bell = Bell()
+
+    def leave(self, room: str) -> None:
+        """Have a room left where there is nobody to talk with."""
+        if room not in self._left:
+            self._left.add(room)
+            self.bell.ring()
 
     def take(self, response: SyncResponse) -> None:
         """Note what a sync answer brought, once it is known which rooms replace ours."""
@@ -50,6 +58,7 @@ class Invitations:
             self._open.pop(room, None)
         for room in response.rooms.join:
             self._awaited.pop(room, None)
+        self._left.difference_update(response.rooms.leave)
 
     def expect(self, room: str, server: str) -> None:
         """A room the bot is in is replaced by this one: come there, now or when invited."""
@@ -69,6 +78,8 @@ class Invitations:
             out_of_reach = False
             for room, server in list(self._awaited.items()):
                 out_of_reach = not await self._come(room, server) or out_of_reach
+            for room in list(self._left):
+                out_of_reach = not await self._go_from(room) or out_of_reach
             for room, inviter in list(self._open.items()):
                 if await self._settle(room, inviter):
                     self._open.pop(room, None)
@@ -115,6 +126,16 @@ class Invitations:
         if status == 200:
             log.info("came to the room that replaces one of ours")
         return status < 500
+
+    async def _go_from(self, room: str) -> bool:
+        """False if it is to be tried again."""
+        try:
+            answer = await self._client.room_leave(room)
+        except OUT_OF_REACH:
+            return False
+        if isinstance(answer, RoomLeaveResponse):
+            log.info("left a room in which nobody was, or nobody can write")
+        return http_status(answer) < 500
 
     async def _settle(self, room: str, inviter: str) -> bool:
         """True when nothing is left to do about an invitation."""

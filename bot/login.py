@@ -15,7 +15,15 @@ from nio.responses import DiscoveryInfoResponse, LoginResponse, WhoamiResponse
 from bot import account as accounts
 from bot import settings
 from bot.account import Account
-from bot.connection import OUT_OF_REACH, connected, cross_sign, tend_keys
+from bot.connection import (
+    OUT_OF_REACH,
+    DeviceLost,
+    call,
+    connected,
+    cross_sign,
+    refuse_lost_device,
+    tend_keys,
+)
 from bot.settings import Home
 from bot.terminal import say
 from storage.errors import UserError
@@ -98,28 +106,51 @@ async def _log_in(
     try:
         homeserver = await _find(answers.homeserver)
         same = before if before and _is_same(place, before, homeserver, answers.user) else None
-        if answers.password:
-            account = await _by_password(homeserver, answers, same)
-        else:
-            account = await _by_token(homeserver, answers, same)
-        if before and before.user != account.user:
-            raise LoginError(
-                f"{place.folder} belongs to {before.user}. "
-                f"Give {account.user} a home of its own with --home."
-            )
-        if before:
-            # Also for another device: the same identity signs it.
-            account = replace(account, seeds=before.seeds)
-        accounts.write(place, account)
-        async with connected(place, account) as client:
-            await tend_keys(client)
-            password = answers.password or None
-            return await cross_sign(client, place, account, password, replaces=new_identity)
+        try:
+            return await _come_in(place, homeserver, answers, before, same, new_identity)
+        except DeviceLost:
+            if not answers.password:
+                raise
+            return await _come_in(place, homeserver, answers, before, None, new_identity)
     except OUT_OF_REACH as error:
         raise LoginError(
             f"{answers.homeserver} cannot be reached ({type(error).__name__}). "
             "Check the address and the connection, then run `python -m bot login` again."
         ) from error
+
+
+async def _come_in(
+    place: Home,
+    homeserver: str,
+    answers: Answers,
+    before: Account | None,
+    same: Account | None,
+    new_identity: bool,
+) -> Account:
+    """Log in as the `same` device or as a new one, keep the login, and have the device signed."""
+    if answers.password:
+        account = await _by_password(homeserver, answers, same)
+    else:
+        account = await _by_token(homeserver, answers, same)
+    if before and before.user != account.user:
+        raise LoginError(
+            f"{place.folder} belongs to {before.user}. "
+            f"Give {account.user} a home of its own with --home."
+        )
+    if before:
+        # Also for another device: the same identity signs it.
+        account = replace(account, seeds=before.seeds)
+    accounts.write(place, account)
+    async with connected(place, account) as client:
+        try:
+            await refuse_lost_device(client)
+        except DeviceLost:
+            if answers.password:  # a session without keys is of no use to anybody
+                await call(client, "POST", "/_matrix/client/v3/logout", {})
+            raise
+        await tend_keys(client)
+        password = answers.password or None
+        return await cross_sign(client, place, account, password, replaces=new_identity)
 
 
 async def _find(said: str) -> str:

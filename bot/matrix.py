@@ -7,13 +7,13 @@ token used: whatever happens in between, the homeserver tells it again.
 import asyncio
 import logging
 from collections.abc import Callable
-from datetime import datetime, timedelta
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from nio.responses import SyncError, SyncResponse
 
 from bot import timeline, upgrades
-from bot.connection import OUT_OF_REACH, Client, SignedOut, http_status, tend_keys
+from bot.connection import OUT_OF_REACH, Client, SignedOut, http_date, http_status, tend_keys
 from bot.greeting import greet, greet_again
 from bot.invitations import Invitations
 from bot.missing_keys import MissingKeys
@@ -36,7 +36,9 @@ FILTER: dict[str, dict[str, Any]] = {
     "presence": {"types": []},
     "account_data": {"types": []},
 }
+SPACE = "m.space"
 CLOCKS_DIFFER = timedelta(minutes=10)
+EARLIEST = datetime.min.replace(tzinfo=UTC)
 
 Clock = Callable[[], datetime]
 
@@ -133,20 +135,33 @@ class Session:
     async def _take(self, response: SyncResponse, since: str | None) -> None:
         first = not self.ready.is_set()
         await self._note_leaving(response, first)
+        # By the clock that is ahead: that of a machine just started may still be behind.
+        received = max(self._now(), http_date(response) or EARLIEST)
         arrivals: list[Arrival] = []
         for room, info in response.rooms.join.items():
             known = room in self._present
-            news = await timeline.news(self._client, self._db, room, info, since, known)
+            if self._is_empty(room):
+                self.invitations.leave(room)
+                if not known:
+                    continue
+            news = await timeline.news(self._client, self._db, room, info, since, known, received)
             arrivals += news.arrivals
             if not known:
                 # Before the token is kept: after a crash the coming is told, and noted, again.
                 await self._come_in(room, news.came_at)
+            if news.in_clear and await self._keys.refuse_in_clear(room, news.in_clear, self._now()):
+                self._outgoing.ring()
             if known and (new := upgrades.replacement(info)):
                 await self._replaced(room, *new)
         await inbox.take_in(self._db, arrivals, response.next_batch)
         self.invitations.take(response)
         self._keys.expect(arrivals)
         await self._keys.retry(response, every=first)
+
+    def _is_empty(self, room: str) -> bool:
+        """Whether there is nobody to talk with: all others have left, or it only groups rooms."""
+        there = self._client.rooms[room]
+        return there.room_type == SPACE or set(there.users) == {self._client.user_id}
 
     async def _replaced(self, room: str, new: str, server: str) -> None:
         """A room of ours was upgraded: go where it went, or take its book along if we are there."""

@@ -20,6 +20,7 @@ from nio import (
 
 from bot import timeline
 from bot.connection import Client
+from bot.heard import moment
 from bot.pacing import Bell
 from storage import inbox, outbox, rooms
 from storage.database import Database
@@ -44,11 +45,16 @@ WITHHELD = (
     "I could not read this message: your app keeps its key from me, so nothing of it is written "
     "down. Let it write to unverified devices in this room, or verify mine; then say it again."
 )
+IN_CLEAR = (
+    "I took nothing from this message: it came unencrypted, and in this encrypted room I believe "
+    "only what is encrypted. Please say it again from an app that encrypts."
+)
 UNSIGNED = (
     "I took nothing from this message: it came from a device that its owner has not signed. Verify "
     "that device from another of yours, and I write it down after all."
 )
 
+SENT_AT = "origin_server_ts"
 MOST_WITHHELD = 1000
 """Notes of keys kept from us that are remembered: anybody can send some."""
 
@@ -127,6 +133,29 @@ class MissingKeys:
             message = Message(tx_id=once, kind="reply", body=why, to_event=item.event)
             async with self._db.transaction():
                 await outbox.put(self._db, room, message, now)
+            self._told.add(once)
+            told = True
+        return told
+
+    async def refuse_in_clear(
+        self, address: str, messages: Iterable[Mapping[str, Any]], now: datetime
+    ) -> bool:
+        """Say of words in clear that nothing was taken from them, once a day to their sender."""
+        room = await rooms.find(self._db, address)
+        told = False
+        for raw in messages:
+            event, sender, at = raw.get("event_id"), raw.get("sender"), moment(raw.get(SENT_AT))
+            once = f"clear-{address}-{sender}-{now.date()}"
+            if room is None or sender == self._client.user_id or once in self._told:
+                continue
+            if at is None or now - at >= OWN_UP_BEFORE or not isinstance(event, str):
+                continue
+            content = raw.get("content")
+            if not isinstance(content, Mapping) or content.get("msgtype") == "m.notice":
+                continue  # nothing would be taken from it anyway
+            message = Message(tx_id=once, kind="reply", body=IN_CLEAR, to_event=event)
+            async with self._db.transaction():
+                await outbox.put(self._db, room.id, message, now)
             self._told.add(once)
             told = True
         return told

@@ -40,6 +40,12 @@ async def not_of_another(
     return [] if called else list(acts)
 
 
+_YOU = words_in("you your yours u")
+_INSIDE = words_in("in inside altogether far full bran starter")
+_OF_THE_BOOK = frozenset({"bin", "totals", "full", "starter", "bran", "dose"})
+"""What nobody knows as well as the book: it may be asked amid the talk of the bins."""
+
+
 def _calls(body: str, name: str) -> bool:
     """Whether the words begin with a name, or end with one behind a comma."""
     first = f"@?{re.escape(name)}"
@@ -62,6 +68,10 @@ async def not_among_others(
     drained = isinstance(reading.context.just_told, Drain)
     if drained and all(isinstance(act, Ask) and act.topic == "dilution" for act in acts):
         return list(acts)
+    of_book = all(isinstance(act, Ask) and act.topic in _OF_THE_BOOK for act in acts)
+    of_book = of_book and reading.message.has(_INSIDE) and not reading.message.has(_YOU)
+    if of_book and await talk.is_of_bins(said, most_else=3):
+        return list(acts)
     of_dues = all(isinstance(act, Ask) and act.topic == "due" for act in acts)
     if await _is_among_others(said, talk, OF_ELSE if of_dues else None):
         return []
@@ -74,7 +84,7 @@ async def only_amounts(
     acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
 ) -> list[Act | Plan]:
     """The acts; an amount alone is a layer while layers are told, asked about where nothing else
-    was talked of, and none of the book's where it was.
+    was talked of; where it was, only peelings and the like are asked about.
     """
     if not any(BARE in act.rules for act in acts if isinstance(act, Unsure)):
         return list(acts)
@@ -84,7 +94,7 @@ async def only_amounts(
         return list(acts)
     since = await said_behind(None, said, talk)
     if since.own or since.others or since.asked:
-        return []
+        return list(acts) if any(item.scrap for item in reading.message.items) else []
     lately = since.at is not None and said.at - since.at <= TALK_GOES_ON
     if not (lately and reading.message.items and isinstance(since.record, Layer)):
         return list(acts)

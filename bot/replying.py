@@ -32,6 +32,8 @@ class Replying:
     """What was written down and needs no words but a mark."""
     aloud: bool = False
     """Whether what was written down is said in words: whoever told it named no bin."""
+    urgent: bool = False
+    """Whether it tells what to do where somebody is hurt."""
     _reasons: list[str] = field(default_factory=list)
     _attached: list[Message] = field(default_factory=list)
     """Files and pictures to be posted."""
@@ -81,7 +83,7 @@ class Replying:
         self, cause: str, event: str, *, thread: str | None = None, rewrites: int | None = None
     ) -> Message:
         return Message(
-            tx_id=f"re-{cause}",
+            tx_id=f"{outbox.URGENT if self.urgent else 're'}-{cause}",
             kind="reply",
             body=_words(self.spoken, [words for words in self.noted if words]),
             to_event=event,

@@ -22,7 +22,7 @@ from bot import clock, settings
 from bot.account import Account
 from bot.backup import keep_daily
 from bot.calendar_server import CalendarServer, keep_shared
-from bot.connection import Client, closed_after, cross_sign, opened, tend_keys
+from bot.connection import Client, closed_after, cross_sign, opened, refuse_lost_device, tend_keys
 from bot.forget import forget_left
 from bot.matrix import Session
 from bot.pacing import Bell
@@ -112,6 +112,7 @@ async def take_part(
     async with closed_after(client):
         db = await Database.open(place.book, alone=True)
         try:
+            await refuse_lost_device(client)
             await tend_keys(client)
             await cross_sign(client, place, account)
             async with served(db, chosen.listen, chosen.address, clock.now):

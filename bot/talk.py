@@ -1,5 +1,6 @@
 """What a message is read in: who is there, what was said before it, and what it leans on."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from datetime import timedelta
 from typing import Any
@@ -111,14 +112,14 @@ class Talk:
             on_handover=own is not None and own.act == "offer",
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             harmed=any(cue in heard.body for cue in NEXT_CUES) and await self._told_of_harm(),
-            of_bins=after_bot or (may_be_of_bins(heard.body) and await self._is_of_bins(heard)),
+            of_bins=after_bot or (may_be_of_bins(heard.body) and await self.is_of_bins(heard)),
             in_room=True,
             places=tuple(await self.book.places()),
             kept=await self._kept(turn) if may_own(heard.body, members) else (),
         )
 
-    async def _is_of_bins(self, said: Said | Edited) -> bool:
-        """Whether the room has just talked of its bins, with one word on other things at most."""
+    async def is_of_bins(self, said: Said | Edited, most_else: int = 1) -> bool:
+        """Whether the room has just talked of its bins, with few words on other things since."""
         db, address = self.book.db, self.book.room.address
         latest = await outbox.latest(db, self.book.room.id)
         if latest and isinstance(said, Said) and await self.comes_next(said):
@@ -127,7 +128,7 @@ class Talk:
         for before in await inbox.said_lately(db, address, self.item.id, MOST_BEFORE):
             mark = (before.mark or "")[:1]
             of_else += mark in OF_ELSE
-            if said.at - before.at > TALK_GOES_ON or of_else > 1:
+            if said.at - before.at > TALK_GOES_ON or of_else > most_else:
                 return False
             if mark == "[" or (latest is not None and latest[0].to_event == before.event):
                 return True  # it asked us, or was answered
@@ -228,6 +229,18 @@ class Talk:
             if before.mark:
                 break  # other things were talked of since
         return {}
+
+    async def told_together(self, said: Said) -> Sequence[Entry]:
+        """What stands of the sender's own, where a message told several answers and is replied to.
+
+        Empty where they had but one there.
+        """
+        if not said.replies_to:
+            return ()
+        db, room = self.book.db, self.book.room.id
+        events = await outbox.told_in(db, room, said.replies_to, said.sender)
+        made = [entry for event in events for entry in await self.book.of_event(event)]
+        return made if len({entry.event for entry in made}) > 1 else ()
 
     async def told_of_sender(self, turn: Turn) -> str | None:
         """The message before, or the one we answered last, if another told there what the sender

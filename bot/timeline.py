@@ -1,7 +1,8 @@
 """What a sync answer says of a room, as arrivals in the order they are to be heard.
 
 The rules: nothing from before the bot's own coming is heard; what a limited timeline leaves out is
-fetched first; an event without its key is parked; from ciphertext only words are taken.
+fetched first; an event without its key is parked; from ciphertext only words are taken, and words
+in clear only from before the room was encrypted.
 """
 
 import logging
@@ -20,7 +21,7 @@ from bot.connection import Client, http_status
 from storage import inbox
 from storage.database import Database
 from storage.inbox import Arrival, Item
-from storage.moments import from_ms
+from storage.moments import from_ms, to_ms
 
 log = logging.getLogger(__name__)
 
@@ -46,25 +47,40 @@ class News:
 
     arrivals: list[Arrival]
     came_at: datetime | None
+    in_clear: Sequence[Mapping[str, Any]] = ()
+    """Words that are not believed: any homeserver can put some into an encrypted room."""
 
 
 async def news(
-    client: Client, db: Database, room: str, info: RoomInfo, since: str | None, known: bool
+    client: Client,
+    db: Database,
+    room: str,
+    info: RoomInfo,
+    since: str | None,
+    known: bool,
+    received: datetime,
 ) -> News:
-    """What a sync answer tells of a joined room; `known` if the bot was in it before."""
+    """What a sync answer tells of a joined room; `known` if the bot was in it before.
+
+    Nothing is later than it was `received`, whatever the clock of its sender's homeserver says.
+    """
     events: list[AnyEvent] = list(info.timeline.events)
     start = _coming(events, client.user_id)
     if start is None and info.timeline.limited:
         events = await _missed(client, db, room, info.timeline.prev_batch, since) + events
         start = _coming(events, client.user_id)
-    came_at = None if start is None else from_ms(_moment(events[start])[0])
+    came_at = None if start is None else min(from_ms(_moment(events[start])[0]), received)
     if start is None:
         # Our coming is none of them: it was before them all, or it is not known when.
         start = 0 if known else len(events)
     standing = [event for event in [*info.state, *events[:start]] if _is_standing(event)]
     standing.sort(key=_moment)
-    taken = (_arrival(client, room, event) for event in [*standing, *events[start:]])
-    return News([arrival for arrival in taken if arrival is not None], came_at)
+    encrypted_from = max(start, _encrypted_from(client, room, events))
+    in_clear = [e.source for e in events[encrypted_from:] if _is_words_in_clear(e)]
+    encrypted = [e for e in events[encrypted_from:] if not _is_words_in_clear(e)]
+    heard = [*standing, *events[start:encrypted_from], *encrypted]
+    taken = (_arrival(client, room, event, received) for event in heard)
+    return News([arrival for arrival in taken if arrival is not None], came_at, in_clear)
 
 
 def decrypted(client: Client, item: Item) -> Mapping[str, Any] | None:
@@ -144,6 +160,25 @@ def _joins(source: Mapping[str, Any]) -> bool:
     return is_in and before.get("membership") != "join"
 
 
+def _encrypted_from(client: Client, room: str, events: Sequence[AnyEvent]) -> int:
+    """The first of the events from which on the room is encrypted; their number if it is not."""
+    if not client.rooms[room].encrypted:
+        return len(events)
+    turned_on = (index for index, event in enumerate(events) if _turns_encryption_on(event))
+    return next(turned_on, 0)
+
+
+def _turns_encryption_on(event: AnyEvent) -> bool:
+    """Whether the room was not encrypted before it; later ones only change how often keys do."""
+    before = event.source.get("unsigned") or {}
+    is_first = not before.get("prev_content") and not before.get("replaces_state")
+    return event.source.get("type") == "m.room.encryption" and not event.decrypted and is_first
+
+
+def _is_words_in_clear(event: AnyEvent) -> bool:
+    return event.source.get("type") == "m.room.message" and not event.decrypted
+
+
 def _is_member(event: AnyEvent) -> bool:
     return event.source.get("type") == "m.room.member" and not event.decrypted
 
@@ -157,11 +192,14 @@ def _moment(event: AnyEvent) -> tuple[int, str]:
     return event.source["origin_server_ts"], event.source["event_id"]
 
 
-def _arrival(client: Client, room: str, event: AnyEvent) -> Arrival | None:
+def _arrival(client: Client, room: str, event: AnyEvent, received: datetime) -> Arrival | None:
     if not isinstance(event.source.get("event_id"), str):
         return None
     parked = isinstance(event, MegolmEvent) and _may_be_read_later(client, room, event)
-    return Arrival(room=room, raw=raw(event), parked=parked)
+    source, sent_at = raw(event), event.source.get("origin_server_ts")
+    if isinstance(sent_at, int) and sent_at > to_ms(received):
+        source = {**source, "origin_server_ts": to_ms(received)}
+    return Arrival(room=room, raw=source, parked=parked)
 
 
 def _may_be_read_later(client: Client, room: str, event: MegolmEvent) -> bool:

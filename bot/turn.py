@@ -70,8 +70,9 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
         await hearing.take()
         reply = hearing.replying.message
         if reply:
-            held = await holds_back(db, hearing.room, item, now, paced=paced)
-            await outbox.put(db, hearing.room.id, reply, now, held=held)
+            held = await holds_back(db, hearing.room, item, reply, now, paced=paced)
+            sender = heard.sender if held else None
+            await outbox.put(db, hearing.room.id, reply, now, held_of=sender)
         if hearing.favour:
             trace = replace(trace, mark=hearing.favour)
         elif hearing.asks and not reply:  # what we answer is asked of nobody else

@@ -20,12 +20,13 @@ from handlers.phrasing import (
     too_long_ago,
     volume,
 )
-from handlers.practice.density import capacity_kg
+from handlers.practice.density import bran_ml, capacity_kg
 from handlers.practice.dose import LAYER_DEPTH, SPOONS, Dose, dose
-from handlers.practice.figure import Refused, number
+from handlers.practice.figure import Refused, listed, number
+from handlers.practice.tablespoons import SPOON_ML
 from handlers.reading.acts import Amend, Layer
 from handlers.state import BinState, fold, layer_mass, named
-from storage.rows import Facts, NewEntry, Units
+from storage.rows import Entry, Facts, NewEntry, Units
 
 TROUBLED = frozenset({"rotten", "green_mould", "black_mould"})
 """Signs that raise the dose of the next layers."""
@@ -38,6 +39,9 @@ OVERFULL = 1.2
 
 LONG_AGO = timedelta(days=60)
 """A layer of a day before that is an anecdote or a slip: its bin has long been buried."""
+
+MOST_LISTED = 5
+"""Layers of which each amount is said where they are told together."""
 
 NEARLY_FULL = 0.8
 """From this fill on the answer says that the bin is about to be sealed."""
@@ -195,6 +199,19 @@ def _words(entry: NewEntry, reckoned: Dose | None, turn: Turn) -> str:
     spoons = starter(reckoned.tablespoons, reckoned.starter_g, turn.units)
     reason = "" if reckoned.reason.startswith("nothing") else f": {reckoned.reason}"
     return f"{capital(spoons)} of starter on {amount}{where}{when}{whose}{reason}."
+
+
+def summed(layers: Sequence[Entry], turn: Turn) -> str:
+    """Several layers of one doer in one bin, and the starter that they want in all."""
+    bin, doer = layers[0].bin, layers[0].member
+    weight = mass(sum(layer_mass(layer.facts) or 0.0 for layer in layers), turn.units)
+    if len(layers) <= MOST_LISTED:
+        weight = listed(said_amount(layer.facts, turn) for layer in layers)
+    grams = sum(layer.facts.starter_g or 0.0 for layer in layers)
+    spoons = starter(bran_ml(grams) / SPOON_ML[spoon(turn.units)], grams, turn.units)
+    where = f" in {the(bin.name)}" if bin else ""
+    whose = f", by {doer}" if doer and doer != turn.sender else ""
+    return f"{len(layers)} layers, {weight}{where}{whose}: {spoons} of starter in all."
 
 
 def said_amount(facts: Facts, turn: Turn) -> str:

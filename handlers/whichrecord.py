@@ -6,7 +6,7 @@ from dataclasses import fields, replace
 from handlers.answer import Turn
 from handlers.people import is_same
 from handlers.practice.kinds import Shares
-from handlers.reading.acts import Act, Amend, OnBins
+from handlers.reading.acts import Act, Amend, OnBins, Retract
 from handlers.reading.arranged import Plan
 from handlers.reading.corrections.partright import BY_PART
 from storage.book import Book
@@ -83,7 +83,12 @@ def is_of_all(act: Amend, entries: Sequence[Entry]) -> bool:
     )
 
 
-def said(act: Amend) -> set[str]:
+def names_none(act: Amend | Retract) -> bool:
+    """Whether the record is called by nothing that it is known by."""
+    return said(act).isdisjoint(_NAMING - {"rules"} | {"which", "what", "of_bin", "anew"})
+
+
+def said(act: Amend | Retract) -> set[str]:
     """The names of the fields that were said."""
     return {item.name for item in fields(act) if getattr(act, item.name) not in (None, ())}
 

@@ -70,6 +70,20 @@ def newest_good(book: Path) -> Path | None:
     return next((path for path in by_age if not faults(path)), None)
 
 
+def instead_of_none(book: Path) -> Path | None:
+    """The newest good backup of a book that is gone, or empty; None where a book may be begun."""
+    is_there = book.exists() and book.stat().st_size > 0
+    return None if is_there else newest_good(book)
+
+
+def gone(book: Path, good: Path) -> str:
+    """What to do about a book that is gone though it has backups."""
+    return (
+        f"the book {book} is {'empty' if book.exists() else 'gone'}, though it has backups: put "
+        f"its newest good one, {good}, in its place, or move {good.parent} away to begin anew"
+    )
+
+
 def faults(book: Path, *, thorough: bool = False) -> list[str]:
     """What is wrong with a book file as SQLite sees it, line by line; nothing if it is whole."""
     check = "integrity_check" if thorough else "quick_check"

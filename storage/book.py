@@ -307,6 +307,14 @@ class Book(Roster):
         )
         return question_of(row) if row else None
 
+    async def is_settled(self, event: str) -> bool:
+        """Whether a question was asked about a message, and none is open."""
+        row = await self.db.row(
+            "SELECT count(*), count(settled_by) FROM question WHERE room = ? AND event = ?",
+            (self.room.id, event),
+        )
+        return row is not None and 0 < row[0] == row[1]
+
     async def question_settled_by(self, event: str) -> Question | None:
         """Of the last questions asked, the one about another message that a message, or an edit of
         it, answered.

@@ -21,7 +21,7 @@ PRAGMAS = (
     "PRAGMA journal_mode = WAL",
     "PRAGMA synchronous = FULL",  # an answer once given must survive a power cut
     "PRAGMA foreign_keys = ON",
-    "PRAGMA busy_timeout = 5000",
+    "PRAGMA busy_timeout = 60000",  # a backup tool, or somebody looking into it, soon lets go
     "PRAGMA trusted_schema = OFF",
     "PRAGMA secure_delete = ON",  # words that are not kept are not left on the disk either
     "PRAGMA temp_store = MEMORY",  # nor in a temporary file, which would be slower besides
@@ -219,6 +219,8 @@ def _ready(book: Path, alone: bool) -> Lock | None:
     """Make a new book its owner's only, and look through one that is there; its lock."""
     if book.is_dir():
         raise BookError(f"{book} is a folder: name the book in it")
+    if good := backup.instead_of_none(book):
+        raise BookError(backup.gone(book, good))
     if not book.exists():
         os.close(os.open(book, os.O_WRONLY | os.O_CREAT, 0o600))
     lock = Lock(book) if alone else None

@@ -4,7 +4,11 @@ import os
 import sqlite3
 from pathlib import Path
 
-from storage.errors import BookError
+from storage.errors import BookError, result_code
+
+
+class BookHeld(BookError):
+    """Another process has the book for itself."""
 
 
 class Lock:
@@ -21,12 +25,17 @@ class Lock:
         )
         try:
             self._held.execute("BEGIN EXCLUSIVE")
-        except sqlite3.OperationalError:
+        except sqlite3.DatabaseError as error:
             self._held.close()
+            if result_code(error) == sqlite3.SQLITE_BUSY:
+                raise BookHeld(
+                    f"another Pailkeeper is using the book {book}: stop that one first, or name "
+                    "another book"
+                ) from None
             raise BookError(
-                f"another Pailkeeper is using the book {book}: stop that one first, or name "
-                "another book"
-            ) from None
+                f"the lock {place} cannot be taken ({error}): make room on the disk, or look at "
+                "the file and its folder, and start again; nothing is lost"
+            ) from error
 
     def close(self) -> None:
         """Let others have the book."""
@@ -44,6 +53,8 @@ def is_held(book: Path) -> bool:
         return False
     try:
         Lock(book).close()
-    except BookError:
+    except BookHeld:
         return True
+    except (BookError, OSError):
+        return False  # the disk does not even take a lock
     return False

@@ -19,16 +19,20 @@ UNSAID = frozenset({"reaction", "calendar"})
 _SAID = "outbox:said,held"
 _HELD = "outbox:held,gathered"
 """What depends on all that was said, and on what is held back."""
+DELETED = "deleted in the room"
+"""Why an answer that was sent is not to be changed any more."""
+URGENT = "harm"
+"""How the `tx_id` begins of what is said before all else."""
 LATEST = 500
 """Of so many messages it is looked when they were made: in a minute there are no more."""
 
 
 async def put(
-    db: Database, room: int, message: Message, made_at: datetime, *, held: bool = False
+    db: Database, room: int, message: Message, made_at: datetime, *, held_of: str | None = None
 ) -> None:
     """Keep something to say, inside a transaction; a `tx_id` used before changes nothing.
 
-    `held`: it is not to be said by itself, but later with others.
+    `held_of`: it is an answer to that user which is not said by itself, but later with others.
     """
     moment = to_ms(made_at)
     new = await db.write(
@@ -46,17 +50,17 @@ async def put(
             message.why,
             message.attached,
             moment,
-            0 if held else None,
+            0 if held_of else None,
         ),
         room=room,
-        part="held" if held else "said",
+        part="held" if held_of else "said",
     )
     if new and message.rewrites and message.to_event:
         await _tell_instead(db, room, message.to_event, new)
     if new and message.kind not in UNSAID:
         db.note(room, _SAID, "latest", (message, from_ms(moment)))
-    if new and held:
-        db.note(room, _HELD, "is holding", True)
+    if new and held_of:
+        db.note(room, _HELD, held_of, True)
 
 
 async def _tell_instead(db: Database, room: int, event: str, row: int) -> None:
@@ -71,22 +75,25 @@ async def _tell_instead(db: Database, room: int, event: str, row: int) -> None:
 
 
 async def waiting(db: Database, limit: int = 50, busy: Sequence[str] = ()) -> list[Waiting]:
-    """What is to be sent next, in order, leaving out the rooms in `busy`.
+    """What is to be sent next, in order, leaving out the rooms in `busy`; first aid before all.
 
-    An answer that was never sent is edited in the first that was sent in its place.
+    An answer that was never sent is edited in the first that was sent in its place. What was said
+    in the room from before an upgrade cannot be edited from the new one: it is said anew there.
     """
     rows = await db.rows(
-        "SELECT outbox.*, room.address, ifnull(earlier.sent_as, (SELECT sent_as FROM outbox AS one "
+        "SELECT outbox.*, room.address, iif(outbox.rewrites < (SELECT id FROM outbox AS moved "
+        "WHERE moved.tx_id = 'moved-' || room.id || '-' || room.address), NULL, "
+        "ifnull(earlier.sent_as, (SELECT sent_as FROM outbox AS one "
         "WHERE one.room = outbox.room AND one.to_event = outbox.to_event "
-        "AND one.rewrites = outbox.rewrites AND one.sent_as IS NOT NULL ORDER BY one.id LIMIT 1)) "
+        "AND one.rewrites = outbox.rewrites AND one.sent_as IS NOT NULL ORDER BY one.id LIMIT 1))) "
         "AS rewrites_event "
         "FROM outbox INDEXED BY outbox_waiting JOIN room ON room.id = outbox.room "
         "LEFT JOIN outbox AS earlier ON earlier.id = outbox.rewrites "
         "WHERE outbox.sent_as IS NULL AND outbox.refused IS NULL AND outbox.gathered IS NULL "
         "AND room.left_at IS NULL "
         "AND room.address NOT IN (SELECT value FROM json_each(?)) "
-        "ORDER BY outbox.id LIMIT ?",
-        (json.dumps(list(busy)), limit),
+        "ORDER BY outbox.tx_id NOT LIKE ?, outbox.id LIMIT ?",
+        (json.dumps(list(busy)), f"{URGENT}-%", limit),
     )
     return [
         Waiting(
@@ -115,20 +122,34 @@ async def refused(db: Database, row: int, why: str) -> None:
         await db.write("UPDATE outbox SET refused = ? WHERE id = ?", (why, row))
 
 
+async def taken_away(db: Database, room: int, event: str) -> None:
+    """An answer of ours was deleted: what would change it is said anew; inside a transaction."""
+    await db.write(
+        "UPDATE outbox SET refused = ?1 WHERE room = ?2 AND (sent_as = ?3 OR tx_id = ?3) "
+        "AND rewrites IS NULL",
+        (DELETED, room, event),
+    )
+
+
 async def is_known(db: Database, tx_id: str) -> bool:
     """Whether something was said, or is to be, under a transaction id."""
     return await db.row("SELECT 1 FROM outbox WHERE tx_id = ?", (tx_id,)) is not None
 
 
-async def is_holding(db: Database, room: int) -> bool:
-    """Whether answers of a room are held back."""
+async def is_holding(db: Database, room: int, sender: str) -> bool:
+    """Whether answers to a user in a room are held back."""
 
     async def ask() -> bool:
         return bool(
-            await db.rows("SELECT 1 FROM outbox WHERE room = ? AND gathered = 0 LIMIT 1", (room,))
+            await db.rows(
+                "SELECT 1 FROM outbox INDEXED BY outbox_held JOIN room ON room.id = outbox.room "
+                "CROSS JOIN inbox ON inbox.room = room.address AND inbox.event = outbox.to_event "
+                "WHERE outbox.room = ? AND gathered = 0 AND inbox.sender = ? LIMIT 1",
+                (room, sender),
+            )
         )
 
-    return await db.known(room, _HELD, "is holding", ask)
+    return await db.known(room, _HELD, sender, ask)
 
 
 async def held(db: Database, room: int) -> list[tuple[int, Message]]:
@@ -157,26 +178,39 @@ async def unsent(db: Database, room: int, limit: int, before: datetime | None = 
     return len(rows)
 
 
+async def was_said(db: Database, room: int, body: str, since: datetime, until: datetime) -> bool:
+    """Whether these words were said by themselves in a room between two moments."""
+    rows = await db.rows(
+        "SELECT 1 FROM outbox WHERE id > (SELECT max(id) FROM outbox) - ? AND room = ? "
+        "AND made_at BETWEEN ? AND ? AND body = ? AND gathered IS NULL LIMIT 1",
+        (LATEST, room, to_ms(since), to_ms(until), body),
+    )
+    return bool(rows)
+
+
 async def lately(
     db: Database,
     room: int,
     since: datetime,
+    until: datetime,
     *,
     sender: str | None = None,
     besides: str = "",
 ) -> tuple[int, int]:
-    """How many answers by themselves a room got since a moment, and how many told together.
+    """How many answers by themselves a room got between moments, and how many told together.
 
-    With `sender`, only answers to that user count among the first; those to the event `besides`
-    do not count.
+    What a clock that was since set back dates later does not count. With `sender`, only answers to
+    that user count among the first; those to the event `besides` do not count.
     """
     row = await db.row(
         "SELECT sum(outbox.tx_id NOT LIKE 'sum-%' AND (?4 IS NULL OR inbox.sender = ?4)) AS single,"
-        " sum(outbox.tx_id LIKE 'sum-%') AS together FROM outbox LEFT JOIN inbox ON "
-        "inbox.event = outbox.to_event WHERE outbox.id > (SELECT max(id) FROM outbox) - ?1 "
-        "AND outbox.room = ?2 AND outbox.made_at >= ?3 AND outbox.kind IN ('reply', 'reaction') "
+        " sum(outbox.tx_id LIKE 'sum-%') AS together FROM outbox JOIN room ON room.id = outbox.room"
+        " LEFT JOIN inbox ON inbox.room = room.address AND inbox.event = outbox.to_event "
+        "WHERE outbox.id > (SELECT max(id) FROM outbox) - ?1 "
+        "AND outbox.room = ?2 AND outbox.made_at BETWEEN ?3 AND ?6 "
+        "AND outbox.kind IN ('reply', 'reaction') "
         "AND outbox.gathered IS NULL AND outbox.to_event IS NOT ?5",
-        (LATEST, room, to_ms(since), sender, besides),
+        (LATEST, room, to_ms(since), sender, besides, to_ms(until)),
     )
     return (row["single"] or 0, row["together"] or 0) if row else (0, 0)
 
@@ -192,6 +226,21 @@ async def gather(db: Database, room: int, tx_id: str) -> None:
     )
 
 
+async def told_in(db: Database, room: int, event: str, sender: str) -> list[str]:
+    """The messages of a user whose answers the bot told together with others, as `event`."""
+    together = await db.row(OF_EVENT, (event,))
+    if together is None:
+        return []
+    rows = await db.rows(
+        "SELECT outbox.to_event FROM outbox JOIN room ON room.id = outbox.room "
+        "CROSS JOIN inbox ON inbox.room = room.address AND inbox.event = outbox.to_event "
+        "WHERE outbox.room = ?1 AND outbox.kind = 'reply' AND inbox.sender = ?3 "
+        "AND outbox.gathered = ?2 ORDER BY outbox.id",
+        (room, together["id"], sender),
+    )
+    return list(dict.fromkeys(row["to_event"] for row in rows))
+
+
 async def answer_to(db: Database, room: int, event: str) -> tuple[int, Message] | None:
     """The latest reply to a message, if one was made, with the row id of the answer itself: an
     edit of an edit is shown by no client.
@@ -200,7 +249,9 @@ async def answer_to(db: Database, room: int, event: str) -> tuple[int, Message] 
         "SELECT * FROM outbox WHERE room = ? AND to_event = ? AND kind = 'reply' ORDER BY id DESC",
         (room, event),
     )
-    first = next((row["id"] for row in rows if row["rewrites"] is None), None)
+    first = next(
+        (row["id"] for row in rows if row["rewrites"] is None and row["refused"] != DELETED), None
+    )
     return (first, _message(rows[0])) if first is not None else None
 
 

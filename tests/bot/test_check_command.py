@@ -128,6 +128,17 @@ def test_a_new_home_needs_a_login(tmp_path: Path, capsys: Out) -> None:
     ]
 
 
+def lost(book: Path) -> None:
+    backup.daily(book, date(2026, 3, 2), 7)
+    book.unlink()
+
+
+async def test_a_book_that_is_gone_from_a_home(book: Path, capsys: Out) -> None:
+    lost(book)
+    assert main(["check", "--home", str(book.parent)]) == 1
+    assert "is gone, though it has backups" in findings(capsys)[1][0]
+
+
 async def test_a_home_that_reaches_nobody(book: Path, capsys: Out) -> None:
     home = Home(book.parent)
     address = "http://127.0.0.1:9"  # the discard port: nothing listens there

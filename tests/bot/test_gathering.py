@@ -1,10 +1,11 @@
 """After an absence, or in a flood: every record is made, and the answers are told together."""
 
 from datetime import UTC, datetime, timedelta
+from typing import Any
 
 import pytest
 
-from bot import gathering
+from bot import gathering, inshort
 from bot.turn import work_off
 from storage import inbox, outbox, rooms
 from storage.book import Book
@@ -29,19 +30,23 @@ class Room:
                 self.db, ROOM, NOW - timedelta(days=30), zone="Europe/Lisbon", units="metric"
             )
 
-    async def hears(self, *bodies: str, ago: timedelta, who: str = "ines") -> list[str]:
+    async def hears(
+        self, *bodies: str, ago: timedelta, who: str = "ines", to: str | None = None
+    ) -> list[str]:
         """Messages a second apart, the first so long ago; their ids."""
         arrivals, events = [], []
         for number, body in enumerate(bodies):
             self.count += 1
             at = NOW - ago + timedelta(seconds=number)
-            raw = {
+            raw: dict[str, Any] = {
                 "type": "m.room.message",
                 "event_id": f"$e{self.count}",
                 "sender": f"@{who}:test",
                 "origin_server_ts": int(at.timestamp() * 1000),
                 "content": {"msgtype": "m.text", "body": body},
             }
+            if to:
+                raw["content"] |= {"m.relates_to": {"m.in_reply_to": {"event_id": to}}}
             arrivals.append(Arrival(room=ROOM, raw=raw))
             events.append(f"$e{self.count}")
         await inbox.take_in(self.db, arrivals, None)
@@ -78,10 +83,10 @@ async def test_old_news_is_recorded_and_told_in_one_message(room: Room) -> None:
     await room.hears(*layers(25), "what a lovely evening", ago=timedelta(hours=8))
     await room.works()
     [told] = await room.sends()
-    lines = told.message.body.split("\n")
-    assert lines[0].startswith("Many messages came at once")
-    assert len([line for line in lines if line.startswith("• ines: ")]) == gathering.LINES
-    assert lines[-1].startswith("… and 15 more answers")
+    head, line = told.message.body.split("\n")
+    assert head.startswith("Many messages came at once")
+    assert line.startswith("• ines: 25 layers, 118 kg in the shed bin: ")
+    assert "9½ cups (about 580 g) of starter in all." in line
     assert await room.masses() == [number % 9 + 1 for number in range(25)]
     assert await room.sends() == []
 
@@ -112,7 +117,8 @@ async def test_a_flood_is_recorded_and_told_in_few_messages(room: Room) -> None:
     await room.works()
     said += await room.sends()
     assert len(await room.masses()) == 101
-    assert len(said) == 1
+    assert [row.message.tx_id[:3] for row in said] == ["re-", "sum"]
+    assert "yard bin" in said[0].message.body  # one member's flood holds up nobody else's answer
 
 
 async def test_a_flood_in_one_room_holds_up_no_other(room: Room) -> None:
@@ -137,7 +143,7 @@ async def test_answers_that_cannot_be_sent_fast_enough_are_gathered(room: Room) 
     await room.works()
     [rest] = await room.sends()
     assert len(first) == gathering.SLOW.seconds + gathering.UNSENT + 1
-    assert f"… and {60 - len(first) - gathering.LINES} more answers" in rest.message.body
+    assert f"• ines: {60 - len(first)} layers" in rest.message.body
     assert len(await room.masses()) == 60
 
 
@@ -148,12 +154,12 @@ async def test_what_asks_for_something_is_told_first_and_in_few_words(room: Room
     async with room.db.transaction():
         for number, body in enumerate(bodies):
             message = Message(tx_id=f"re-${number}", kind="reply", body=body, to_event=f"${number}")
-            await outbox.put(room.db, known.id, message, NOW, held=True)
+            await outbox.put(room.db, known.id, message, NOW, held_of="@ines:test")
     await room.works()
     [told] = await room.sends()
     lines = told.message.body.split("\n")
     assert lines[1] == "• Which bin was it: shed or yard?"
-    assert all(len(line) < gathering.LONGEST_LINE + 50 for line in lines)
+    assert all(len(line) < inshort.LONGEST + 50 for line in lines)
 
 
 async def test_an_edit_among_old_news_is_told_as_it_stands(room: Room) -> None:
@@ -174,8 +180,7 @@ async def test_an_edit_among_old_news_is_told_as_it_stands(room: Room) -> None:
     await room.works()
     [told] = await room.sends()
     assert sorted(mass or 0 for mass in await room.masses()) == [0.05, 2, 3, 4, 5, 6]
-    assert told.message.body.count("•") == 6
-    assert "on 1 kg" not in told.message.body
+    assert "6 layers, 20.1 kg in the shed bin" in told.message.body
 
 
 async def test_what_is_held_back_outlives_a_crash(room: Room) -> None:
@@ -184,7 +189,7 @@ async def test_what_is_held_back_outlives_a_crash(room: Room) -> None:
     assert await room.sends() == []
     await room.works()
     [told] = await room.sends()
-    assert "… and 110 more answers" in told.message.body
+    assert "• ines: 120 layers" in told.message.body
     assert len(await room.masses()) == 120
 
 
@@ -218,3 +223,131 @@ async def test_a_room_full_of_neighbours_is_answered_together_at_last(room: Room
     assert len(await room.masses()) == 90
     single = [row for row in said if not row.message.tx_id.startswith("sum-")]
     assert len(single) == gathering.OF_ROOM_A_MINUTE
+
+
+EYE = "got juice in my eye"
+
+
+@pytest.mark.parametrize("ago", [timedelta(hours=8), timedelta(seconds=30)], ids=["old", "flood"])
+async def test_first_aid_is_never_held_back(room: Room, ago: timedelta) -> None:
+    [_, eye] = await room.hears("opened the shed bin, 200 L", EYE, ago=ago)
+    [child] = await room.hears("my child drank some of the liquid!", ago=ago, who="bram")
+    await room.hears(EYE, *layers(45), ago=ago)
+    await room.works(paced=True)
+    first, second, *_ = await room.sends()
+    assert [row.message.to_event for row in (first, second)] == [eye, child]
+    assert "Rinse" in first.message.body
+    await room.works(paced=True)
+    # What the room has just been told waits, and is told whole all the same.
+    assert first.message.body in (await room.sends())[-1].message.body
+
+
+async def test_first_aid_is_said_twice_to_two_who_ask_for_it(room: Room) -> None:
+    [first] = await room.hears(EYE, ago=timedelta(seconds=20))
+    [second] = await room.hears(EYE, ago=timedelta(0), who="bram")
+    await room.works(paced=True)
+    assert [row.message.to_event for row in await room.sends()] == [first, second]
+
+
+async def test_first_aid_goes_out_before_what_waits(room: Room) -> None:
+    await room.hears("opened the shed bin, 200 L", *layers(9), ago=timedelta(seconds=30))
+    [eye] = await room.hears(EYE, ago=timedelta(0))
+    await room.works()
+    first, *rest = [row.message.to_event for row in await room.sends()]
+    assert (first, len(rest)) == (eye, 10)
+
+
+OPENED = ("opened the shed bin, 20 L", "opened the yard bin, 20 L")
+
+
+async def test_what_is_asked_back_is_told_whole(room: Room) -> None:
+    await room.hears(*OPENED, "added 700 g of leek", *layers(3), ago=timedelta(hours=8))
+    await room.works()
+    [told] = await room.sends()
+    line = told.message.body.split("\n")[1]
+    assert line.endswith("of starter on 700 g. Which bin: the shed bin or the yard bin?")
+
+
+async def test_what_was_asked_back_and_answered_is_not_asked_again(room: Room) -> None:
+    await room.hears(*OPENED, "added 700 g of leek", "shed", *layers(3), ago=timedelta(hours=8))
+    await room.works()
+    [told] = await room.sends()
+    assert "Which bin" not in told.message.body
+    assert "4 layers, 700 g, 1 kg, 2 kg and 3 kg in the shed bin" in told.message.body
+    assert told.message.body.count("% full") == 1
+
+
+async def test_an_answer_to_a_question_is_told_with_all_its_lines(room: Room) -> None:
+    await room.hears(*OPENED, *layers(1), ago=timedelta(hours=8))
+    await room.hears("what is due this week?", ago=timedelta(hours=7), who="bram")
+    await room.hears(*layers(4), "totals by person", ago=timedelta(hours=6))
+    await room.works()
+    [told] = await room.sends()
+    body = told.message.body
+    assert "in 5 layers" in body
+    assert "ines: 11 kg" in body
+    assert "drain the shed bin" in body
+    assert body.index("drain the shed bin") < body.index("5 layers, 1 kg, 1 kg,")
+
+
+async def test_whoever_asks_much_leaves_room_for_the_others(room: Room) -> None:
+    asked = [f"how much starter for {number} kg?" for number in range(1, 40)]
+    await room.hears(*asked[:30], ago=timedelta(hours=8), who="mallory")
+    await room.hears("how much starter for 3 L of peelings?", ago=timedelta(hours=7), who="bram")
+    await room.hears(*asked[30:], ago=timedelta(hours=6), who="mallory")
+    await room.works()
+    [told] = await room.sends()
+    lines = told.message.body.split("\n")
+    assert lines[2].startswith("• bram: ")
+    assert len(lines) == inshort.PIECES + 2
+    assert lines[-1].startswith(f"… and {40 - inshort.PIECES} more answers to mallory.")
+
+
+async def test_the_arithmetic_of_what_was_told_together_is_kept(room: Room) -> None:
+    await room.hears(*OPENED, *layers(4), ago=timedelta(hours=8))
+    await room.hears("how much starter for 3 kg of fish?", ago=timedelta(hours=7))
+    await room.works()
+    [told] = await room.sends()
+    assert told.message.why
+    assert "on 3 kg: " in told.message.why
+    assert "on 4 kg in the shed bin.\n- 4 kg at" in told.message.why
+    assert "kg/L" in told.message.why
+
+
+async def test_a_clock_set_back_holds_up_nothing(room: Room) -> None:
+    await room.hears(*layers(gathering.OF_MEMBER_A_MINUTE), ago=timedelta(0))
+    await room.works()
+    await room.sends()
+    earlier = NOW - timedelta(hours=1)
+    [event] = await room.hears("added 1 kg scraps to the shed bin", ago=timedelta(hours=1))
+    await room.works(earlier, paced=True)
+    assert [row.message.to_event for row in await room.sends()] == [event]
+
+
+@pytest.mark.parametrize(
+    ("said", "asks", "masses"),
+    [
+        (
+            "no, 5 kg",
+            "Your last record there is 3 kg in the shed bin. Shall I correct it to 5 kg?",
+            5,
+        ),
+        ("delete", "Your last record there is 3 kg in the shed bin. Shall I strike it out?", None),
+    ],
+)
+async def test_which_of_those_told_together_is_wrong_is_asked(
+    room: Room, said: str, asks: str, masses: float | None
+) -> None:
+    await room.hears(*OPENED, *layers(3), ago=timedelta(hours=8))
+    await room.hears("added 7 kg scraps to the yard bin", ago=timedelta(hours=7), who="bram")
+    await room.hears(*["@pailkeeper help"] * 3, ago=timedelta(hours=6))
+    await room.works()
+    *_, told = await room.sends()
+    await room.hears(said, ago=timedelta(0), to=f"$of-{told.message.tx_id}")
+    await room.works()
+    [asked] = await room.sends()
+    assert asked.message.body == asks
+    assert await room.masses() == [None, None, 1, 2, 3, 7]
+    await room.hears("yes", ago=timedelta(0))
+    await room.works()
+    assert sum(mass or 0 for mass in await room.masses()) == 10 + (masses or 0)

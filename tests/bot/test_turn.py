@@ -256,3 +256,14 @@ async def test_a_plan_right_after_an_answer_is_still_a_plan(room: TalkingRoom) -
     await room.says("added 2 kg scraps to the shed bin")
     assert await room.says("I'll add 3 kg tomorrow") == []
     assert await masses(room) == [2.0]
+
+
+async def test_an_answer_that_was_deleted_is_given_anew(room: TalkingRoom) -> None:
+    await room.says("added 1 kg scraps to the shed bin", event="$m")
+    assert await room.deletes("re-$m", who="mei") == []
+    [anew] = await room.edits("$m", "added 2 kg scraps to the shed bin", event="$edit")
+    assert (anew.rewrites, anew.to_event) == (None, "$m")
+    assert await room.kilos() == [2.0]
+    # From then on that one is changed.
+    [changed] = await room.edits("$m", "added 3 kg scraps to the shed bin")
+    assert changed.rewrites is not None

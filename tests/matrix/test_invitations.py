@@ -123,3 +123,24 @@ async def test_what_is_said_as_soon_as_the_bot_came_is_heard(street: Street) -> 
     bot.start()
     await ines.answer_to(room, event, bot.user.id)
     assert bot.rows("SELECT mass_kg FROM entry WHERE act = 'layer'") == [(2.0,)]
+
+
+async def test_it_does_not_stay_where_nobody_can_be_talked_with(street: Street) -> None:
+    """In a Space nobody writes, and where the last member has left nobody comes back."""
+    ines, bot, room = await street.begun()
+    made = {"invite": [bot.user.id], "creation_content": {"type": "m.space"}}
+    token = ines.client.access_token
+    _, answer = street.server.call("POST", "/_matrix/client/v3/createRoom", made, token)
+    space = str(answer["room_id"])
+    came = await ines.hears(space, lambda raw: raw.get("state_key") == bot.user.id)
+    await ines.hears(
+        space,
+        lambda raw: raw.get("state_key") == bot.user.id and raw["content"]["membership"] == "leave",
+    )
+    assert came["content"]["membership"] == "invite"
+    assert not any(bot.said()(raw) for raw in ines.heard[space])
+    await ines.client.room_leave(room)
+    await bot.comes_to("SELECT 1 FROM room WHERE left_at IS NOT NULL")
+    _, joined = street.server.call("GET", "/_matrix/client/v3/joined_rooms", token=bot.user.token)
+    assert joined["joined_rooms"] == []
+    assert bot.rows("SELECT address FROM room") == [(room,)]

@@ -7,12 +7,14 @@ import json
 import stat
 import subprocess
 import sys
+from collections.abc import Callable
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 import pytest
 
 from bot import account as accounts
+from bot.connection import DeviceLost
 from bot.cross_signing import Identity
 from bot.settings import Home
 
@@ -79,7 +81,23 @@ def test_a_second_login_stays_the_same_device(street: Street, tmp_path: Path) ->
         assert first[same] == second[same]
 
 
-async def test_a_device_that_is_lost_is_set_up_again(street: Street) -> None:
+def lose_keys(street: Street, home: Home) -> None:
+    for file in home.keys.iterdir():
+        file.unlink()
+
+
+def sign_out_everywhere(street: Street, home: Home) -> None:
+    """As after a new password: the homeserver deletes the account's devices with their keys."""
+    account = accounts.read(home)
+    assert account is not None
+    path = "/_matrix/client/v3/logout/all"
+    assert street.server.call("POST", path, {}, account.token)[0] == 200
+
+
+@pytest.mark.parametrize("lose", [lose_keys, sign_out_everywhere])
+async def test_a_device_that_is_lost_is_set_up_again(
+    street: Street, lose: Callable[[Street, Home], None]
+) -> None:
     """Another device, signed by the same identity, goes on with the same book."""
     ines, bot = await street.neighbour("ines"), street.bot()
     answers = (street.server.url, bot.user.name, bot.user.password)
@@ -99,11 +117,35 @@ async def test_a_device_that_is_lost_is_set_up_again(street: Street) -> None:
         await ines.answer_to(room, event, bot.user.id)
         assert own_key(bot.home) in signers(street, bot.home)
         await bot.stop()
-        for file in bot.home.keys.iterdir():
-            file.unlink()
+        lose(street, bot.home)
     assert devices[0] != devices[1]
     assert seeds[0] == seeds[1]
     assert bot.rows("SELECT mass_kg FROM entry WHERE act = 'layer'") == [(2.0,), (3.0,)]
+
+
+async def test_a_device_that_the_homeserver_deleted_is_not_taken_up_again(street: Street) -> None:
+    """A token of another session's making, for the same device, does not bring its keys back."""
+    bot = street.bot()
+    answers = (street.server.url, bot.user.name)
+    assert log_in(bot.home.folder, *answers, bot.user.password).returncode == 0
+    before = accounts.read(bot.home)
+    assert before is not None
+    sign_out_everywhere(street, bot.home)
+    body = {
+        "type": "m.login.password",
+        "identifier": {"type": "m.id.user", "user": bot.user.id},
+        "password": bot.user.password,
+        "device_id": before.device,
+    }
+    _, again = street.server.call("POST", "/_matrix/client/v3/login", body)
+    done = log_in(bot.home.folder, *answers, "", again["access_token"])
+    assert done.returncode == 2
+    assert "no longer has the keys of the bot's device" in done.stderr
+    bot.start()
+    assert bot.task is not None
+    with pytest.raises(DeviceLost):
+        await bot.task
+    bot.task = None
 
 
 def test_where_the_home_is_lost_the_account_gets_a_new_identity(

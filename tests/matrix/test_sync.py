@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import json
 from collections.abc import AsyncIterator
+from datetime import timedelta
 from pathlib import Path
 
 import pytest
@@ -16,8 +17,9 @@ from bot.connection import SignedOut, connected
 from bot.matrix import Session
 from bot.pacing import Bell, Patience
 from bot.settings import Home, Settings
-from storage import inbox, session
+from storage import inbox, rooms, session
 from storage.database import Database
+from storage.moments import to_ms
 
 PAGE, JSON = "text/html", "application/json"
 SYNCED = json.dumps({"next_batch": "s2", "rooms": {}})
@@ -140,3 +142,35 @@ def test_patience_doubles_up_to_five_minutes(monkeypatch: pytest.MonkeyPatch) ->
     assert max(waits) <= 300
     patience.succeeded()
     assert patience.failed() <= 1
+
+
+@pytest.mark.parametrize("ahead", [timedelta(days=3), timedelta(days=400), timedelta(days=9999)])
+async def test_nothing_is_later_than_it_was_received(
+    db: Database, tmp_path: Path, ahead: timedelta
+) -> None:
+    """A homeserver, which may be a member's own, dates its messages as it likes."""
+    before = clock.now()
+    async with db.transaction():
+        await rooms.join(db, "!r:x", before, zone="UTC", units="metric")
+    moments = (before + ahead, before - ahead)
+    events = [
+        {
+            "type": "m.room.message",
+            "event_id": f"${number}",
+            "sender": "@ines:x",
+            "origin_server_ts": to_ms(at),
+            "content": {"msgtype": "m.text", "body": "sealed the blue bin"},
+        }
+        for number, at in enumerate(moments)
+    ]
+    info = {
+        "timeline": {"events": events, "limited": False, "prev_batch": "p"},
+        **{part: {"events": []} for part in ("state", "ephemeral", "account_data")},
+    }
+    synced = json.dumps({"next_batch": "s2", "rooms": {"join": {"!r:x": info}}})
+    fake = FakeHomeserver([(200, JSON, synced), (401, JSON, SIGNED_OUT)])
+    with pytest.raises(SignedOut):
+        await listen(fake, db, tmp_path)
+    late, early = await inbox.waiting(db)
+    assert before - timedelta(seconds=2) <= late.at <= clock.now()
+    assert abs(early.at - moments[1]) < timedelta(milliseconds=1)

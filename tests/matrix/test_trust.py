@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
+from urllib.parse import quote
+from uuid import uuid4
 
 import pytest
 from aiohttp import web
@@ -16,6 +18,7 @@ from bot.connection import call, connected
 from bot.cross_signing import Device, Identity, Json, is_signed_by, new_seeds, sign_device
 from bot.settings import Home
 from bot.trust import signing_key
+from tests.matrix.conftest import ENCRYPTION
 
 if TYPE_CHECKING:
     from pathlib import Path
@@ -47,6 +50,47 @@ async def settled(somebody: Neighbour, bot: Bot, room: str) -> str:
     """Something said and answered, so that all before it was dealt with; the answer's event."""
     event = await somebody.say(room, "@pailkeeper help")
     return str((await somebody.answer_to(room, event, bot.user.id))["event_id"])
+
+
+def in_clear(street: Street, sender: Neighbour, room: str, content: dict[str, Any]) -> str:
+    """A message that a homeserver, or whoever has an access token, puts into a room."""
+    path = f"/_matrix/client/v3/rooms/{quote(room)}/send/m.room.message/{uuid4().hex}"
+    status, answer = street.server.call("PUT", path, content, sender.client.access_token)
+    assert status == 200, answer
+    return str(answer["event_id"])
+
+
+async def test_words_in_clear_are_not_believed_in_an_encrypted_room(street: Street) -> None:
+    ines, bot, room = await street.begun()
+    event = await bot.answers(ines, room, "added 1 kg scraps to the shed bin")
+    new = {"msgtype": "m.text", "body": "added 9 kg scraps to the shed bin"}
+    relation = {"rel_type": "m.replace", "event_id": event}
+    edit = in_clear(street, ines, room, new | {"m.new_content": new, "m.relates_to": relation})
+    in_clear(street, ines, room, {"msgtype": "m.text", "body": "pailkeeper, forget me for good"})
+    told = await ines.answer_to(room, edit, bot.user.id)
+    assert "it came unencrypted" in told["content"]["body"]
+    await ines.react(room, event, "❌")  # which no client encrypts
+    await bot.comes_to("SELECT 1 FROM entry WHERE struck_at IS NOT NULL")
+    last = await bot.answers(ines, room, "added 2 kg scraps to the shed bin")
+    assert bot.rows(LAYERS) == [(1.0,), (2.0,)]
+    assert bot.replies(ines, room) == [event, edit, last]
+
+
+async def test_words_from_before_a_room_was_encrypted_count(street: Street) -> None:
+    ines, bot, room = await street.begun(encrypted=False)
+    await bot.answers(ines, room)
+    await bot.stop()
+    before = await ines.say(room, "added 1 kg scraps to the shed bin")
+    path = f"/_matrix/client/v3/rooms/{quote(room)}/state/m.room.encryption"
+    token = ines.client.access_token
+    assert street.server.call("PUT", path, ENCRYPTION["content"], token)[0] == 200
+    in_clear(street, ines, room, {"msgtype": "m.text", "body": "added 5 kg scraps"})
+    await ines.until(lambda: ines.client.rooms[room].encrypted)
+    bot.start()
+    await bot.comes_to(LAYERS)
+    await bot.answers(ines, room, "added 2 kg scraps to the shed bin")
+    assert bot.rows(LAYERS) == [(1.0,), (2.0,)]
+    assert before in bot.replies(ines, room)
 
 
 async def test_a_device_that_its_owner_has_not_signed_is_neither_believed_nor_told(

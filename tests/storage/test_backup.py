@@ -234,6 +234,49 @@ async def test_another_writer_is_said(tmp_path: Path) -> None:
     await db.close()
 
 
+async def test_another_writer_is_waited_for(tmp_path: Path) -> None:
+    book = tmp_path / "book.db"
+    await filled(book, 1)
+    db = await Database.open(book)
+    [patience] = [row[0] for row in await db.rows("PRAGMA busy_timeout")]
+    assert patience >= 60_000
+    with closing(sqlite3.connect(book, isolation_level=None)) as other:
+        other.execute("BEGIN EXCLUSIVE")
+        writing = asyncio.create_task(come_to(db, 3))
+        await asyncio.sleep(0.2)
+        assert not writing.done()
+        other.execute("ROLLBACK")
+        await writing
+    assert rooms_in(book) == 3
+    await db.close()
+
+
+async def test_a_lock_that_the_disk_does_not_take_is_not_called_held(tmp_path: Path) -> None:
+    book = tmp_path / "book.db"
+    lock.beside(book).write_text("Dear neighbours, " * 100)
+    with pytest.raises(BookError, match=f"the lock {lock.beside(book)} cannot be taken"):
+        await Database.open(book, alone=True)
+    assert not lock.is_held(book)
+
+
+@pytest.mark.parametrize("is_there", [False, True], ids=["gone", "empty"])
+async def test_a_book_that_is_gone_is_not_begun_anew_beside_its_backups(
+    tmp_path: Path, is_there: bool
+) -> None:
+    book = tmp_path / "book.db"
+    await filled(book, 3)
+    good = backup.daily(book, TODAY, 7)
+    assert good is not None
+    book.write_bytes(b"") if is_there else book.unlink()
+    with pytest.raises(BookError, match=f"though it has backups: put its newest good one, {good}"):
+        await Database.open(book, alone=True)
+    assert book.exists() is is_there
+    assert not lock.is_held(book)
+    good.parent.rename(tmp_path / "elsewhere")
+    await (await Database.open(book)).close()
+    assert rooms_in(book) == 0
+
+
 async def test_a_transaction_cancelled_as_it_begins_is_not_left_open(tmp_path: Path) -> None:
     db = await Database.open(tmp_path / "book.db")
 

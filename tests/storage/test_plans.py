@@ -63,6 +63,10 @@ async def live(db: Database) -> None:
         await as_calendar(Book(db, room), BEGIN + timedelta(days=30), with_cancelled=True)
         await inbox.messages_waiting(db, address, limit=3, before=BEGIN, sender="@ines:test")
         await outbox.unsent(db, room.id, limit=3, before=BEGIN)
+        await outbox.lately(db, room.id, BEGIN, BEGIN, sender="@ines:test")
+        [known, *_] = await db.rows("SELECT * FROM outbox WHERE kind = 'reply' AND room = 1")
+        await outbox.told_in(db, room.id, known["tx_id"], "@ines:test")
+        await outbox.was_said(db, room.id, "Rinse it.", BEGIN, BEGIN)
     await inbox.parked(db)
 
 

@@ -13,10 +13,12 @@ BARE = "an amount, and nothing else"
 _SMALL = words_in(
     "of about around roughly approx maybe some ish a an the in it there here now just more another "
     "too also as well and & plus + with mostly mainly mixed from me us mine ours i also then so ok "
-    "today tonight this morning evening afternoon full , . : ! - – — ~ ( )"
+    "today tonight this morning evening afternoon full , . : ! - – — ~ ( ) party dinner lunch "
+    "breakfast supper weekend birthday wedding barbecue bbq fridge freezer office school kitchen "
+    "picnic yesterday's last night's sunday's my our left over"
 )
 _AMOUNTS = words_in("kg kgs kilo kilos g gr gram grams lb lbs pound pounds oz ounces litre litres")
-_LONGEST = 12
+_LONGEST = 16
 _ORDERED = Late(r"(?i)\b(?:please|pls|plz)\b")
 """ "2 kg of rice, please": what somebody is to bring."""
 

@@ -158,7 +158,8 @@ def _barely(told: Amend | Layer | Drain, message: Message, since: Since) -> Lean
     else:
         further = first_in(FURTHER, plain_text(message)) is not None
         may_be = further and since.record is not None and not since.late
-        if since.nothing and (may_be or not further):
+        joins = isinstance(message.context.just_told, Layer) and bool(message.items)
+        if since.nothing and (may_be or joins or not further):
             return Leaning.ANOTHERS if message.norms[0] in _YES else Leaning.MEANT
         may_be = may_be and not since.asked_us
     apart = since.own or since.figures or since.asked or since.others > MOST_TALK
