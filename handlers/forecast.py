@@ -12,7 +12,15 @@ from handlers.phrasing import capital, day, mass, rough_mass, the, volume, whole
 from handlers.practice.bins import ORDINARY_BIN, Bins, bins
 from handlers.practice.cautions import LIFTED_KG, caution
 from handlers.practice.days import FILL, high_days, seal_by
-from handlers.practice.density import PRESSED_MIXED, SETTLING, capacity_kg, in_bin_l, mass_kg
+from handlers.practice.density import (
+    PRESSED_MIXED,
+    SETTLING,
+    capacity_kg,
+    in_bin_l,
+    loose_figures,
+    loose_volume_l,
+    mass_kg,
+)
 from handlers.practice.figure import Refused, number
 from handlers.practice.outlook import HOUSEHOLD, Outlook, forecast_rate, logged_rate
 from handlers.reading.acts import Ask
@@ -28,6 +36,8 @@ LOOK_BACK = timedelta(days=56)
 
 async def asked_full(act: Ask, turn: Turn) -> Answer:
     """When the bin that was named, or must be meant, will be full."""
+    if act.what == "lot":
+        return _lot(act, turn)
     if act.what == "weight" and not (act.capacity_l or await turn.book.bins()):
         act = replace(act, capacity_l=ORDINARY_BIN.value)
     if act.what == "weight" and act.capacity_l:
@@ -49,6 +59,19 @@ async def asked_full(act: Ask, turn: Turn) -> Answer:
     if found is None:
         return _how_big(state)
     return Answer(say=_words(state, found, turn.today), why=reasons(found, turn.book.room))
+
+
+def _lot(act: Ask, turn: Turn) -> Answer:
+    """What scraps told by their volume weigh, or the room that those told by weight take."""
+    litres, kg = act.volume_l or 0.0, act.mass_kg or 0.0
+    figures = loose_figures(act.materials)
+    if act.mass_kg is None:
+        weight = rough_mass(mass_kg(litres, act.materials), turn.units)
+        say = f"{volume(litres, turn.units)} of that, loosely laid, is about {weight}."
+    else:
+        loose = round(loose_volume_l(kg, act.materials), 1)
+        say = f"{mass(kg, turn.units)} of that, loosely laid, is about {volume(loose, turn.units)}."
+    return Answer(say=say, why=[figure.line() for figure in figures])
 
 
 def _how_big(state: BinState) -> Answer:

@@ -60,7 +60,7 @@ GOES_IN: tuple[Row, ...] = (
         "they do no harm and do not ferment: crush them, they stay whole in the soil",
     ),
     row(
-        "stones of fruit",
+        "fruit stones, cobs and nutshells",
         "pit, stone, cherry stone, peach stone, plum stone, date stone, olive stone, olive pit, "
         "avocado stone, avocado pit, mango stone, mango pit, corn cob, cob, corncob, nutshell, nut "
         "shell, walnut shell, pistachio shell, peanut shell, coconut, coconut shell, coconut husk, "

@@ -118,6 +118,10 @@ Lesson = Literal[
     "acidity",
     "what bin",
     "what the liquid holds",
+    "warm food",
+    "frozen bin",
+    "smell on hands",
+    "which bran",
 ]
 """What can be asked about the craft in general."""
 
@@ -416,12 +420,13 @@ TAUGHT: Mapping[Lesson, Advice] = {
         figures=(COVER, COVER_ANIMALS),
     ),
     "in a bed": advice(
-        f"Yes, where nothing grows yet; cover it well and wait {_range(PLANT)} days before you "
-        "plant. Ask me “how much may go on 3 m²?”",
+        f"Yes, where nothing grows yet: cover it well ({_range(COVER_ANIMALS, 100)} cm if meat is "
+        f"in it, and no salad beside it), and wait {_range(PLANT)} days before you plant. Ask me "
+        "“how much may go on 3 m²?”",
         caution("roots"),
-        source=PLANT.source,
+        source=f"{PLANT.source}; {COVER_ANIMALS.source}",
         standing="published",
-        figures=(PLANT,),
+        figures=(PLANT, COVER_ANIMALS),
     ),
     "pests": advice(
         "Not while the lid shuts tight and spills are wiped up; flies come in on the scraps, so "
@@ -627,6 +632,31 @@ TAUGHT: Mapping[Lesson, Advice] = {
         caution("liquid"),
         source="a Swedish university's trial of the liquid, by its abstract",
         standing="published",
+    ),
+    "warm food": advice(
+        "Let it cool first: warm scraps sweat in the bin, and heat harms the culture.",
+        source="heat kills the bacteria: general knowledge",
+        standing="from memory",
+    ),
+    "which bran": advice(
+        "Wheat, rice or oat bran, whichever is to be had plain: it carries the culture and feeds "
+        "it. Sawdust carries it too, but feeds it poorly.",
+        source="wood holds little that the bacteria can eat: general knowledge",
+        standing="from memory",
+    ),
+    "frozen bin": advice(
+        f"Frost stops the ferment and does not kill it: stand it where it is over "
+        f"{number(COLD.value)} °C ({_fahrenheit(COLD.value)} °F), leave the lid shut, drain what "
+        "comes when it has thawed, and give it as many more days as it was frozen.",
+        source="lactic bacteria outlast frost: general knowledge",
+        standing="from memory",
+        figures=(COLD,),
+    ),
+    "smell on hands": advice(
+        "Soap and plenty of water, then a little vinegar or lemon juice, and soap again. Gloves "
+        "the next time.",
+        source="what is used against the smell of fish",
+        standing="from memory",
     ),
     "leaks": advice(
         "Drain it, stand it in a tray, and wipe up with gloves on. A bin that leaks lets air in as "

@@ -8,7 +8,19 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from handlers.reading import read as contract
-from handlers.reading.acts import Act, Amend, Ask, Context, Done, Drain, Later, Layer, Observe, Open
+from handlers.reading.acts import (
+    Act,
+    Amend,
+    Ask,
+    Batch,
+    Context,
+    Done,
+    Drain,
+    Later,
+    Layer,
+    Observe,
+    Open,
+)
 from handlers.reading.arranged import Plan
 from handlers.reading.arrangements.absence import CUES as ABSENCE_CUES
 from handlers.reading.arrangements.absence import absences
@@ -141,7 +153,7 @@ class Reading:
 def _acts(said: Reading) -> tuple[Act | Plan, ...]:
     text, context = said.text, said.context
     leans = context.asked or any(
-        isinstance(record, Drain | Layer) for record in (context.last, context.just_told)
+        isinstance(record, Batch | Drain | Layer) for record in (context.last, context.just_told)
     )
     if leans and may_follow(text) and (again := asked_again(said.message)):
         return again

@@ -56,7 +56,7 @@ from handlers.reading.questions.soils import with_soil
 from handlers.reading.records import RECORD_KINDS
 from handlers.reading.replies import replies
 from handlers.reading.room.echoes import with_echoes
-from handlers.reading.signs.seenalone import asked_of_sign, seen_alone
+from handlers.reading.signs.seenalone import asked_of_sign, measured_alone, seen_alone
 from handlers.reading.weighed import kind_of, told
 
 
@@ -75,7 +75,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
             acts = tuple(right_of_reply(message)) or acts
         acts = acts if _rests_on(acts, message) else _bare(message) or acts
         if not acts and message.context.of_bins:
-            seen = seen_alone(message) or asked_of_sign(message)
+            seen = seen_alone(message) or measured_alone(message) or asked_of_sign(message)
             acts = (seen,) if seen else ()
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector

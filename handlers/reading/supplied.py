@@ -78,8 +78,14 @@ def supplied(kind: str, message: Message, scores: Scores) -> Sequence[Act]:
     name, _, topic = kind.partition(" ")
     if is_aside(kind, message) or (kind == "ask starter" and _is_habit(message)):
         return ()
+    if topic == "allowed" and not message.items and len(message.norms) <= _TOO_FEW:
+        return ()  # "ok?"
     act = _asked(topic, message) if name == "ask" else _answer(name, message)
     return () if act is None else (act,)
+
+
+_TOO_FEW = 2
+"""Words and signs in which nothing is said of what is to go in."""
 
 
 def _is_habit(message: Message) -> bool:

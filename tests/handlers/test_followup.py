@@ -58,6 +58,15 @@ async def room_with(db: Database, *said: str) -> TalkingRoom:
         ("how much do 3 cups of bran weigh?", "and 6 cups?", "6 cups"),
         ("how much on a bed of 2 m by 3 m?", "and on 2 m2?", "on 2 m²"),
         ("how full is the shed bin?", "and the yard?", "The yard bin: filling"),
+        ("how full is the shed bin?", "and the other?", "The yard bin: filling"),
+        ("how much molasses for 5 kg of bran?", "and water?", "For 5 kg of bran"),
+        ("how much molasses for 5 kg of bran?", "how much water?", "For 5 kg of bran"),
+        ("how much molasses for 5 kg of bran?", "and for 3?", "For 3 kg of bran"),
+        ("how do we make bran?", "what do we need for 5 kg?", "For 5 kg of bran"),
+        ("how much bran is left?", "how do we make it?", "For 1 kg of bran"),
+        ("can I put meat in?", "and bones", "small bones"),
+        ("can I put meat in?", "paper towels", "paper and cardboard"),
+        ("2 L of peelings in the shed bin", "how many kilos is that?", "is about 900 g"),
         ("when is the shed bin due?", "and the yard?", "due with the yard bin"),
         ("can bones go in?", "and eggshells?", "shells"),
         ("how do I make starter from 2 kg of bran?", "and from 5 kg?", "For 5 kg of bran"),
@@ -80,6 +89,22 @@ async def test_the_question_asked_last_is_answered_anew(
     (answer,) = await room.says(follows, who="bram")
     assert answered in answer.body
     assert len(await room.standing()) == before
+
+
+@pytest.mark.parametrize(
+    ("asked", "answered"),
+    [
+        ("how much water", "200 mL of liquid in 20 L"),
+        ("and for pots?", "in 10 L of water"),
+        ("what about house plants", "in 10 L of water"),
+    ],
+)
+async def test_what_is_asked_behind_a_draining_is_of_its_liquid(
+    db: Database, asked: str, answered: str
+) -> None:
+    room = await room_with(db, "drained 200 ml from the shed bin")
+    (answer,) = await room.says(asked)
+    assert answered in answer.body
 
 
 @pytest.mark.parametrize(

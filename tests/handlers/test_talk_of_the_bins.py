@@ -29,6 +29,8 @@ async def room(db: Database) -> TalkingRoom:
         ("half of it has gone black", "black_mould"),
         ("like vinegar", "sour"),
         ("smells like rotten eggs", "rotten"),
+        ("tap gave nothing", "no_liquid"),
+        ("bit wet on the bottom", "wet"),
     ],
 )
 async def test_a_sign_is_of_the_bin_talked_of(room: TalkingRoom, said: str, sign: str) -> None:
@@ -50,6 +52,9 @@ async def test_a_sign_is_of_the_bin_talked_of(room: TalkingRoom, said: str, sign
         "the kitchen stinks",
         "saw a rat in that film",
         "like Vienna in spring",
+        "nothing came of it",
+        "it's 8 degrees outside",
+        "8 degrees in the kitchen",
     ],
 )
 async def test_what_is_of_else_is_no_sign(room: TalkingRoom, said: str) -> None:
@@ -102,6 +107,80 @@ async def test_beasts_and_children_of_other_talk_are_left_alone(
 async def test_what_comes_next_for_an_animal_that_ate_of_it(room: TalkingRoom) -> None:
     await room.says("the cat ate some of the fish", who="bram")
     assert "vet" in words(await room.says("is he gonna be ok", who="bram"))
+
+
+@pytest.mark.parametrize(
+    ("said", "celsius"),
+    [
+        ("it's 8 degrees in the shed", 8),
+        ("it's 4 degrees in the bin", 4),
+        ("ours is 35 degrees", 35),
+        ("30 °C in there", 30),
+    ],
+)
+async def test_how_warm_it_is_where_the_bin_stands(
+    room: TalkingRoom, said: str, celsius: float
+) -> None:
+    await room.says(said, who="bram")
+    last = (await room.standing())[-1]
+    assert (last.act, last.facts.celsius) == ("observe", celsius)
+
+
+async def test_what_to_do_about_a_sign_just_told(room: TalkingRoom) -> None:
+    await room.says("bit wet on the bottom", who="bram")
+    assert "too wet" in words(await room.says("what do I do", who="bram"))
+
+
+@pytest.mark.parametrize(
+    ("asked", "answered"),
+    [
+        ("who put something in today?", "Ines: 2 kg of vegetable"),
+        ("who did the most?", "Ines: 2 kg, 100 %"),
+        ("and who the least?", "Ines: 2 kg, 100 %"),
+        ("what was my share?", "Ines"),
+        ("percentage by person?", "Ines: 2 kg, 100 %"),
+        ("give me the numbers for everyone", "Ines: 2 kg, 100 %"),
+        ("how many times did Ines add something?", "Ines: 2 kg"),
+        ("is there any meat in it?", "Nobody has put “meat” in"),
+        ("any vegetables in the shed bin?", "Ines: 2 kg"),
+        ("which day did Ines put the vegetables in", "Ines: 2 kg"),
+        ("how much liquid did we get?", "drain"),
+        ("how much is left to fill?", "still fit into the shed bin"),
+        ("will 4 kg still fit?", "still fit into the shed bin"),
+        ("which one is fermenting?", "The shed bin: filling"),
+        ("how full are we", "The shed bin: filling"),
+        ("is the shed bin sealed?", "The shed bin: filling"),
+        ("who's in charge of it", "The shed bin: ines"),
+        ("did Bram drain it", "drained"),
+        ("needs more bran?", "2½ tablespoons"),
+        ("how much is that in litres?", "loosely laid"),
+    ],
+)
+async def test_what_is_asked_of_the_bins_in_a_few_words(
+    room: TalkingRoom, asked: str, answered: str
+) -> None:
+    assert answered in words(await room.says(asked))
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        "who did the dishes?",
+        "who put something in the post?",
+        "is there any milk in the fridge?",
+        "which one is yours?",
+        "will it fit in the car?",
+        "who's in charge of the music?",
+        "did Bram call?",
+        "how full is the car park?",
+        "what's new?",
+    ],
+)
+async def test_what_is_asked_of_other_things_is_left_to_others(
+    room: TalkingRoom, asked: str
+) -> None:
+    await room.says("lovely, thanks", who="zoe")
+    assert await room.says(asked, who="bram") == []
 
 
 @pytest.mark.parametrize("asked", ["when's it ready?", "can we dig it in on Saturday?"])

@@ -27,6 +27,19 @@ ASKED = [
     ("what is the juice made of?", "what the liquid holds"),
     ("is the tea a good fertilizer?", "for plants"),
     ("the cellar is at 6 degrees, what should we do?", "temperature"),
+    ("is wheat bran ok?", "which bran"),
+    ("can we use rice bran?", "which bran"),
+    ("is it like compost?", "how it works"),
+    ("why not just compost?", "how it works"),
+    ("how do I know its ready", "signs of success"),
+    ("what colour should the mould be", "signs of success"),
+    ("which mould is ok?", "signs of success"),
+    ("do I have to have a garden", "no garden"),
+    ("how often do I add stuff", "opening"),
+    ("can I plant carrots there", "when to plant"),
+    ("can we sow there now?", "when to plant"),
+    ("can it go on the veg bed with meat in it", "in a bed"),
+    ("can I put mine in the shed bin too?", "adding later"),
     ("what do we do when the garage is at 4 °C?", "temperature"),
     ("can we give bokashi to our worms?", "worms"),
     ("is it too sour for earthworms?", "worms"),
@@ -241,6 +254,61 @@ OTHER_TALK = [
 ]
 
 
+IN_TALK: list[tuple[str, Lesson]] = [
+    ("warm food ok?", "warm food"),
+    ("does it have to cool down first?", "warm food"),
+    ("frozen stuff?", "freezing"),
+    ("the bin is frozen", "frozen bin"),
+    ("it's frozen solid!", "frozen bin"),
+    ("ground's frozen", "winter"),
+    ("how do I get the smell off my hands?", "smell on hands"),
+    ("will it get rats", "pests"),
+    ("whats the liquid", "what the liquid holds"),
+    ("balcony ok?", "where to keep it"),
+    ("in summer it gets 35 there", "temperature"),
+    ("is that too cold?", "temperature"),
+    ("I'll wrap it in a towel, is that ok?", "temperature"),
+    ("should I bring it inside?", "temperature"),
+    ("how long can it stay shut?", "too long"),
+    ("can I make it myself", "getting bran"),
+    ("can I do it in a big pot instead?", "no garden"),
+    ("can I put mine in there too?", "adding later"),
+    ("can I plant now", "when to plant"),
+    ("is the batch ready?", "bran ready"),
+    ("do I need a special bucket", "no tap"),
+]
+"""What is of the craft only where the bins are talked of."""
+
+OTHER_TALK_BESIDE = [
+    "warm day, isn't it?",
+    "frozen peas are on offer",
+    "the lake is frozen",
+    "is that too much trouble?",
+    "should I bring it along on Sunday?",
+    "I'll wrap it in paper for the party",
+    "can I put mine on the list too?",
+    "can I make it on Friday?",
+    "how long can you stay?",
+    "will it rain?",
+    "garage sale on Saturday?",
+]
+
+
+@pytest.mark.parametrize(("text", "lesson"), IN_TALK)
+def test_a_few_words_are_of_the_craft_while_the_bins_are_talked_of(
+    text: str, lesson: Lesson
+) -> None:
+    talk = replace(group(in_room=True), of_bins=True)
+    assert read(text, talk) == (Taught(lesson=lesson),)
+    assert Taught(lesson=lesson) not in read(text, group(in_room=True))
+
+
+@pytest.mark.parametrize("text", OTHER_TALK_BESIDE)
+def test_other_talk_beside_that_of_the_bins_is_taught_nothing(text: str) -> None:
+    talk = replace(group(in_room=True), of_bins=True)
+    assert not [one for one in read(text, talk) if isinstance(one, Taught)]
+
+
 @pytest.mark.parametrize(("text", "lesson"), ASKED)
 def test_a_newcomer_is_taught(text: str, lesson: str) -> None:
     assert read(text, group(in_room=True)) == (Taught(lesson=lesson),)  # type: ignore[arg-type]
@@ -264,7 +332,7 @@ def test_it_is_the_liquid_behind_a_draining(text: str, lesson: Lesson) -> None:
 
 
 def test_every_lesson_is_asked_for_here() -> None:
-    assert {lesson for _, lesson in ASKED} == set(LESSONS)
+    assert {lesson for _, lesson in (*ASKED, *IN_TALK)} == set(LESSONS)
 
 
 @pytest.mark.parametrize("text", OTHER_TALK)

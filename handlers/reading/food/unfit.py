@@ -94,7 +94,8 @@ _AMONG = Late(
 _HOW = Late(r"^(?:and |so )?(?:how|what|when|where|who|why|which)\b(?! about)")
 _NO_THING = Late(
     r"\b(?:not|should|is|are|you|i|we|it|any ?one|any ?body|some ?one|some ?body|who|he|she|they|"
-    r"factory|heaps?|piles?)\b|^in\b"
+    r"factory|heaps?|piles?)\b|^in\b|^(?:is that |smells? )?(?:sour|rotten|off|bad|fresh) or "
+    r"(?:sour|rotten|off|bad|fresh)$"
 )
 _VESSEL_OF = Late(
     r"^.*\b(?:bucket|bag|tub|jar|box|can|tin|pot|bowl|tray|caddy|container|cup|glass|pail|"

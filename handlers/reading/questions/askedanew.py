@@ -91,6 +91,8 @@ def with_named(asked: Ask, message: Message) -> Ask | None:
         return None
     if (many := _so_many(asked, message)) is not None:
         return many
+    if (other := _the_other(asked, message)) is not None:
+        return other
     if asked.topic == "bins":
         told = _how_many(asked, message)
     elif asked.topic == "trench" and asked.bin and message.has(_HALF):
@@ -115,6 +117,19 @@ def _joined(asked: Ask, told: Mapping[str, object], message: Message) -> Ask | N
         for kind, share in (part.materials or {}).items():
             shares[kind] = shares.get(kind, 0.0) + share * (part.mass_kg or 0.0) / whole
     return replace(asked, mass_kg=whole, materials=shares, rich=None, what=None)
+
+
+def _the_other(asked: Ask, message: Message) -> Ask | None:
+    """ "And the other one?", of the bin asked about, where there are two."""
+    others = {name for name in message.context.bins if name not in message.context.retired}
+    if asked.bin not in others or asked.topic not in _OF_BINS or len(others) != 2:
+        return None
+    if "other" not in message.norms or not is_only(message, frozenset(), SMALL | _OTHER):
+        return None
+    return replace(asked, bin=min(others - {asked.bin}))
+
+
+_OTHER = words_in("other one bin no")
 
 
 def _so_many(asked: Ask, message: Message) -> Ask | None:

@@ -10,6 +10,7 @@ from collections.abc import Iterator
 from handlers.practice.days import COLDEST, HOTTEST
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import Taught
+from handlers.reading.food.makeups import makeup
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
@@ -17,7 +18,7 @@ from handlers.reading.questions.soils import SOIL
 from handlers.reading.words.late import Late
 
 CUES = ("mould", "mold", "fuzz", "fluff", "fungus", "how long", "how many days", "how many weeks",
-        "ph", "sour enough", "what does", "dose")  # fmt: skip
+        "ph", "sour enough", "what does", "dose", "bran", "starter")  # fmt: skip
 
 _GROWTH = Late(
     r"(?:what about |and |is |help )?(?:a bit of |some |the |this )?[a-z]+ (?:moulds?|molds?|fuzz|"
@@ -74,7 +75,8 @@ _IN_SOIL = Late(
 def conditions(message: Message) -> Iterator[Found]:
     """The questions of a message about a growth, or about the days at some temperature."""
     for phrase in phrases(message):
-        plan = _growth(phrase) or _acidity(phrase) or _usual_dose(phrase) or _days_at(phrase)
+        asked = _growth(phrase) or _acidity(phrase) or _usual_dose(phrase) or _more_bran(phrase)
+        plan = asked or _days_at(phrase)
         if plan is not None:
             yield Found(*phrase.sentence, plan)
 
@@ -118,6 +120,34 @@ def _usual_dose(phrase: Phrase) -> Ask | None:
     if said is None or not (said["usual"] or to_us):
         return None
     return Ask(topic="dose")
+
+
+_MORE_BRAN = Late(
+    r"(?:and |so |but )?(?:(?:do|should|must) (?:i|we|you) (?:need|use|add|put|give|have to use)|"
+    r"does (?:it|that|this|qbin|\w+) (?:need|want|take)|(?:it )?needs?|is there a need for)(?: it)?"
+    r"(?: (?:any|some|a bit|a little|much|even))* (?:more|extra|less|double(?: the)?|twice the|"
+    r"twice as much) (?:bran|starter)(?P<of>(?: (?:for|on|with|if|when|in|than) .{1,40})|"
+    r"(?: (?:now|then|on it|on that|for it|for that))*)"
+)
+
+
+def _more_bran(phrase: Phrase) -> Ask | None:
+    """ "Do we need more bran for meat?", "when it's cold?": the dose, and not what is in store."""
+    said = _MORE_BRAN.fullmatch(phrase.text)
+    if said is None or phrase.text.endswith("for a batch"):
+        return None
+    if not said["of"] and not phrase.text.removeprefix("it ").startswith(("needs", "does")):
+        return None  # "do we need more bran?" is of the store
+    items = [item for item in phrase.message.items if phrase.start <= item.start < phrase.end]
+    made = makeup([item._replace(absent=False) for item in items])
+    masses = [a.value for a in phrase.message.measured() if a.quantity == "mass"]
+    return Ask(
+        topic="dose",
+        mass_kg=masses[0] if len(masses) == 1 else None,
+        materials=made.shares if made else None,
+        rich=made.rich if made else None,
+        bin=phrase.bin,
+    )
 
 
 def _days_at(phrase: Phrase) -> Taught | None:

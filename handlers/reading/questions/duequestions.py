@@ -4,7 +4,7 @@ import re
 from collections.abc import Iterator
 from datetime import timedelta
 
-from handlers.reading.acts import Ask
+from handlers.reading.acts import Ask, Observe
 from handlers.reading.arranged import KeepUp, Show
 from handlers.reading.calendar.daywords import MONTHS, WEEKDAYS
 from handlers.reading.found import Found
@@ -195,7 +195,8 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     asked = of_a_kind(text, to_bot=to_bot) or (of_it(text) if message.context.of_bins else None)
     if asked or (asked := whether_done(text, members[0] if len(members) == 1 else None)):
         return asked
-    if _MINE.fullmatch(text) or (to_bot and _MINE_TO_BOT.fullmatch(text)):
+    of_sign = isinstance(message.context.last, Observe)  # "what do I do?" is asked about it
+    if _MINE.fullmatch(text) or (to_bot and not of_sign and _MINE_TO_BOT.fullmatch(text)):
         first, on = days_asked(message, start, end, text)
         return Ask(topic="due", member=message.context.sender, first=first, on=on)
     if asked := _by_deed(message, start, end, to_bot=to_bot):

@@ -6,7 +6,7 @@ that it has a place for. What they ask is that question anew, so that nothing is
 
 from dataclasses import fields, replace
 
-from handlers.reading.acts import Act, Ask, Drain, Layer
+from handlers.reading.acts import Act, Ask, Batch, Drain, Layer
 from handlers.reading.corrections.fewwords import TIMES
 from handlers.reading.corrections.leaning import number_meant
 from handlers.reading.measures.numbers import read_number
@@ -23,6 +23,8 @@ from handlers.reading.words.vocabulary import words_in
 
 LONGEST, _LETTERS = 12, 120
 """Words and letters of a message that may lean so; a longer one asks for itself."""
+_FEWEST = 2
+"""Words of a message that may lean so however it is worded: "paper towels"."""
 
 _AMOUNT = words_in("as much many amount full times can bin bucket")
 _WITHOUT = words_in("without no minus")
@@ -54,7 +56,10 @@ def may_follow(body: str) -> bool:
     """Whether a message is so short and so formed that it may change the question before it."""
     words = body.casefold().split() if len(body) <= _LETTERS else []
     return 0 < len(words) <= LONGEST and (
-        "?" in body or words[0].rstrip(",.!") in _FIRST or body.lstrip()[:1].isdecimal()
+        "?" in body
+        or len(words) <= _FEWEST
+        or words[0].rstrip(",.!") in _FIRST
+        or body.lstrip()[:1].isdecimal()
     )
 
 
@@ -65,8 +70,10 @@ def asked_again(message: Message) -> tuple[Act, ...]:
         return ()
     if in_units := in_other_units(message):
         return tuple(replace(asked, rules=_RULE) for asked in in_units)
+    if of_batch := _of_batch(message):
+        return (replace(of_batch, rules=_RULE),)
     if not context.asked:
-        return _so_much(message) or _for_plants(message)
+        return _so_much(message) or _of_drawn(message)
     if is_why(message):
         return (Ask(topic="why", rules=_RULE),)
     if right := _told_of_question(message):
@@ -155,7 +162,8 @@ def _asks(message: Message) -> bool:
     if _ASKS_ITSELF.search(plain_text(message)):
         return False
     if not any(sentence.asked for sentence in message.sentences):
-        return _UNASKED.search(plain_text(message)) is not None or _is_amount(message)
+        unasked = _UNASKED.search(plain_text(message)) is not None
+        return unasked or _is_amount(message) or _is_next_food(message)
     if norms[-2:-1] in ([","], ["."]) or (message.bins and is_bare(message)):
         return False
     told = [s for s in message.sentences if not s.asked]
@@ -172,6 +180,15 @@ def _is_amount(message: Message) -> bool:
     return len(message.measured()) == 1 and is_only(message, indexes(message.amounts), frozenset())
 
 
+def _is_next_food(message: Message) -> bool:
+    """ "And bones", "oil", right behind the question whether another may go in."""
+    asked = any(one.topic == "allowed" and not one.at_most for one in message.context.asked)
+    if not asked or not message.items or message.amounts or message.bins:
+        return False
+    return len(message.norms) <= _NEXT_FOOD and is_only(message, indexes(message.items))
+
+
+_NEXT_FOOD = 4
 _ASKS_ITSELF = Late(
     r"^(?:is|are|was|were|do|does|did|has|have|had|got|say|used)\b|, is (?:that|this|it)$|"
     r"\b(?:what|how)\b(?! (?:about|if|for|of|with)\b)"
@@ -193,14 +210,64 @@ def _so_much(message: Message) -> tuple[Act, ...]:
     return (Ask(topic="liquid", bin=last.bin, rules=_RULE),)
 
 
-def _for_plants(message: Message) -> tuple[Act, ...]:
-    """ "For my basil?", right behind what was drained: how far it is thinned for that."""
-    context = message.context
-    drawn = isinstance(context.last, Drain) or isinstance(context.just_told, Drain)
-    if not drawn or not message.has(PLANTS) or not _asks(message):
+def _of_drawn(message: Message) -> tuple[Act, ...]:
+    """ "How much water?", "and for pots?", "house plants?" behind what was drained."""
+    told = (message.context.last, message.context.just_told)
+    last = next((act for act in told if isinstance(act, Drain)), None)
+    if last is None or message.bins:
+        return ()
+    if _WATER.search(plain_text(message)):
+        return (Ask(topic="dilution", liquid_l=last.volume_l, rules=_RULE),)
+    if not message.has(PLANTS) or not (_asks(message) or _UNASKED.search(plain_text(message))):
         return ()
     thinned = with_named(Ask(topic="dilution"), message)
     return (replace(thinned, rules=_RULE),) if thinned and thinned.use else ()
+
+
+_NEEDED = (
+    r"(?: (?:(?:do|does|did|should|must|will|would) (?:we|i|it|that|you)(?: (?:need|want|take|use|"
+    r"add|put|have))?|goes|is needed|to that|to it|with it|with that|for it|for that|then|in|on))*"
+)
+_WATER = Late(rf"^(?:(?:and|so|ok|but|,) )*(?:how much|what about) water{_NEEDED}$")
+_MADE_WITH = Late(
+    rf"^(?:(?:and|so|ok|but|,) )*(?:how much )?(?:the )?(?:water|molasses|culture){_NEEDED}$"
+)
+_MADE = Late(
+    r"^(?:(?:and|so|ok|but|,) )*how (?:do|can|should|would) (?:we|i|you) make (?:it|some|more|some "
+    r"more|our own|that|new|a batch|a new batch)$"
+)
+_MADE_OF = Late(
+    r"^(?:(?:and|so|ok|but|,) )*(?:what (?:do|would) (?:we|i) need|how much (?:do|would) (?:we|i) "
+    r"need|and|what about|how about) (?:for|with) .{1,20}$|^(?:and )?for .{1,12}$"
+)
+
+
+def _of_batch(message: Message) -> Ask | None:
+    """ "And water?", "what do we need for 5 kg?", "how do we make it?", of starter asked about."""
+    context, text = message.context, plain_text(message)
+    last = context.last if isinstance(context.last, Batch) else None
+    asked = next((one for one in context.asked if one.topic == "batch"), None)
+    if asked is None and last is not None:
+        asked = Ask(topic="batch", mass_kg=last.mass_kg, volume_l=last.volume_l)
+    of_bran = asked or any(one.topic in ("starter", "bran") for one in context.asked)
+    if of_bran and _MADE.search(text):
+        return asked or Ask(topic="batch")
+    if asked is None or message.bins or message.items:
+        return None
+    if _MADE_WITH.search(text):
+        return asked
+    if _MADE_OF.search(text) is None or len(measured := message.measured()) > 1:
+        return None
+    if measured and measured[0].quantity in ("mass", "volume"):
+        weighed, value = measured[0].quantity == "mass", measured[0].value
+        return replace(
+            asked, mass_kg=value if weighed else None, volume_l=None if weighed else value
+        )
+    at = next((i for i, norm in enumerate(message.norms) if norm == "for"), len(message.norms)) + 1
+    number = read_number(message.words, at) if at < len(message.norms) else None
+    if number is None or number.word or {*message.norms[number.end :]} - {"?", ".", "!"}:
+        return None
+    return replace(asked, mass_kg=number.value) if asked.mass_kg else None
 
 
 def _times(asked: Ask, message: Message) -> Ask | None:

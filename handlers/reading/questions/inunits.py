@@ -56,14 +56,43 @@ def in_other_units(message: Message) -> tuple[Ask, ...]:
     the words ask for; none if they ask for none, or for such as the answer has no amount in.
     """
     asked = message.context.asked or _of_layer(message)
-    if not asked or not message.has(CUES):
+    lot = _lot(message)
+    if not (asked or lot) or not message.has(CUES):
         return ()
     wanted = _IN.search(plain_text(message))
     if wanted is None:
         return ()
     words = wanted["units"].split()
+    if lot and _is_other_measure(lot, words, message.context.units):
+        return (lot,)
     found = (_in_units(one, words, message.context.units) for one in asked)
     return tuple(one for one in found if one is not None)
+
+
+def _lot(message: Message) -> Ask | None:
+    """What the layer told last weighs, or how much room it takes; none if there is no such."""
+    last = message.context.last
+    if message.context.asked or not isinstance(last, Layer) or not message.has(_ASKING):
+        return None
+    return Ask(
+        topic="full",
+        what="lot",
+        mass_kg=last.mass_kg,
+        volume_l=last.volume_l,
+        materials=last.materials,
+    )
+
+
+def _is_other_measure(lot: Ask, words: list[str], own: Units) -> bool:
+    """Whether it is asked in kilos of what was told in litres, or the other way round."""
+    units = [named[1].quantity for named in _named(words, own) if named]
+    if lot.mass_kg is None:
+        return lot.volume_l is not None and units == ["mass"]
+    return units == ["volume"] and not _BRAN_MEASURES.issuperset(words)
+
+
+_BRAN_MEASURES = words_in("cups cup spoons tablespoons teaspoons tbsp")
+"""The starter is asked for in these."""
 
 
 def _of_layer(message: Message) -> tuple[Ask, ...]:

@@ -1,7 +1,7 @@
 """What a newcomer asks about the craft: "what goes in?", "do I need to press it down?".
 
 `lexicon/lessons.txt` holds the turns of phrase. Each is the whole of a sentence, so that talk of
-other things is never answered.
+other things is never answered; some hold only while the room talks of its bins.
 """
 
 from collections.abc import Iterator, Sequence
@@ -43,17 +43,13 @@ CUES = (
         "moving ",
         "the lid",
     ),
-    *(
-        "coming with",
-        "going with",
-        "with me",
-        "with us",
-        "with h",
-        "no scale",
-        "the law",
-        "is that ",
-        "is this ",
-    ),
+    *("frozen", "froze", "wrap ", "is it ", "will it", "will the", "too ", "longer", "gets "),
+    *("one go", "at a time"),
+    *("warm food", "hot food", "at once", "sour or", "garage", "cellar", "basement"),
+    *("is all", "is every", "is any", "mould", "mold", "the batch", "septic", "lid was", "lid is"),
+    *("our batch", "sawdust", "wheat", "rice bran", "oat bran", "plain bran"),
+    *("coming with", "going with", "with me", "with us", "with h", "no scale", "the law"),
+    *("is that ", "is this "),
 )
 
 _LEAD = (
@@ -120,10 +116,12 @@ _OF_LIQUID: frozenset[Lesson] = frozenset(
 def _lesson(phrase: Phrase) -> Lesson | None:
     if _is_full(phrase):
         return "when it is full"
-    asked = _is_question(phrase) or phrase.message.context.of_bins
-    if (_ANY if asked else _ANY_TOLD).fullmatch(phrase.text) is None:
-        return None
-    lesson = next((name for name, words in _EACH if words.fullmatch(phrase.text)), None)
+    in_talk = phrase.to_bot or phrase.message.context.of_bins
+    asked = in_talk or _is_question(phrase)
+    each = _EACH if (_ANY if asked else _ANY_TOLD).fullmatch(phrase.text) else ()
+    if not each and in_talk and _ANY_IN_TALK.fullmatch(phrase.text):
+        each = _EACH_IN_TALK
+    lesson = next((name for name, words in each if words.fullmatch(phrase.text)), None)
     if lesson is None or not (lesson in _TOLD_OF or asked):
         return None
     if lesson == "leaving" and phrase.message.context.on_offer:
@@ -170,15 +168,21 @@ def _is_full(phrase: Phrase) -> bool:
     return any(ref.plain or (ref.known and not ref.place) for ref in phrase.message.bins)
 
 
-def _source(names: Sequence[Lesson]) -> str:
+_IN_TALK = "~ "
+"""What a line begins with whose words may be of anything, but where the bins are talked of."""
+
+
+def _source(names: Sequence[Lesson], before: str = "") -> str:
     """The turns of phrase of some lessons, as one pattern."""
-    turns = "|".join(words for name in names for words in _turns()[name])
-    return rf"{_LEAD}(?:{turns}){_TAIL}"
+    turns = "|".join(words for name in names for words in _turns()[before + name])
+    return rf"{_LEAD}(?:{turns}){_TAIL}" if turns else r"(?!)"
 
 
 @lru_cache(maxsize=1)
 def _turns() -> dict[str, list[str]]:
-    turns: dict[str, list[str]] = {name: [] for name in LESSONS}
+    turns: dict[str, list[str]] = {
+        before + name: [] for name in LESSONS for before in ("", _IN_TALK)
+    }
     for line in lines_of("lessons.txt"):
         name, _, words = line.partition(" | ")
         for short, full in _NAMED.items():
@@ -190,4 +194,6 @@ def _turns() -> dict[str, list[str]]:
 _ANY = Late(partial(_source, tuple(LESSONS)))
 _ANY_TOLD = Late(partial(_source, tuple(name for name in LESSONS if name in _TOLD_OF)))
 """All lessons, and those that need not be asked for: few sentences are any of them."""
-_EACH = [(name, Late(partial(_source, (name,)))) for name in LESSONS]
+_ANY_IN_TALK = Late(partial(_source, tuple(LESSONS), _IN_TALK))
+_EACH = tuple((name, Late(partial(_source, (name,)))) for name in LESSONS)
+_EACH_IN_TALK = tuple((name, Late(partial(_source, (name,), _IN_TALK))) for name in LESSONS)

@@ -4,16 +4,16 @@ import re
 from collections.abc import Iterator
 from datetime import timedelta
 
-from handlers.practice.kinds import Kind
 from handlers.reading.acts import Ask, Stock
 from handlers.reading.arranged import Plan
-from handlers.reading.arrangements.communal import Story, WhoKept, WhoPut, Written
+from handlers.reading.arrangements.communal import Story, WhoKept, Written
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.questions.summing import CUES as SUMMING_CUES
-from handlers.reading.questions.summing import asks_more, period_of
+from handlers.reading.questions.summing import DRAWN, asks_more, period_of
 from handlers.reading.questions.whenlast import in_ground, said_bin, when_last
+from handlers.reading.questions.whoput import IN, PUT, in_talk, who_put
 from handlers.reading.words.late import Late
 
 CUES = (
@@ -33,33 +33,10 @@ CUES = (
     *("what all", "what i did", "what i have", "what we have", "did i put", "did we put"),
     *("did i add",),
     *("i logged", "my entries", "what went", "what i put", "what we put", *SUMMING_CUES),
+    *("any ", "which ", "how full", "sealed", "fermenting", "numbers for", "percentage", "average"),
+    *("did ", "how many times", "list all", "in charge", "fit", "room", "space", "go in"),
 )
 
-_PUT = r"(?:put|puts|added|add|chucked|threw|fed|tipped|dropped|dumped|binned|stuck|bunged|tossed)"
-_IN = r"(?:in|into|inside|to)"
-_THERE = r"(?:the )?(?:qbin|bin|bucket|it|there|here|this one|that one)"
-_WHO_PUT = Late(
-    rf"^(?:do (?:we|you) know |bot |does anyone know |remind me )?who(?: has| have| had|'s| 's|"
-    rf" is)?"
-    rf"(?: been)?(?: the one who| it who)? {_PUT}(?:ing)? (?P<what>\S.{{0,60}}?) "
-    rf"{_IN}(?: {_THERE})?(?P<when>(?: (?:qday|this week|last week|today|again|last))*)$"
-)
-_WHO_FED = Late(
-    rf"^who(?: has|'s| 's| is)?(?: last| already)? {_PUT} (?:something |anything )?"
-    rf"(?:{_IN} )?(?:the )?qbin(?: last)?"
-    r"(?P<when>(?: (?:qday|this week|last week))*)$"
-)
-_WHEN = r"(?: (?:on|qday|this|last|week|month|already|please))*$"
-_WHAT_PUT = Late(
-    r"^(?:and |so |bot |can you )*(?:(?:list|show)(?: me| us)? )?(?:all )?(?:"
-    r"(?:what (?:all )?(?:did|have|has) (?P<who>i|we|qmember|everyone|everybody)(?: all)? "
-    r"(?:put|add|added|chuck|chucked)|what (?P<told>i|we) (?:have |did )?(?:put|add|added)|"
-    r"did (?P<any>i|we) (?:put|add) (?:something|anything)|"
-    rf"who {_PUT} what)(?: {_IN}(?: {_THERE})?)?|"
-    rf"what(?: all)? (?:went|has gone|'s gone) {_IN}(?: {_THERE})?)"
-    rf"{_WHEN}"
-)
-"""A question for the layers themselves, by member, bin or day."""
 _KEPT = Late(
     r"^(?:and |so )?who (?:all )?(?:kept|keeps|had|has had|looked after|minded|hosted|was keeping|"
     r"has kept|"
@@ -80,19 +57,33 @@ _SHARES = (
     Late(
         rf"^how much (?:has|have|did|does) (?:each|everyone|everybody|every one)(?: of us| one|"
         rf" member|"
-        rf" person)? {_PUT}(?:ed)?(?: (?:in|into|to))?(?: (?:the )?qbin| so far| there)*$"
+        rf" person)? {PUT}(?:ed)?(?: (?:in|into|to))?(?: (?:the )?qbin| so far| there)*$"
     ),
     Late(
-        rf"^who(?: has| have|'s| 's)? {_PUT} (?:{_IN} )?(?:the )?(?:most|how much|what|least)"
-        rf"(?: (?:{_IN}(?: (?:the )?qbin)?|so far|scraps|of it|(?:the )?qbin))*$"
+        rf"^who(?: has| have|'s| 's)? {PUT} (?:{IN} )?(?:the )?(?:most|how much|what|least)"
+        rf"(?: (?:{IN}(?: (?:the )?qbin)?|so far|scraps|of it|(?:the )?qbin))*$"
     ),
     Late(r"^(?:the )?shares (?:of|in) (?:the )?qbin$"),
     Late(r"^who (?:(?:has been|'s been|is) (?:feeding|filling)|feeds|has fed) (?:the )?qbin"
                r"(?: so far| lately)?$"),
     Late(
+        rf"^(?:and |so )?who(?: has| have|'s| 's| did)?(?: (?:{PUT}|did|done|given|brought|gave)"
+        r"(?: in)?)?(?: the)? (?:most|least)(?: (?:so far|in all|altogether|this week|"
+        r"this month|this year|last week|last month))*$"
+    ),
+    Late(
+        r"^(?:(?:give|show|tell) (?:me|us) )?(?:the )?(?:numbers|figures|amounts|totals|shares|"
+        r"percentages?) (?:for|of|by|per) (?:everyone|everybody|each(?: of us| person| member)?|"
+        r"all of us|person|people|member|household)(?: (?:please|so far))*$"
+    ),
+    Late(
+        r"^what (?:is|was|'s|has been) (?P<my>my) (?:share|part|percentage|contribution)"
+        r"(?: (?:so far|of it|in all|altogether|in (?:the )?qbin))*$"
+    ),
+    Late(
         rf"^how much (?:scraps |food )?(?:has|have|did|does) (?P<who>qmember|i) (?:actually |"
         rf"already )?"
-        rf"{_PUT}(?:ed)?(?: (?:{_IN}|so far|yet|(?:the )?qbin|the bins?))*$"
+        rf"{PUT}(?:ed)?(?: (?:{IN}|so far|yet|(?:the )?qbin|the bins?))*$"
     ),
     Late(r"^(?P<own>my|everybody 's|everyone 's|our) shares?$"),
 )  # fmt: skip
@@ -121,7 +112,7 @@ def recalling(message: Message) -> Iterator[Found]:
 
 def _plan(phrase: Phrase) -> Plan | None:
     return (
-        _put(phrase)
+        who_put(phrase)
         or _kept(phrase)
         or _story(phrase)
         or when_last(phrase)
@@ -141,8 +132,18 @@ def _layers(phrase: Phrase) -> Ask | None:
     """ "How many layers are in the shed bin?" is told with all else that is known of it; so is "how
     long does that last?" of the starter that was just counted.
     """
-    if _LIST_BINS.match(phrase.text):
+    of_ours, bin = in_talk(phrase), said_bin(phrase)
+    if _LIST_BINS.match(phrase.text) or (of_ours and _WHICH_IS.match(phrase.text)):
         return Ask(topic="bin")
+    is_so = _IS_IT_SO.match(phrase.text) if bin else None
+    if is_so and (phrase.bin or is_so["ours"]):  # a shed may be open and full itself
+        return Ask(topic="bin", bin=bin)
+    if of_ours and _HOW_MUCH_ROOM.match(phrase.text):
+        return Ask(topic="full", what="room", bin=bin)
+    if of_ours and _HOW_MUCH_DRAWN.match(phrase.text):
+        return Ask(topic="totals", what=DRAWN, bin=bin)
+    if of_ours and _IN_CHARGE.match(phrase.text):
+        return Ask(topic="custody")
     to_bot = phrase.to_bot or phrase.message.context.after_bot
     if _WHO_KEEPS.match(phrase.text) or (to_bot and _WHO_HAS.match(phrase.text)):
         return Ask(topic="custody")
@@ -159,7 +160,11 @@ _LASTS = Late(
 )
 _BRAN_LASTS = Late(
     r"^(?:and |so )?how (?:long|many (?:days|weeks)) (?:will|should|might) (?:the|our|this|that) "
-    r"(?:bran|starter)(?: we have| we 've got| there)? last(?: us| me)?$"
+    r"(?:bran|starter)(?: we have| we 've got| there)? last(?: us| me)?$|"
+    r"^(?:and |so )?how (?:many|much) (?:more )?(?:kilos?|kgs?|scraps|layers|food|pounds?)"
+    r"(?: of scraps)? (?:can|could|will|does|is) (?:we|i|it|that|this|the bran|the starter)? ?"
+    r"(?:do|treat|cover|feed|make|last for|enough for|be enough for|ferment)? ?(?:with |from )?"
+    r"(?:(?:the|our|this|that) (?:bran|starter)|what we have|what 's left)(?: .{1,20})?$"
 )
 _LIST_BINS = Late(
     r"^(?:can you |could you |bot |just )*(?:(?:list|show|name|give)(?: me| us)?(?: a list of)?"
@@ -167,6 +172,36 @@ _LIST_BINS = Late(
     r"have|are (?:there|in use|going|on the go)|have we(?: got)?|do you know(?: of)?))"
     r"(?: (?:please|now|bot|here|at the moment|right now|there are|we have|in use|"
     r"and their state))*$"
+)
+_WHICH_IS = Late(
+    r"^(?!.*\b(?:bin|bucket)s? (?:is|are)(?: still| already| now)* (?:open|sealed|closed|filling))"
+    r"(?:and |so )?(?:(?:which|what)(?: (?:one|bin|bucket)s?)?(?: of them)? (?:is|are|has|have|'s)"
+    r"(?: got)?(?: (?:still|already|now|the))* (?:fermenting|sealed|closed|open|filling|being "
+    r"filled|full|fuller|fullest|empty|emptier|emptiest|in use|more|most|least|less|more room|most "
+    r"room)(?: (?:in it|in|now|already|yet|room|at the moment|left))*|how full are (?:we|they|the "
+    r"bins|all of them|both)(?: (?:now|all))*|(?:can you )?list all (?:of them|two|three|four|"
+    r"five|six|seven|eight|nine|ten|\d+))$"
+)
+"""What is told by all bins with their states: where the talk is of them."""
+_IS_IT_SO = Late(
+    r"^(?:and |so )?(?:is|was) (?:the |our |my )?qbin(?: bin)? (?:already |still |now )*"
+    r"(?:(?P<ours>sealed|fermenting|buried)|closed|shut|open|full|empty|filling|in use)"
+    r"(?: (?:already|yet|now|up))*$"
+)
+_HOW_MUCH_ROOM = Late(
+    r"^(?:and |so )?(?:how much (?:is|do we have|have we got|'s) left to (?:fill|go)|(?:will|would|"
+    r"does|can) (?:another |the other )?[\d.,]+ ?(?:kgs?|kilos?|lit(?:re|er)s?|l|lbs?|pounds?|"
+    r"grams?|g) (?:\w+ )?(?:still |all )*(?:fit|go in)|is there (?:still )?(?:any )?(?:room|space))"
+    r"(?: (?:in|in it|in there|still|for more|left|(?:in )?(?:the )?qbin))*$"
+)
+_HOW_MUCH_DRAWN = Late(
+    r"^(?:and |so )?how much (?:liquid|juice|leachate|run ?off)(?: (?:did|have|has) (?:we|it|i|"
+    r"qbin|the bin))? (?:get|got|gotten|give|given|drain|drained|take out|taken out|come out|"
+    r"came out|altogether|in all|so far)(?: (?:out|so far|altogether|in all|from it|of it))*$"
+)
+_IN_CHARGE = Late(
+    r"^(?:and |so )?who(?: is|'s| 's)? (?:in charge of|responsible for|looking after|minding) "
+    r"(?:it|them|this|that)(?: (?:now|at the moment|this week))*$"
 )
 _HOW_MANY_LAYERS = Late(
     r"^(?:and |so )?how many layers (?:are|are there|have gone|went|has|does|do we have|have we)\b"
@@ -177,15 +212,18 @@ _HOW_MANY_LAYERS = Late(
 def _written(phrase: Phrase) -> Written | None:
     context = phrase.message.context
     to_bot = phrase.to_bot or context.to_bot or context.after_bot
-    if _MISSED.match(phrase.text) or (to_bot and _NEWS.match(phrase.text)):
-        today = phrase.message.today
+    news = _NEWS.match(phrase.text)
+    today = phrase.message.today
+    if news and news["day"] and in_talk(phrase):
+        first, last = period_of(phrase)
+        return Written(first=first or today, last=last or today, of_all=True)
+    if _MISSED.match(phrase.text) or (to_bot and news):
         since = [day.past for day in phrase.days] if "since qday" in phrase.text else []
         return Written(first=since[0] if since else today - _A_WEEK, last=today, of_all=True)
     happened = _HAPPENED.match(phrase.text)
     if _WRITTEN.match(phrase.text) is None and not (happened and (to_bot or happened["long"])):
         return None
     first, last = period_of(phrase)
-    today = phrase.message.today
     return Written(
         first=first or today,
         last=last or today,
@@ -210,7 +248,7 @@ _MISSED = Late(
     rf"^(?:and |so )?(?:{_I_WAS} )?(?:what (?:have|did|'ve) i miss(?:ed)?|"
     rf"(?:did i miss|have i missed) anything)$|^{_I_WAS} anything i should know$"
 )
-_NEWS = Late(r"^(?:and |so )?(?:what 's|anything) new$")
+_NEWS = Late(r"^(?:and |so )?(?:what 's|anything) new(?P<day> (?:qday|today|yesterday))?$")
 _HAPPENED = Late(
     r"^(?:and |so )?what (?:(?:has |'s )?(?:been )?happen(?:ed|ing)|(?:did|have|has) "
     r"(?:i|we|everybody|everyone|qmember) (?:do|done|get done))"
@@ -229,48 +267,6 @@ _WRITTEN = Late(
     r"my (?:records|entries|log)))(?: down| so far| already| for| of| on| from)*"
     r"(?: (?:qday|this week|last week|this month|last month|today|yesterday))?$"
 )
-
-
-def _put(phrase: Phrase) -> WhoPut | None:
-    match = _WHO_FED.match(phrase.text)
-    if match and (fed := _fed(phrase)):
-        first, last = period_of(phrase)
-        return WhoPut(bin=fed, first=first, last=last)
-    if asked := _WHAT_PUT.match(phrase.text):
-        return _what_put(phrase, asked["who"] or asked["told"] or asked["any"])
-    match = _WHO_PUT.match(phrase.text)
-    span = phrase.words(match, "what") if match else None
-    if match is None or span is None:
-        return None
-    first, last = period_of(phrase)
-    items = [item for item in phrase.message.items if span[0] <= item.start < span[1]]
-    kinds: list[Kind] = [kind for item in items for kind, share in item.food.shares if share > 0]
-    if not kinds and not (match["what"] in _IT and _fed(phrase)):
-        return None
-    return WhoPut(
-        kinds=tuple(dict.fromkeys(kinds)),
-        words=phrase.message.text(items[0].start, items[-1].end) if kinds else "",
-        bin=phrase.bin or (None if kinds else _fed(phrase)),
-        first=first,
-        last=last,
-    )
-
-
-_IT = ("it", "that", "this", "them", "those", "these")
-
-
-def _fed(phrase: Phrase) -> str | None:
-    """The group's bin that is named; what is fed is no room."""
-    bins = phrase.message.bins
-    named = (b.name for b in bins if b.known and phrase.start <= b.start < phrase.end)
-    return next(named, None)
-
-
-def _what_put(phrase: Phrase, who: str | None) -> WhoPut:
-    """ "What did I put in today?", "what went into the shed on Monday?"."""
-    member = {"i": phrase.message.context.sender, "qmember": phrase.member}.get(who or "")
-    first, last = period_of(phrase)
-    return WhoPut(member=member, bin=_fed(phrase), first=first, last=last)
 
 
 def _kept(phrase: Phrase) -> WhoKept | None:
@@ -300,17 +296,19 @@ def _shares(phrase: Phrase) -> Ask | None:
     who = match.groupdict().get("who")
     about = (
         who
+        or phrase.message.context.of_bins
         or phrase.bin
         or phrase.to_bot
         or re.search(
             r"\b(?:in|into|scraps|layers|put|"
-            r"added)\b",
+            r"added|numbers|figures|percentages?|my share)\b",
             text,
         )
     )
     if not about:
         return None
-    whose = match.groupdict().get("whose") or match.groupdict().get("own")
+    said = match.groupdict()
+    whose = said.get("whose") or said.get("own") or said.get("my")
     own = whose == "my" or who == "i"
     member = phrase.message.context.sender if own else None
     if "qmember" in (whose or who or ""):

@@ -10,7 +10,7 @@ from handlers.reading.message import Message
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
-SOIL = words_in("soil ground earth")
+SOIL = words_in("soil soils ground earth")
 _BETWEEN = words_in(
     "temperature temp temps thermometer is 's was are at only still just about around now here "
     "there today reads read says shows measured measures has have got warmed cooled up down to "

@@ -11,7 +11,7 @@ from handlers.reading.questions.question import Question
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
-CUES = ("total", "tally", "how much", "per ", "by p", "by m", "by b", "by w", "for each")
+CUES = ("total", "tally", "how much", "per ", "average", "by p", "by m", "by b", "by w", "for each")
 
 Period = tuple[date | None, date | None]
 """The first and the last day that a question is about; None: no such end was said."""

@@ -32,6 +32,16 @@ _WHEN_LAST = (
         rf"(?:the )?last {_DEED}(?: (?:of|in|for) {_OF})?$"
     ),
 )
+_IN_TALK = (
+    Late(
+        rf"^(?:and |so )?which(?: one| bin)? (?:was|has been|did we) (?:last )?{_DEED}(?: last)?$"
+    ),
+    Late(
+        rf"^(?:and |so )?(?:did|has|have) (?:qmember|anyone|anybody|we) "
+        rf"(?:already |just )?{_DEED} {_OF}(?: (?:yet|already|qday))*$"
+    ),
+)
+"""Asked of us only where the talk is of the bins: else neighbours ask each other."""
 _ABOUT_BIN = (
     Late(
         r"^(?:and |so )?where (?:did|have) (?:we|i|you|they|qmember) (?P<deed>bury|buried) "
@@ -68,6 +78,9 @@ _IN_GROUND = Late(
 def when_last(phrase: Phrase) -> WhenLast | None:
     """When something was last done to a bin, or where it was buried."""
     match = next((m for pattern in _WHEN_LAST if (m := pattern.match(phrase.text))), None)
+    in_talk = phrase.to_bot or phrase.message.context.of_bins
+    if match is None and in_talk:
+        match = next((m for pattern in _IN_TALK if (m := pattern.match(phrase.text))), None)
     if match is None:
         match = next((m for pattern in _ABOUT_BIN if (m := pattern.match(phrase.text))), None)
         if match is None or said_bin(phrase) is None:

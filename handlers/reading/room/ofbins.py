@@ -1,4 +1,4 @@
-"""Few words that are of the bins only where the room has just talked of them."""
+"""Few words, or a question, that are of the bins only where the room has just talked of them."""
 
 from handlers.reading.signs.seenalone import CUES as SIGNS
 from handlers.reading.words.late import Late
@@ -13,7 +13,13 @@ _BROKEN = words_in(
     "tap lid spigot leak leaks leaking ruined lost fine good ok okay normal bad "
     "throw saved ready ripe bury dig ground soil"
 )
-_CUES = SIGNS | _HARM | _BROKEN
+_COLD = words_in("frozen froze frost cold warm hot degrees gets longer")
+_CUES = SIGNS | _HARM | _BROKEN | _COLD
+_ASKING = words_in(
+    "what whats which who whos why how where when is are was can could may will do does did should "
+    "any and must"
+)
+"""What a question begins with that is asked without its sign."""
 _LONGEST = 90
 _WORD = Late(r"[a-z]+")
 
@@ -22,4 +28,9 @@ def may_be_of_bins(body: str) -> bool:
     """Whether a message is so short and so worded that it may be of the bins talked of before."""
     if len(body) > _LONGEST:
         return False
-    return not _CUES.isdisjoint(found[0] for found in _WORD.finditer(body.casefold()))
+    words = [found[0] for found in _WORD.finditer(body.casefold())]
+    return (
+        any(sign in body for sign in "?°")
+        or not {*words[:1]}.isdisjoint(_ASKING)
+        or not _CUES.isdisjoint(words)
+    )

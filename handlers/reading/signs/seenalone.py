@@ -19,7 +19,7 @@ CUES = words_in(
     "rat rats mouse mice fly flies maggot maggots larvae worms wet soggy slimy soaking dry "
     "dripping stinks stink smells smell smelly reeks reek rotten foul sour vinegar pickles pickle "
     "ammonia green black blue pink orange grey gray white mould mold mouldy moldy fluff fluffy "
-    "fuzz fuzzy bulging bulged bulges hissing hisses gas leaking leaks leak"
+    "nothing drop tap fuzz fuzzy bulging bulged bulges hissing hisses gas leaking leaks leak"
 )
 """Words without one of which no such sign is told."""
 _COLOURS: Mapping[str, Sign] = {
@@ -48,6 +48,15 @@ _LIKE = Late(
 )
 
 
+_NOTHING = Late(
+    r"^(?:(?:and|but|so|hmm|oh|ok|still|again|,) )*(?:(?:the )?tap (?:(?:gave|gives|let "
+    r"out) (?:us )?(?:nothing|not a drop|none)|(?:is|was|'s|ran) dry)|"
+    r"(?:nothing|not a drop|not a thing|not much) (?:out|came|comes|came out|coming out|in the "
+    r"tray|(?:out )?(?:of|from) the tap))"
+    r"(?: (?:today|again|yet|at all|this time|out|of the tap|from the tap))*$"
+)
+
+
 def seen_alone(message: Message) -> Observe | None:
     """What is seen or smelt, where nothing says that it is of anything else."""
     if len(message.norms) > _LONGEST or any(sentence.asked for sentence in message.sentences):
@@ -61,6 +70,35 @@ def seen_alone(message: Message) -> Observe | None:
     return Observe(signs=seen, on=message.today, rules=(_RULE,))
 
 
+_WARM = Late(
+    r"^(?:(?:and|but|so|oh|hmm|ok|brr|,) )*(?:(?:it|its|it is|it 's|ours is|mine is|(?:the )?qbin "
+    r"(?:is|'s)(?: at)?|only|just|about|around|now|still) )*(?P<warm>qwarm)"
+    r"(?: (?:now|today|only))*(?P<where> (?:in|inside) (?:(?:the|our|my) )?(?:qbin|bin|bucket|it|"
+    r"there))?(?: (?:now|today|this morning|tonight|already))*$"
+)
+
+
+def measured_alone(message: Message) -> Observe | None:
+    """ "It's 8 degrees in the garage", where a bin is called so: how warm it stands."""
+    warm = [a for a in message.amounts if a.quantity == "celsius"]
+    names = {ref.name for ref in message.bins if ref.known}
+    if len(warm) != 1 or len(message.amounts) > 1 or len(names) > 1 or message.signs:
+        return None
+    if any(sentence.asked for sentence in message.sentences):
+        return None
+    norms = list(message.norms)
+    spans = [(warm[0].start, warm[0].end, "qwarm")]
+    spans += [(ref.start, ref.end, "qbin") for ref in message.bins if ref.known]
+    for start, end, name in spans:
+        norms[start:end] = [name, *[""] * (end - start - 1)]
+    said = _WARM.match(" ".join(norm for norm in norms if norm and norm not in (".", "!")))
+    if said is None or not (said["where"] or names or norms[0] in ("ours", "mine")):
+        return None
+    return Observe(
+        celsius=warm[0].value, bin=next(iter(names), None), on=message.today, rules=(_RULE,)
+    )
+
+
 def _is_only(message: Message) -> bool:
     """Whether no more is said than that it is there; weather is wet and dry as well."""
     left = unheld(message.norms, indexes(message.signs))
@@ -72,9 +110,9 @@ _SMALL = words_in(
     "it it's its is 's are was there theres there's we i we've i've have has got get gets saw seen "
     "see found now another some more again too also a an the in on of all over everywhere inside "
     "really very so quite a bit pretty looks look looking like seems feels oh no uh hmm and but "
-    "that this stuff scraps top lid bucket , . ! - : ; help yuck ugh"
+    "that this stuff scraps top bottom lid bucket , . ! - : ; help yuck ugh"
 )
-_SCRAPS = words_in("it it's its that this stuff scraps")
+_SCRAPS = words_in("it it's its that this stuff scraps bottom inside")
 _OF_WEATHER = frozenset({"wet", "dry", "warm", "cold"})
 
 
@@ -100,6 +138,8 @@ def _in_turns(message: Message) -> Sign | None:
     text = plain_text(message)
     if match := _COLOURED.match(text):
         return _COLOURS[match["colour"]]
+    if _NOTHING.match(text):
+        return "no_liquid"
     if match := _LIKE.match(text):
         return _SMELLS_LIKE[match["like"]]
     return None
