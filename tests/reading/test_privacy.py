@@ -91,7 +91,7 @@ def test_no_labelled_message_is_one() -> None:
         ("pailkeeper, forget Bram Jansen for good please", "Bram Jansen"),
         ("forget Bram", "Bram Jansen"),
         ("forget Lea's rice", None),
-        ("forget Jansen", None),
+        ("forget Jansen", "Bram Jansen"),
         ("forget it", None),
         ("forget Ines", None),  # the sender
         ("don't forget Lea", None),
