@@ -108,7 +108,7 @@ def _bare(message: Message) -> tuple[Act, ...]:
     """The layer that an amount alone may be: asked about, unless the talk is of layers."""
     if not is_bare(message):
         return ()
-    said = message.text(0, len(message.words))
+    said = message.text(0, len(message.words)).removeprefix("put ")
     acts = told(read_message(f"added {said}", message.context))
     layers = [act for act in acts if isinstance(act, Layer)]
     if not layers or len(layers) < len(acts):

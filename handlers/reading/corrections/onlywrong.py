@@ -3,6 +3,7 @@
 from handlers.reading.acts import Bury, Drain, Retract, Seal
 from handlers.reading.corrections.leaning import spoken_of
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
@@ -49,6 +50,14 @@ _UNDONE = Late(
     r"(?:i )?spoke too soon|false alarm|(?:it )?(?:isnt|is not|wasnt|was not|'s not) done"
     r"(?: after all| yet)?|i (?:didnt|havent|did not|have not)(?: after all)?)(?:$| [,.;-])"
 )
+_NOT_YET = Late(
+    r"^(?:(?:oh|ah|oops|sorry|wait|hang on|hmm|ok|well|no|nope|actually|but|i mean|,|[.]) )*"
+    r"(?:(?:no|not)(?: (?:sealed|drained|buried|done))? yet|not (?:now|today))"
+    r"(?: [,.;-])*(?: (?:(?:but|it is|that is|i mean|only|just|(?:i|we) (?:will|am|are)|will|'ll|"
+    r"do|doing|seal|drain|bury|sealing|draining|burying|going to|gonna|it|that|on|rather) )*qday)?"
+    r"(?: (?:sorry|instead|actually|[,.!]))*$"
+)
+"""The deed that the sender has just told is still to be done: "no not yet, tomorrow"."""
 _COMING = words_in("am im 'm are 're you we going coming thanks")
 _DENYING = words_in("wrong not incorrect isnt wasnt")
 _CUES = _DENYING | _CORRECTING | words_in("other different")
@@ -58,12 +67,22 @@ def undone(message: Message) -> Retract | None:
     """ "Actually no, the tap's stuck": the deed just told was not done; nothing else is told."""
     if not isinstance(message.context.last, Drain | Seal | Bury) or "?" in message.norms:
         return None
-    if message.bins or message.amounts or message.members or message.days or message.items:
+    if message.bins or message.amounts or message.members or message.items:
+        return None
+    if message.context.last.member in (None, message.context.sender) and _is_still_to_do(message):
+        return Retract(rules=("not done after all",))
+    if message.days:
         return None
     if message.has(_COMING):
         return None  # "actually no, I'm not coming"
     found = _UNDONE.search(" ".join(message.norms).strip(" .!"))
     return Retract(rules=("not done after all",)) if found else None
+
+
+def _is_still_to_do(message: Message) -> bool:
+    """Whether it is told as not done yet; a day said with it lies ahead."""
+    ahead = all(day.future > message.today for day in message.days)
+    return ahead and _NOT_YET.search(plain_text(message, days=True)) is not None
 
 
 def only_wrong(message: Message) -> Retract | None:

@@ -12,7 +12,9 @@ from handlers.reading.corrections.joining import as_much_as_told
 from handlers.reading.corrections.leaning import amount_owed, place_owed
 from handlers.reading.corrections.onlythese import not_of_these
 from handlers.reading.corrections.onlywrong import only_wrong, undone
-from handlers.reading.corrections.otherbin import went_elsewhere
+from handlers.reading.corrections.otherbin import in_this_bin, went_elsewhere
+from handlers.reading.corrections.otherdeed import CUES as OF_DEEDS
+from handlers.reading.corrections.otherdeed import another_deed
 from handlers.reading.corrections.partright import parts_right
 from handlers.reading.corrections.samebin import same_bin_again
 from handlers.reading.corrections.sametoo import as_just_told, done_too, sealed_again
@@ -45,8 +47,10 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     shared = share_moved(message) if message.context.last else ()
     if shared or (shared := parts_right(message)):
         return shared
+    if message.has(OF_DEEDS) and (anew := another_deed(message)):
+        return anew
     found = undone(message) or only_wrong(message) or went_elsewhere(message) or was_by_me(message)
-    found = found or not_of_these(message)
+    found = found or in_this_bin(message) or not_of_these(message)
     if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)
     if found is None and message.has(OF_VESSELS):

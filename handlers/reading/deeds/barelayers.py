@@ -12,6 +12,7 @@ BARE = "an amount, and nothing else"
 _SMALL = words_in(
     "of about around roughly approx maybe some ish a an the in it there here now just more another "
     "too also as well and & plus + with mostly mainly mixed from me us mine ours i also then so ok "
+    "my turn put on top party dinner lunch supper breakfast brunch barbecue weekend "
     "today tonight this morning evening afternoon full , . : ! - – — ~ ( )"
 )
 _AMOUNTS = words_in("kg kgs kilo kilos g gr gram grams lb lbs pound pounds oz ounces litre litres")
