@@ -35,6 +35,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.bins.sizes import bare_amounts, bare_volume
 from handlers.reading.completion.unlike import asked_of, things_of_each
+from handlers.reading.corrections.fewwords import changed_by_few
 from handlers.reading.doubts.unmeasured import BAD_AMOUNTS
 from handlers.reading.food.makeups import makeup
 from handlers.reading.message import read_message
@@ -172,7 +173,9 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         parts = await divided(words, guess_of(question), question, book)
         if parts or (parts := _confirmed(words, said, question)) is not None:
             return parts
-        return _another_amount(words, question, book)
+        if _TAKEN_BACK.match(words.casefold()):
+            return []
+        return _another_amount(words, question, book) or _of_what(words, question, book)
     if not said or len(said) > MOST_WORDS.get(question.lacks, MOST_ANSWER_WORDS):
         return None
     if question.lacks == "which":
@@ -203,12 +206,47 @@ def _another_amount(words: str, question: Question, book: Book) -> list[Act] | N
     [asked, *others] = guess_of(question)
     if lead is None or others or not isinstance(asked, Layer | Drain) or _amount(asked) is None:
         return None
-    return _measured(words[lead.end() :], question, book)
+    rest = words[lead.end() :]
+    right = None
+    if isinstance(asked, Layer):
+        right = _changed(f"it was {rest}", asked, question, book)
+    if right and (right.mass_kg or right.volume_l):  # "ok 5.5"
+        return [replace(asked, mass_kg=right.mass_kg, volume_l=right.volume_l)]
+    return _measured(rest, question, book)
 
 
 _NO_BUT = re.compile(
-    r"(?:no|nope|nah|wait|sorry|actually)\b(?:\W|\b(?:no|wait|sorry|it was|its)\b)*"
+    r"(?:no|nope|nah|wait|sorry|actually|yes|yep|yeah|ok|okay|well|make (?:it|that))\b"
+    r"(?:\W|\b(?:no|wait|sorry|but|only|more like|make (?:it|that)|it was|its)\b)*"
 )
+_TAKEN_BACK = re.compile(
+    r"\W*(?:(?:no|oh|sorry|oops|actually|wait)\W+)*(?:(?:scratch|forget|ignore|delete|cancel|undo|"
+    r"disregard|drop) (?:that|it|this)|never ?mind)(?:\W+(?:please|sorry|again|thanks|wrong \w+))*"
+    r"\W*$"
+)
+"""What was asked about is not to be written down; no record before it is meant."""
+
+
+def _of_what(words: str, question: Question, book: Book) -> list[Act] | None:
+    """ "Mostly orange peel", where it was asked whether 1 kg is to be written down."""
+    [asked, *others] = guess_of(question)
+    if others or not isinstance(asked, Layer) or _amount(asked) is None:
+        return None
+    right = _changed(words, asked, question, book)
+    if right is None or right.mass_kg or right.volume_l or not right.materials:
+        return None
+    return [replace(asked, materials=right.materials, rich=right.rich)]
+
+
+def _changed(words: str, asked: Layer, question: Question, book: Book) -> Amend | None:
+    """What a few words would change of what was asked about, were it written down."""
+    room = book.room
+    last = replace(asked, member=None)
+    zone = ZoneInfo(room.zone)
+    context = Context(at=question.asked_at, zone=zone, units=room.units, last=last)
+    message = read_message(words, context)
+    acts = changed_by_few(message) if message.words else ()
+    return acts[0] if len(acts) == 1 and isinstance(acts[0], Amend) else None
 
 
 async def _in_bin(words: str, said: list[str], question: Question, book: Book) -> list[Act] | None:

@@ -28,7 +28,7 @@ from handlers.reading.corrections.joining import put_in_besides
 from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
-from handlers.reading.deeds.barelayers import BARE, is_bare
+from handlers.reading.deeds.barelayers import BARE, drained_glass, is_bare
 from handlers.reading.deeds.bothapart import CUES as BOTH
 from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
@@ -105,7 +105,10 @@ def _rests_on(acts: Sequence[Act], message: Message) -> bool:
 
 
 def _bare(message: Message) -> tuple[Act, ...]:
-    """The layer that an amount alone may be: asked about, unless the talk is of layers."""
+    """The layer that an amount alone may be: asked about, unless the talk is of layers; or the
+    liquid, which may be a drink."""
+    if glass := drained_glass(message):
+        return (Unsure(guess=(glass,), rules=(BARE,)),)
     if not is_bare(message):
         return ()
     said = message.text(0, len(message.words)).removeprefix("put ")

@@ -234,3 +234,49 @@ async def test_another_hour_right_behind_a_reminder(
 ) -> None:
     await room.says("remind me tomorrow at 8 to bring bran")
     assert hour in await answer(room, said)
+
+
+@pytest.mark.parametrize(
+    ("said", "litres"),
+    [("drained it again, half that", 0.15), ("drained blue again, the same", 0.3)],
+)
+async def test_drained_again_by_the_last_amount(
+    room: TalkingRoom, said: str, litres: float
+) -> None:
+    await room.says("drained blue, 300 ml")
+    await room.says(said)
+    assert ("blue", litres) in await told(room, "drain")
+    assert ("blue", 0.3) in await told(room, "drain")
+
+
+async def test_a_drink_may_be_the_liquid(room: TalkingRoom) -> None:
+    assert await answer(room, "drained a pint") == "Shall I write down 568 mL drained?"
+    await room.says("lovely evening at the pub", who="bram")
+    assert await answer(room, "drained a glass") == ""
+
+
+@pytest.mark.parametrize(
+    ("said", "kg"),
+    [
+        ("ok 5.5", 5.5),
+        ("ok 5.5 kg", 5.5),
+        ("make it 4", 4.0),
+        ("mostly orange peel", 5.0),
+        ("yes", 5.0),
+    ],
+)
+async def test_what_is_asked_about_is_settled_by_a_detail(
+    room: TalkingRoom, said: str, kg: float
+) -> None:
+    assert await answer(room, "5 kg in") == "Shall I write down 5 kg?"
+    await room.says(said)
+    assert ("blue", kg) in await told(room, "layer")
+
+
+@pytest.mark.parametrize(
+    "said", ["scratch that", "forget it, wrong chat", "never mind", "sorry, ignore that"]
+)
+async def test_what_was_only_asked_about_is_taken_back_alone(room: TalkingRoom, said: str) -> None:
+    await room.says("5 kg in")
+    assert await answer(room, said) == ""
+    assert await told(room, "layer") == [("blue", 2.0), ("shed", 2.0)]

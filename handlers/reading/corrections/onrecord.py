@@ -17,7 +17,12 @@ from handlers.reading.corrections.otherdeed import CUES as OF_DEEDS
 from handlers.reading.corrections.otherdeed import another_deed
 from handlers.reading.corrections.partright import parts_right
 from handlers.reading.corrections.samebin import same_bin_again
-from handlers.reading.corrections.sametoo import as_just_told, done_too, sealed_again
+from handlers.reading.corrections.sametoo import (
+    as_just_told,
+    done_too,
+    drained_again,
+    sealed_again,
+)
 from handlers.reading.corrections.splitright import share_moved
 from handlers.reading.corrections.vesselright import CUES as OF_VESSELS
 from handlers.reading.corrections.vesselright import vessel_right
@@ -31,6 +36,8 @@ def on_record(message: Message) -> tuple[Act, ...]:
         return right
     if context.just_told and (too := as_just_told(message) or as_much_as_told(message)):
         return (too,)
+    if context.in_room and (again := drained_again(message)):
+        return (again,)
     if context.earlier is None and context.last is None:
         return ()
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)

@@ -2,7 +2,9 @@
 meat in it". Whether it is a layer depends on what the room talks of.
 """
 
+from handlers.reading.acts import Drain
 from handlers.reading.message import Message
+from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
@@ -34,3 +36,21 @@ def is_bare(message: Message) -> bool:
         return False
     held = indexes(message.amounts, message.items, message.days)
     return _SMALL.issuperset(unheld(norms, held))
+
+
+_DRINKS = words_in("pint pints glass glasses")
+_DRAINED = Late(
+    r"(?:(?:ok|i|we|just|have|'ve|and|,) )*drained (?:it |off )?(?:, )?(?:about |only |nearly )?"
+    r"qmuch(?: (?:off|out|today|now|just now|tonight|this morning|[.!]))*"
+)
+
+
+def drained_glass(message: Message) -> Drain | None:
+    """ "Drained a pint": liquid of a bin, or a drink."""
+    amounts = message.measured()
+    if len(amounts) != 1 or not message.has(_DRINKS) or amounts[0].quantity != "volume":
+        return None
+    [much], norms = amounts, message.norms
+    text = " ".join([*norms[: much.start], "qmuch", *norms[much.end :]])
+    said = _DRAINED.fullmatch(text)
+    return Drain(volume_l=much.value, on=message.today, rules=(BARE,)) if said else None
