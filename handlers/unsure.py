@@ -207,11 +207,10 @@ def _another_amount(words: str, question: Question, book: Book) -> list[Act] | N
     if lead is None or others or not isinstance(asked, Layer | Drain) or _amount(asked) is None:
         return None
     rest = words[lead.end() :]
-    right = None
     if isinstance(asked, Layer):
         right = _changed(f"it was {rest}", asked, question, book)
-    if right and (right.mass_kg or right.volume_l):  # "ok 5.5"
-        return [replace(asked, mass_kg=right.mass_kg, volume_l=right.volume_l)]
+        if right and (right.mass_kg or right.volume_l):  # "ok 5.5"
+            return [replace(asked, mass_kg=right.mass_kg, volume_l=right.volume_l)]
     return _measured(rest, question, book)
 
 
