@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 from handlers import binscaught, nosuchbin
 from handlers.answer import Answer, Query, Turn
 from handlers.bins import how_much
+from handlers.confirming import changed, in_other_words, with_food
 from handlers.layers import right_amount, said_amount
 from handlers.phrasing import day, temperature, the, volume
 from handlers.placed import OWN_BIN, divided, placed
@@ -35,7 +36,6 @@ from handlers.reading.acts import (
 )
 from handlers.reading.bins.sizes import bare_amounts, bare_volume
 from handlers.reading.completion.unlike import asked_of, things_of_each
-from handlers.reading.corrections.fewwords import changed_by_few
 from handlers.reading.doubts.unmeasured import BAD_AMOUNTS
 from handlers.reading.food.makeups import makeup
 from handlers.reading.message import read_message
@@ -173,9 +173,11 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         parts = await divided(words, guess_of(question), question, book)
         if parts or (parts := _confirmed(words, said, question)) is not None:
             return parts
-        if _TAKEN_BACK.match(words.casefold()):
-            return []
-        return _another_amount(words, question, book) or _of_what(words, question, book)
+        guess = guess_of(question)
+        if (found := in_other_words(words, guess)) is not None:
+            return found
+        right = _another_amount(words, question, book)
+        return right or with_food(words, guess, question.asked_at, book.room)
     if not said or len(said) > MOST_WORDS.get(question.lacks, MOST_ANSWER_WORDS):
         return None
     if question.lacks == "which":
@@ -208,7 +210,7 @@ def _another_amount(words: str, question: Question, book: Book) -> list[Act] | N
         return None
     rest = words[lead.end() :]
     if isinstance(asked, Layer):
-        right = _changed(f"it was {rest}", asked, question, book)
+        right = changed(f"it was {rest}", asked, question.asked_at, book.room)
         if right and (right.mass_kg or right.volume_l):  # "ok 5.5"
             return [replace(asked, mass_kg=right.mass_kg, volume_l=right.volume_l)]
     return _measured(rest, question, book)
@@ -218,34 +220,6 @@ _NO_BUT = re.compile(
     r"(?:no|nope|nah|wait|sorry|actually|yes|yep|yeah|ok|okay|well|make (?:it|that))\b"
     r"(?:\W|\b(?:no|wait|sorry|but|only|more like|make (?:it|that)|it was|its)\b)*"
 )
-_TAKEN_BACK = re.compile(
-    r"\W*(?:(?:no|oh|sorry|oops|actually|wait)\W+)*(?:(?:scratch|forget|ignore|delete|cancel|undo|"
-    r"disregard|drop) (?:that|it|this)|never ?mind)(?:\W+(?:please|sorry|again|thanks|wrong \w+))*"
-    r"\W*$"
-)
-"""What was asked about is not to be written down; no record before it is meant."""
-
-
-def _of_what(words: str, question: Question, book: Book) -> list[Act] | None:
-    """ "Mostly orange peel", where it was asked whether 1 kg is to be written down."""
-    [asked, *others] = guess_of(question)
-    if others or not isinstance(asked, Layer) or _amount(asked) is None:
-        return None
-    right = _changed(words, asked, question, book)
-    if right is None or right.mass_kg or right.volume_l or not right.materials:
-        return None
-    return [replace(asked, materials=right.materials, rich=right.rich)]
-
-
-def _changed(words: str, asked: Layer, question: Question, book: Book) -> Amend | None:
-    """What a few words would change of what was asked about, were it written down."""
-    room = book.room
-    last = replace(asked, member=None)
-    zone = ZoneInfo(room.zone)
-    context = Context(at=question.asked_at, zone=zone, units=room.units, last=last)
-    message = read_message(words, context)
-    acts = changed_by_few(message) if message.words else ()
-    return acts[0] if len(acts) == 1 and isinstance(acts[0], Amend) else None
 
 
 async def _in_bin(words: str, said: list[str], question: Question, book: Book) -> list[Act] | None:

@@ -14,6 +14,7 @@ from handlers.reading.acts import (
 from handlers.reading.arrangements.jobsdone import jobs_done
 from handlers.reading.arrangements.moresettings import with_further_settings
 from handlers.reading.arrangements.privacy import about_oneself
+from handlers.reading.completion.askedfood import with_asked_food
 from handlers.reading.completion.diary import diary
 from handlers.reading.completion.othersshare import CUES as BESIDES
 from handlers.reading.completion.othersshare import others_share
@@ -56,6 +57,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
     if message.context.in_room:
         acts = acts or jobs_done(message, reported=True)
         acts = acts if _rests_on(acts, message) else _bare(message) or acts
+        acts = tuple(with_asked_food(acts, message))
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts

@@ -280,3 +280,35 @@ async def test_what_was_only_asked_about_is_taken_back_alone(room: TalkingRoom, 
     await room.says("5 kg in")
     assert await answer(room, said) == ""
     assert await told(room, "layer") == [("blue", 2.0), ("shed", 2.0)]
+
+
+@pytest.mark.parametrize(
+    ("asked", "said", "made_of"),
+    [
+        ("turkey carcass, can i", "broke it up, put in, 2 kg", "bone"),
+        ("can i put lamb bones in?", "put it in, 2 kg", "bone"),
+        ("can the fat go in?", "chopped it and put it in blue, 2 kg", "oil"),
+        ("can i put lamb bones in?", "added 2 kg of potato peelings", "vegetable"),
+        ("can i put lamb bones in?", "added 2 kg", "mixed"),
+    ],
+)
+async def test_what_was_asked_about_is_what_goes_in(
+    room: TalkingRoom, asked: str, said: str, made_of: str
+) -> None:
+    await room.says(asked)
+    await room.says(said)
+    last = [entry for entry in await room.standing() if entry.act == "layer"][-1]
+    assert (last.facts.mass_kg, last.facts.materials) == (2.0, {made_of: 1.0})
+
+
+async def test_what_was_asked_about_is_in_by_now(room: TalkingRoom) -> None:
+    await room.says("can the fat go in")
+    assert "Shall I write down 125 mL" in await answer(room, "about half a cup")
+    assert "rich in" in await answer(room, "put it in")
+    assert await told(room, "layer") == [("blue", 0.125), ("blue", 2.0), ("shed", 2.0)]
+
+
+@pytest.mark.parametrize("said", ["saturday, sorry", "saturday i mean", "saturday not sunday"])
+async def test_a_day_put_right_behind_it(room: TalkingRoom, said: str) -> None:
+    await room.says("put 1 kg in blue on sunday")
+    assert "Saturday 28 February" in await answer(room, said)

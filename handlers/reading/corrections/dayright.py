@@ -42,7 +42,9 @@ _ALONE = Late(
     r"(?:(?:no|nope|sorry|actually|wait|oh|,|[.]) )*"
     r"(?:it|that) (?:must|should|mustve|shouldve|mightve|might|would)"
     r"(?: (?:have|ha|of|ve|'ve))? (?:been )?(?:on )?)"
-    r"qday(?: (?:sorry|actually|in fact|i think|please|not qday|[,.!]))*$|^qday [*]$"
+    r"qday(?: (?:sorry|actually|in fact|i think|please|not qday|[,.!]))*$|^qday [*]$|"
+    # "Saturday, sorry"
+    r"^qday(?: [,.-])? (?:sorry|oops|actually|i (?:mean|meant)|not qday)(?: [.!])*$"
 )
 _AND_SO = Late(r"^(?:and|also|,)(?: (?:it|that) was| on| ,)* qday(?: (?:too|not qday|sorry))*$")
 _DATED = Layer | Drain | Seal | Bury | Observe | Open
