@@ -1,4 +1,4 @@
-"""What settles a question in other words than yes or no: "put it in", "scratch that", "all fish"."""
+"""What settles a question in other words than yes or no: "put it in", "scratch that", "fish"."""
 
 import re
 from collections.abc import Sequence

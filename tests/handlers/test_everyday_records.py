@@ -312,3 +312,23 @@ async def test_what_was_asked_about_is_in_by_now(room: TalkingRoom) -> None:
 async def test_a_day_put_right_behind_it(room: TalkingRoom, said: str) -> None:
     await room.says("put 1 kg in blue on sunday")
     assert "Saturday 28 February" in await answer(room, said)
+
+
+@pytest.mark.parametrize("said", ["3 in the shed", "and 3 into the shed"])
+async def test_so_many_in_another_bin_is_asked_about(room: TalkingRoom, said: str) -> None:
+    assert await answer(room, said) == "Shall I write down 3 kg in the shed bin?"
+
+
+@pytest.mark.parametrize("said", ["3 in the shed?", "2 people in the shed", "3 of us in the shed"])
+async def test_so_many_of_others_in_another_bin(room: TalkingRoom, said: str) -> None:
+    assert "Shall I" not in await answer(room, said)
+
+
+@pytest.mark.parametrize(
+    ("said", "kg"), [("but it's 1.2", 1.2), ("but 3 of us", 2), ("ok 3 then", 2)]
+)
+async def test_a_bare_figure_right_behind_an_answer(
+    room: TalkingRoom, said: str, kg: float
+) -> None:
+    await room.says(said)
+    assert ("blue", kg) in await told(room, "layer")

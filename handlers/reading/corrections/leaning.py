@@ -211,13 +211,26 @@ def another_number(message: Message) -> Amend | None:
     norms = message.norms
     at = next((i for i, norm in enumerate(norms) if norm not in _BEFORE_NUMBER), len(norms))
     number = read_number(message.words, at) if at < len(norms) else None
-    if number is None or number.word or number.value <= 0 or _REFUSING.isdisjoint(norms[:at]):
+    if number is None or number.word or number.value <= 0:
+        return None
+    if _REFUSING.isdisjoint(norms[:at]) and not _goes_on_with(message, at):
         return None
     if any(norm not in _BEHIND_NUMBER for norm in norms[number.end :]):
         return None
     meaning = number_of_talk if message.bins else number_meant
     meant = meaning(number.value, message)
     return None if meant is None else replace(meant, rules=("another number",))
+
+
+def _goes_on_with(message: Message, at: int) -> bool:
+    """ "But it's 1.2" right behind what we said of the sender's own record."""
+    last = message.context.last
+    own = getattr(last, "member", None) in (None, message.context.sender)
+    led = message.norms[0] in _GOING_ON and "." in message.norms[at]
+    return led and own and message.context.after_bot and isinstance(last, Layer | Drain)
+
+
+_GOING_ON = words_in("but")
 
 
 def is_number_alone(message: Message) -> bool:
@@ -359,7 +372,7 @@ _NOT_ME = Late(
 
 
 _BEFORE_NUMBER = _REFUSING | words_in(
-    ", . : - ! it that is was 's only just about should be i meant"
+    ", . : - ! it that is was 's only just about should be i meant but"
 )
 _BEHIND_NUMBER = words_in(", . ! sorry please not really actually")
 

@@ -16,7 +16,7 @@ from handlers.reading.corrections.otherbin import in_this_bin, went_elsewhere
 from handlers.reading.corrections.otherdeed import CUES as OF_DEEDS
 from handlers.reading.corrections.otherdeed import another_deed
 from handlers.reading.corrections.partright import parts_right
-from handlers.reading.corrections.samebin import same_bin_again
+from handlers.reading.corrections.samebin import bare_in_another, same_bin_again
 from handlers.reading.corrections.sametoo import (
     as_just_told,
     done_too,
@@ -44,6 +44,8 @@ def on_record(message: Message) -> tuple[Act, ...]:
     leant = leant or opened_on(message)
     if context.in_room and leant is None:
         leant = done_too(message) or sealed_again(message)
+    if context.in_room and leant is None and message.bins:
+        leant = bare_in_another(message)
     if context.in_room and leant is None and message.has(GOING_ON):
         leant = goes_on(message) or and_so(message)
     return (leant,) if leant else ()
