@@ -15,6 +15,7 @@ from handlers.keepers import custody_of
 from handlers.practice.harm import ADVICE
 from handlers.reading.acts import Act, Ask, Context
 from handlers.reading.bins.keptbins import may_own
+from handlers.reading.completion.askedfood import may_put_in
 from handlers.reading.corrections.sametoo import may_do_as_told
 from handlers.reading.harm.harmwords import NEXT_CUES
 from handlers.reading.questions.duekinds import OF_DIGEST
@@ -108,6 +109,7 @@ class Talk:
             earlier=corrections.as_act(own) if own and earlier else None,
             **await self._just_told(heard, turn),
             asked=await self._asked_lately(heard),
+            asked_food=await self._asked_food(heard),
             on_reminder=own is not None and own.act == "date",
             on_absence=own is not None and own.act == "away",
             on_handover=own is not None and own.act == "offer",
@@ -179,6 +181,17 @@ class Talk:
         if not comes_next and not await self._spoke_last(heard):
             return ()
         return await asked_lately(heard, self.book, self.item, TALK_GOES_ON)
+
+    async def _asked_food(self, heard: Said | Edited) -> Ask | None:
+        """The question whether a food may go in, if the sender has asked it right before."""
+        if not isinstance(heard, Said) or not may_put_in(heard.body):
+            return None
+        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+        if before is None or before.sender != heard.sender:
+            return None
+        asked = await asked_lately(heard, self.book, self.item, TALK_GOES_ON)
+        of_food = len(asked) == 1 and asked[0].topic == "allowed"
+        return asked[0] if of_food else None
 
     async def _told_of_harm(self) -> bool:
         """Whether we last told what to do for somebody who swallowed of it, and lately."""

@@ -46,7 +46,7 @@ async def drained(act: Drain, turn: Turn) -> Answer:
     if name is None:
         return await ask_which(entry, turn, DRAINED_STAGES)
     said = _doubted(act, state, turn)
-    if act.volume_l and (told := await told_bare(turn)) and _is_same(told, entry):
+    if act.volume_l and (told := await _told_bare_of(entry, turn)):
         whole = told.anew(turn.now, cause=turn.cause, replaces=told.id, facts=facts)
         return Answer(entries=[whole], strikes=[told], noted=True, say=said)
     return Answer(entries=[entry], noted=True, say=said)
@@ -63,6 +63,20 @@ async def told_bare(turn: Turn) -> Entry | None:
         return None
     is_lately = turn.at - last.written_at <= TOLD_ANEW
     return last if is_lately and last.event != turn.event and turn.cause == turn.event else None
+
+
+async def _told_bare_of(entry: NewEntry, turn: Turn) -> Entry | None:
+    """The draining of that bin that the sender has just told without its amount, perhaps with that
+    of others: "drained both", and then "250 from the shed".
+    """
+    last = await turn.book.last_by(turn.sender)
+    if last is None or last.act != "drain" or turn.at - last.written_at > TOLD_ANEW:
+        return None
+    if last.event == turn.event or turn.cause != turn.event:
+        return None
+    told = [each for each in await turn.book.of_event(last.event) if each.act == "drain"]
+    owing = [each for each in told if each.facts.volume_l is None and _is_same(each, entry)]
+    return owing[0] if owing else None
 
 
 def _is_same(told: Entry, entry: NewEntry) -> bool:

@@ -27,6 +27,7 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
     """
     states = await states_of(turn.book, turn.today)
     names = [s.bin.name for s in states if s.run.stage(turn.today) in STAGES[act.act]]
+    apart = {one.bin for one in turn.told if isinstance(one, OnBins) and one.act == act.act}
     alone = replace(act, each=None)
     if ALL_LIE in act.rules and not names:
         return SILENCE  # plants, say
@@ -44,6 +45,7 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
         return Answer(say=say, query=Query.about(*each, lacks="yes"))
     if len(names) < 2:
         return await carry_on(alone, turn)
+    names = [name for name in names if name not in apart]  # told in the same breath
     return together([await carry_on(replace(alone, bin=name), turn) for name in names])
 
 

@@ -40,7 +40,8 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     who = f" by {act.member}" if act.member else ""
     where = f" in {the(act.bin)}" if act.bin else ""
     since = await sums.first_layer(book, bin, member) or turn.today
-    said = f"{mass(total, turn.units)} in {_count(layers, 'layer')}"
+    counted = _count(layers, "layer")
+    said = f"{mass(total, turn.units)} in {counted}" if total else f"{counted}, none measured,"
     begun = f"since {day(since, turn.today)}" if since < turn.today else "today"
     say = f"{said}{who}{where} {begun}."
     return Answer(say=say, why=_why(parts, total))

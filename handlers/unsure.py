@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 from handlers import binscaught, nosuchbin
 from handlers.answer import Answer, Query, Turn
 from handlers.bins import how_much
+from handlers.confirming import changed, in_other_words, with_food
 from handlers.guessed import all_guessed, amount_of, of_home, whole_lot
 from handlers.placed import OWN_BIN, divided, placed
 from handlers.reading.actjson import from_json
@@ -116,7 +117,11 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         parts = await divided(words, guess_of(question), question, book)
         if parts or (parts := _confirmed(words, said, question)) is not None:
             return parts
-        return _another_amount(words, question, book)
+        guess = guess_of(question)
+        if (found := in_other_words(words, guess)) is not None:
+            return found
+        right = _another_amount(words, question, book)
+        return right or with_food(words, guess, question.asked_at, book.room)
     if not said or len(said) > MOST_WORDS.get(question.lacks, MOST_ANSWER_WORDS):
         return None
     if question.lacks == "which":
@@ -147,11 +152,17 @@ def _another_amount(words: str, question: Question, book: Book) -> list[Act] | N
     [asked, *others] = guess_of(question)
     if lead is None or others or not isinstance(asked, Layer | Drain) or amount_of(asked) is None:
         return None
-    return _measured(words[lead.end() :], question, book)
+    rest = words[lead.end() :]
+    if isinstance(asked, Layer):
+        right = changed(f"it was {rest}", asked, question.asked_at, book.room)
+        if right and (right.mass_kg or right.volume_l):  # "ok 5.5"
+            return [replace(asked, mass_kg=right.mass_kg, volume_l=right.volume_l)]
+    return _measured(rest, question, book)
 
 
 _NO_BUT = re.compile(
-    r"(?:no|nope|nah|wait|sorry|actually)\b(?:\W|\b(?:no|wait|sorry|it was|its)\b)*"
+    r"(?:no|nope|nah|wait|sorry|actually|yes|yep|yeah|ok|okay|well|make (?:it|that))\b"
+    r"(?:\W|\b(?:no|wait|sorry|but|only|more like|make (?:it|that)|it was|its)\b)*"
 )
 
 

@@ -85,6 +85,8 @@ class Context:
     """The sender's own last record, where others have spoken since."""
     asked: "tuple[Ask, ...]" = ()
     """The questions that the bot answered last, where a few words may be meant to change them."""
+    asked_food: "Ask | None" = None
+    """Whether some food may go in, which the sender has asked right before."""
     on_reminder: bool = False
     """The sender's last record is a reminder that they set."""
     on_absence: bool = False

@@ -20,6 +20,7 @@ from handlers.reading.arrangements.moresettings import with_further_settings
 from handlers.reading.arrangements.privacy import about_oneself
 from handlers.reading.bins.binroll import bins_told
 from handlers.reading.calendar.zones import US_ZONES, zone_of_home
+from handlers.reading.completion.askedfood import with_asked_food
 from handlers.reading.completion.diary import diary
 from handlers.reading.completion.othersshare import CUES as BESIDES
 from handlers.reading.completion.othersshare import others_share
@@ -33,12 +34,11 @@ from handlers.reading.corrections.byscraps import called
 from handlers.reading.corrections.crossed import CUES as CROSSING
 from handlers.reading.corrections.crossed import crossed
 from handlers.reading.corrections.joining import put_in_besides
-from handlers.reading.corrections.onlywrong import another_deed
 from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.repliedto import right_of_reply
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
-from handlers.reading.deeds.barelayers import BARE, is_bare
+from handlers.reading.deeds.barelayers import BARE, drained_glass, is_bare
 from handlers.reading.deeds.bothapart import CUES as BOTH
 from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
@@ -77,6 +77,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
         if not acts and message.context.of_bins:
             seen = seen_alone(message) or measured_alone(message) or asked_of_sign(message)
             acts = (seen,) if seen else ()
+        acts = tuple(with_asked_food(acts, message))
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts
@@ -155,10 +156,13 @@ def _rests_on(acts: Sequence[Act], message: Message) -> bool:
 
 
 def _bare(message: Message) -> tuple[Act, ...]:
-    """The layer that an amount alone may be: asked about, unless the talk is of layers."""
+    """The layer that an amount alone may be: asked about, unless the talk is of layers; or the
+    liquid, which may be a drink."""
+    if glass := drained_glass(message):
+        return (Unsure(guess=(glass,), rules=(BARE,)),)
     if not is_bare(message):
         return ()
-    said = message.text(0, len(message.words))
+    said = message.text(0, len(message.words)).removeprefix("put ")
     acts = told(read_message(f"added {said}", message.context))
     layers = [act for act in acts if isinstance(act, Layer)]
     if not layers or len(layers) < len(acts):
@@ -192,8 +196,6 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
         return (by_day,)
     if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
         return (by_kind,)
-    if message.context.last and (other := another_deed(message)):
-        return other
     if message.has(CROSSING) and (other_bins := crossed(message)):
         return (other_bins,)
     return (

@@ -272,9 +272,12 @@ def _strikes_nothing(message: Message) -> bool:
             return True
     if norms[0] in _ASKING:
         return any(clause.sense == "ask" for clause in message.clauses)
+    if any(a.start and norms[a.start - 1] in _TAKING_OFF for a in message.measured()):
+        return True  # "take off 500 g": no more than that
     return any(pair in _MULTIPLIED for pair in pairwise(norms))
 
 
+_TAKING_OFF = words_in("off minus less")
 _MULTIPLIED = {("double", "that"), ("double", "it"), ("double", "the"), ("twice", "that")}
 _ASKING = words_in("what whats which when who whose how where why did do does is was have has")
 _EATEN = Late(r"\b(?:i|we|he|she|they) (?:\w+ )?(?:ate|eat) (?:it|them|that)\b")

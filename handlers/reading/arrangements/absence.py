@@ -35,6 +35,10 @@ CUES = (
     *("out sat", "out sun", "station", "up north", "down south", "overseas", "interstate", "awa "),
     *("be here", "be around", "travelling", "traveling", "of the country"),
     "home",
+    "at my",
+    "with my",
+    "at our",
+    "with our",
 )
 
 FARTHEST = 40
@@ -49,6 +53,9 @@ _STATE = (
     r"away|on (?:our |my |a )?(?:holidays?|vacation|leave|trip)|off on (?:holidays?|vacation)|"
     r"out of (?:town|station|the country|the city)|outstation|abroad|overseas|interstate|awa|"
     r"(?:off |away )?(?:up north|down south)|travell?ing|gone|in hospital|"
+    r"(?:at|with) (?:my|our) (?:mum|mom|mam|dad|parents?|sister|brother|gran|granny|nan|grandma|"
+    r"aunt|uncle|son|daughter|family|folks|friend|in-laws?|boyfriend|girlfriend|partner)s?(?: 's?)?"
+    r"(?= (?:till|until|til|from|this|next|for|over) )|"
     r"not (?:here|around|home|at home)|"
     r"off(?= (?:from|until|till|for (?:a|the|two|three|ten|\d+) |next week|this week|all week|"
     r"between|on (?:the )?\d))|"
@@ -61,8 +68,8 @@ _AWAY = Late(
 )
 _BARE_AWAY = Late(
     r"(?:am |are )?(?:away(?! (?:games?|match|matches|fixtures?|kit|wins?|legs?|teams?|goals?)\b)|"
-    r"off(?= (?:from|until|till) )|on holidays?|on vacation|out of town|"
-    r"abroad|gone for)(?= |$)"
+    r"off(?= (?:from|until|till) )|(?:off )?on (?:my |our )?holidays?|(?:off )?on vacation|"
+    r"out of town|abroad|gone for)(?= |$)"
 )
 _COMING = r"(?:coming|heading|flying|driving|going) "
 _BACK = Late(
@@ -70,8 +77,9 @@ _BACK = Late(
     r"(?:back|home)(?= |$)"
 )
 _BARE_BACK = Late(
-    rf"(?P<coming>{_COMING})?(?:back(?= (?:home|again|now|from|in town|on|early|already|sooner|"
-    r"tonight|today|tomorrow|earlier|(?:a|one|two|three) (?:days?|week) (?:early|earlier|sooner))"
+    rf"(?P<coming>{_COMING})?(?:back(?=$|(?: [!.])+$| (?:home|again|now|from|in town|on|early|"
+    r"already|sooner|tonight|today|tomorrow|earlier|"
+    r"(?:a|one|two|three) (?:days?|week) (?:early|earlier|sooner))"
     r"(?: |$))|home(?=$| [!.]| (?:at last|again|early|earlier|sooner|already|since|"
     r"(?:a|one|two|three) (?:days?|week) (?:early|earlier|sooner))(?: |$)))"
 )
@@ -352,9 +360,11 @@ def _back(message: Message, speaker: Speaker, at: int, end: int, *, is_coming: b
         return []
     on = message.today if day is None else coming(day.past, day.future, message.today)
     is_home = is_coming or "home" in message.norms[at - 1 : at]
+    alone = speaker.start == speaker.end and stop == at  # "back" answers where, too
     if is_home and message.norms[max(0, speaker.start - 1) : speaker.start] == ["when"]:
         return []  # "remind me when I'm home"
-    return [Found(speaker.start, stop, Back(on=on, member=speaker.member, by_the_way=is_home))]
+    by_the_way = is_home or alone
+    return [Found(speaker.start, stop, Back(on=on, member=speaker.member, by_the_way=by_the_way))]
 
 
 def _clause_end(message: Message, at: int, end: int) -> int:

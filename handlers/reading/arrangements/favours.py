@@ -138,6 +138,7 @@ def _asked(phrase: Phrase, message: Message) -> Favour | None:
     owner = next((ref.name for ref in named if ref.owner), None)
     deed = _deed(message)
     of_bin = phrase.bin is not None or owner is not None or _is_of_ones_own(match[0])
+    of_bin = of_bin or "take over" in match[0]
     if deed is None and not of_bin:
         return None
     cover = _COVER.search(match[0]) is not None
@@ -145,7 +146,9 @@ def _asked(phrase: Phrase, message: Message) -> Favour | None:
     return Favour(deed=deed, bin=phrase.bin, whose=owner, to=to, cover=cover)
 
 
-_COVER = Late(r"\b(?:cover(?:ing)?|(?:stand|step|fill)(?:ing)? in|deputise|look(?:ing)? after)\b")
+_COVER = Late(
+    r"\b(?:cover(?:ing)?|take over|(?:stand|step|fill)(?:ing)? in|deputise|look(?:ing)? after)\b"
+)
 _OWN = Late(r"\b(?:mine|ours|my (?:bin|qbin|one|bucket)|for (?:me|us))\b")
 
 

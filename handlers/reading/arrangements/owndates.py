@@ -335,8 +335,8 @@ def _at_another_hour(text: Pared) -> Moved | None:
     return None
 
 
-_MADE = words_in("make should")
-"""With one of these a number alone is an hour."""
+_MADE = words_in("make should no nope sorry oops mean meant actually")
+"""With one of these a number alone is an hour, right behind one's own reminder."""
 
 
 _IT = words_in("it that this")

@@ -158,6 +158,7 @@ def _is_sound(roll: Roll) -> bool:
     one = bins[0]
     more = (
         one.keeper is not None
+        or one.shared is not None
         or bool(one.holds_kg)
         or one.part_full
         or one.like is not None

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import replace
 from itertools import pairwise
 
-from handlers.reading.acts import Act, Bury, Drain, Each, Layer, OnBins, Open, Seal
+from handlers.reading.acts import Act, Bury, Drain, Each, Layer, Observe, OnBins, Open, Seal
 from handlers.reading.bins.meantbins import is_either
 from handlers.reading.completion.lots import share_of
 from handlers.reading.completion.wholelayer import EACH
@@ -142,11 +142,33 @@ def on_several(act: Act, message: Message) -> Act:
     if not message.has(_EVERY):
         return act
     match = _SEVERAL.search(" ".join(message.norms))
-    if match is None:
-        return act
-    said = match.group().split()
+    return act if match is None else replace(act, each=_so_many(match.group().split()))
+
+
+def _so_many(said: Sequence[str]) -> Each:
     each: Each = "both" if "both" in said or "two" in said else "all"
-    return replace(act, each=next((_SO_MANY[word] for word in said if word in _SO_MANY), each))
+    return next((_SO_MANY[word] for word in said if word in _SO_MANY), each)
+
+
+def with_the_rest(acts: Sequence[Act], message: Message) -> list[Act]:
+    """ "Drained both, 300 ml from blue": the acts, and the same done to the bins that are not told
+    of by name; what gave nothing was drained with them.
+    """
+    match = _DONE_TO_ALL.match(" ".join(message.norms)) if message.has(_OF_ALL) else None
+    if match is None or not message.bins or not all(isinstance(a, Drain | Observe) for a in acts):
+        return list(acts)
+    drained = [act for act in acts if isinstance(act, Drain)]
+    if not drained or any(act.each or act.bin is None for act in drained):
+        return list(acts)
+    rest = replace(drained[0], bin=None, volume_l=None, each=_so_many(match["all"].split()))
+    return [*(act for act in acts if act not in drained or act.volume_l is not None), rest]
+
+
+_OF_ALL = words_in("them both all everything")
+_DONE_TO_ALL = Late(
+    r"(?:(?:ok|i|we|just|have|'ve|now|today|so|,) )*drained (?P<all>them both|both of them|both|"
+    r"all of them|them all|all|them|everything)(?: (?:today|now|just now|out))* [,.;:-] "
+)
 
 
 _SO_MANY: dict[str, Each] = {

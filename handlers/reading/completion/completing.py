@@ -25,7 +25,13 @@ from handlers.reading.bins.lonebins import asked_of_bin, lone_bin
 from handlers.reading.completion.allotted import allotted, halved
 from handlers.reading.completion.apart import drained_apart, told_apart
 from handlers.reading.completion.begun import in_opened, unsized
-from handlers.reading.completion.binlists import LISTED, of_each_bin, on_several, shared_out
+from handlers.reading.completion.binlists import (
+    LISTED,
+    of_each_bin,
+    on_several,
+    shared_out,
+    with_the_rest,
+)
 from handlers.reading.completion.described import described
 from handlers.reading.completion.drawnoff import (
     drained_only,
@@ -81,6 +87,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
     acts = on_each_day(acts, message)
     acts = handed_on(each_asked(split_right(without_drained(acts), message), message), message)
     acts = [_as_before(_struck_in(act, message), message) for act in acts]
+    acts = with_the_rest(acts, message)
     return [_in_it(on_several(act, message), message) for act in acts]
 
 

@@ -9,6 +9,7 @@ from handlers.reading.food.ofwhat import of_what
 from handlers.reading.grouping import whole_of
 from handlers.reading.message import Message
 from handlers.reading.supplied import SURE
+from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
 
@@ -48,6 +49,8 @@ def without_false_drains(acts: list[Act], message: Message) -> list[Act]:
     """ "Fryer oil, a quart and a half, bucket 1": what went in did not come out besides, unless
     something is said of draining."""
     layers = [act for act in acts if isinstance(act, Layer)]
+    if layers and message.has(_REST) and _is_poured_off_food(message):
+        acts = [act for act in acts if not isinstance(act, Drain) or act.volume_l]
     seen = any(isinstance(act, Observe) for act in acts)
     if message.has(_DRAINING) or message.liquid() or not (seen or (layers and message.items)):
         return acts
@@ -61,6 +64,20 @@ def without_false_drains(acts: list[Act], message: Message) -> list[Act]:
     ]
 
 
+def _is_poured_off_food(message: Message) -> bool:
+    """ "Poured off the liquid first and put the rest in blue": no bin stands before the rest."""
+    rest = next(i for i, norm in enumerate(message.norms) if norm in _REST)
+    text = " ".join(message.norms)
+    return all(b.start > rest for b in message.bins) and _REST_PUT_IN.search(text) is not None
+
+
+_REST = words_in("rest solids")
+_REST_PUT_IN = Late(
+    r"\b(?:poured|drained|strained|tipped|squeezed|let) (?:off |out |away )?(?:the |its |all the )?"
+    r"(?:liquid|juice|sauce|water|soup|brine|gravy|broth|oil|it|milk|fat|wet)\b.{0,40}"
+    r"\b(?:the )?(?:rest|solids) (?:of it |went |goes |is |are )?(?:straight )?(?:in|into|to)\b|"
+    r"\b(?:put|added|threw|tipped) (?:in )?(?:the |only the |just the )?(?:rest|solids)\b"
+)
 _DRAINING = words_in(
     "drain drains drained draining drainings drian drianed drew drawn draw tap taps tapped tapping "
     "spigot bled siphoned decanted"

@@ -273,10 +273,12 @@ _WITHIN = words_in("in for with")
 
 
 def _goes_elsewhere(behind: Sequence[str]) -> bool:
-    """ "700 g in hers", "3 kg in the other one": it tells where more went, and of no record; nor
-    does "2 kg down since January".
+    """ "700 g in hers", "3 kg in the other one", "5 kg in": it tells where more went, and of no
+    record; nor does "2 kg down since January".
     """
     if behind[:1] in (["down"], ["up"], ["heavier"], ["lighter"]):
+        return True
+    if behind in (["in"], ["in", "."], ["in", "!"]):
         return True
     return behind[:1] in (["in"], ["into"], ["to"]) and not _THERE.issuperset(behind[1:])
 

@@ -57,7 +57,7 @@ def _without(norms: Sequence[str], end: int, tails: Sequence[tuple[str, ...]]) -
 
 _SAME = Late(
     r"^(?:(?:and|oh|yes|yep|yeah|ok|,) )*(?:(?:the )?same(?: (?:here|again|for (?:me|us)|from "
-    r"(?:me|us)))?|(?:me|us) (?:too|as well|also)|likewise|ditto)"
+    r"(?:me|us)))?|(?:me|us|mine|ours) (?:too|as well|also)|likewise|ditto)"
     r"(?: (?:,|-|but|though|only|just|about|around|roughly|with|at|more|less|like|a|bit|by|for|"
     r"me))*$"
 )

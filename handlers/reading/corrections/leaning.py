@@ -31,7 +31,7 @@ from handlers.reading.food.makeups import makeup
 from handlers.reading.food.quantities import amount_sum, scrap_amounts
 from handlers.reading.grouping import groups_of
 from handlers.reading.measures.numbers import read_number
-from handlers.reading.message import Message
+from handlers.reading.message import Message, read_message
 from handlers.reading.plaintext import is_asking, plain_text, word_count
 from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes
@@ -119,10 +119,12 @@ def amount_owed(message: Message) -> Amend | Unsure | None:
     Where others have spoken since, scraps are asked about: it may be their question's answer.
     """
     match spoken_of(message):
-        case Drain(volume_l=None) if is_bare_amount(message):
+        case Drain(volume_l=None) if is_bare_amount(_without_coming(message)):
             owed = [a for a in message.measured() if a.quantity == "volume"]
         case Layer(mass_kg=None, volume_l=None) as layer if _is_amount_of(layer, message):
             owed = scrap_amounts(groups_of(message)[-1])
+        case Layer(mass_kg=None, volume_l=None) if message.context.after_bot:
+            return _grams_owed(message)
         case _:
             return None
     mass, volume = amount_sum(owed)
@@ -131,6 +133,39 @@ def amount_owed(message: Message) -> Amend | Unsure | None:
     owing = Amend(mass_kg=mass, volume_l=volume, rules=(BARE_AMOUNT,))
     doubtful = message.context.last is None and isinstance(message.context.earlier, Layer)
     return Unsure(guess=(owing,), rules=owing.rules) if doubtful else owing
+
+
+def _without_coming(message: Message) -> Message:
+    """ "Got 150 ml", "about half a litre came out": without what says that it came out."""
+    norms, end = message.norms, len(message.norms)
+    start = next((i for i, norm in enumerate(norms) if norm not in _COMING), end)
+    while end > start and norms[end - 1] in _COME:
+        end -= 1
+    if (start, end) == (0, len(norms)) or start == end:
+        return message
+    return read_message(message.text(start, end), message.context)
+
+
+_COMING = words_in("got it gave there was were about we i had took that 's")
+_COME = words_in("out off came this time of it . !")
+
+
+def _grams_owed(message: Message) -> Amend | None:
+    """ "About 500" in answer to how much it was: grams, in a metric group."""
+    norms = [norm for norm in message.norms if norm not in _ROUNDLY]
+    metric = message.context.units == "metric" and not (message.amounts or message.bins)
+    if not metric or len(norms) != 1 or is_asking(message):
+        return None
+    at = message.norms.index(norms[0])
+    number = read_number(message.words, at)
+    if number is None or number.word or not _FEWEST_GRAMS <= number.value <= _MOST_GRAMS:
+        return None
+    return Amend(mass_kg=number.value / 1000, rules=(BARE_AMOUNT,))
+
+
+_ROUNDLY = words_in("about around roughly approx maybe ish or so ~ . ! , say probably")
+_FEWEST_GRAMS, _MOST_GRAMS = 50, 5000
+"""A bare number between them is of grams."""
 
 
 def _is_amount_of(layer: Layer, message: Message) -> bool:
@@ -151,13 +186,26 @@ def another_number(message: Message) -> Amend | None:
     norms = message.norms
     at = next((i for i, norm in enumerate(norms) if norm not in _BEFORE_NUMBER), len(norms))
     number = read_number(message.words, at) if at < len(norms) else None
-    if number is None or number.word or number.value <= 0 or _REFUSING.isdisjoint(norms[:at]):
+    if number is None or number.word or number.value <= 0:
+        return None
+    if _REFUSING.isdisjoint(norms[:at]) and not _goes_on_with(message, at):
         return None
     if any(norm not in _BEHIND_NUMBER for norm in norms[number.end :]):
         return None
     meaning = number_of_talk if message.bins else number_meant
     meant = meaning(number.value, message)
     return None if meant is None else replace(meant, rules=("another number",))
+
+
+def _goes_on_with(message: Message, at: int) -> bool:
+    """ "But it's 1.2" right behind what we said of the sender's own record."""
+    last = message.context.last
+    own = getattr(last, "member", None) in (None, message.context.sender)
+    led = message.norms[0] in _GOING_ON and "." in message.norms[at]
+    return led and own and message.context.after_bot and isinstance(last, Layer | Drain)
+
+
+_GOING_ON = words_in("but")
 
 
 def is_number_alone(message: Message) -> bool:
@@ -299,7 +347,7 @@ _NOT_ME = Late(
 
 
 _BEFORE_NUMBER = _REFUSING | words_in(
-    ", . : - ! it that is was 's only just about should be i meant"
+    ", . : - ! it that is was 's only just about should be i meant but"
 )
 _BEHIND_NUMBER = words_in(", . ! sorry please not really actually")
 

@@ -1,6 +1,6 @@
 """What was weighed with the scraps is taken off: "knock 200 g off for the bowl", "1 kg less"."""
 
-from handlers.reading.acts import Amend
+from handlers.reading.acts import Amend, Layer
 from handlers.reading.corrections.rightwrong import BY_FORM, REASONS, VESSELS
 from handlers.reading.corrections.unitright import amount_of
 from handlers.reading.measures.amountlists import read_amounts
@@ -13,7 +13,7 @@ from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
 OFF = words_in("off too less minus more twice double half without subtract deduct weighs weighed")
-_TAKING = words_in("take knock drop minus shave")
+_TAKING = words_in("take knock drop minus shave subtract")
 _LED = words_in("sorry oops please pls bot can you could we no and so oh ah better , !") | _TAKING
 _FROM_THAT = words_in("that it for the my last one mine a , . ! because i forgot was in on")
 
@@ -32,6 +32,9 @@ def lessened(message: Message) -> Amend | None:
         return _left(message, over) or (Amend(rules=(BY_FORM,)) if of_record else None)
     if (times := _times_that(message)) is not None:
         return _so_often(message, times)
+    if (taken := _taken_off(message)) is not None:
+        amount, bare = taken
+        return _left(message, amount, bare) or Amend(rules=(BY_FORM,))
     at = next((i for i, norm in enumerate(norms) if norm not in _LED), len(norms))
     if "off" not in norms or at == len(norms) or _TAKING.isdisjoint(norms[:at]):
         return None
@@ -40,10 +43,52 @@ def lessened(message: Message) -> Amend | None:
     end = amount.end if amount else number.end if number and not number.word else 0
     if norms[end : end + 1] != ["off"] or not _is_of_record(norms[end + 1 :]):
         return None
-    bare = None
-    if amount is None and number is not None and message.context.units == "metric":
-        bare = number.value / 1000 if number.value >= _GRAMS else number.value
+    bare = None if amount else _bare(message, at)
     return _left(message, amount, bare) or Amend(rules=(BY_FORM,))
+
+
+def _bare(message: Message, at: int) -> float | None:
+    """Kilos or litres that the number at words[at] may be of in a metric group."""
+    number = read_number(message.words, at)
+    if number is None or number.word or message.context.units != "metric":
+        return None
+    return number.value / 1000 if number.value >= _GRAMS else number.value
+
+
+def _taken_off(message: Message) -> tuple[Amount | None, float | None] | None:
+    """ "It was with the bucket, so take off 500 g", "minus 200 g for the bowl": what is taken off,
+    or a bare number of it. It is no order to drain: it is of a layer, or a vessel was weighed.
+    """
+    norms = message.norms
+    found = [k for k, norm in enumerate(norms) if norm in _TAKING]
+    weighed = not VESSELS.isdisjoint(norms)
+    if len(found) != 1 or not (weighed or isinstance(message.context.last, Layer)):
+        return None
+    [verb] = found
+    at = verb + 1
+    if norms[verb] in ("take", "knock", "shave"):
+        off = norms[at : at + 1] == ["off"]
+        at += off
+    else:
+        off = True
+    while at < len(norms) and norms[at] in _ABOUT:
+        at += 1
+    amount = next((a for a in message.measured() if a.start == at), None)
+    bare = None if amount else _bare(message, at)
+    number = read_number(message.words, at) if amount is None and bare is not None else None
+    end = amount.end if amount else number.end if number else 0
+    rest = norms[end:] if off else norms[end + 1 :] if norms[end : end + 1] == ["off"] else None
+    if not end or rest is None or any(day.start >= at for day in message.days):
+        return None
+    reason = norms[:verb]
+    led = _LED.issuperset(reason) or (weighed and _WHY.issuperset(reason[-1:]))
+    return (
+        (amount, bare) if led and all(n in _FROM_THAT | VESSELS | REASONS for n in rest) else None
+    )
+
+
+_ABOUT = words_in("about roughly around maybe another")
+_WHY = words_in("so , . ; - and then please pls ! should can could to")
 
 
 def _over(message: Message) -> Amount | None:

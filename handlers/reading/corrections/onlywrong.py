@@ -1,10 +1,9 @@
 """A record that is called wrong, and not how: "bot, that's wrong", "no, that was the other one"."""
 
-from collections.abc import Mapping
-
-from handlers.reading.acts import Act, Bury, Drain, Layer, Retract, Seal
+from handlers.reading.acts import Bury, Drain, Layer, Retract, Seal
 from handlers.reading.corrections.leaning import spoken_of
 from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
@@ -52,6 +51,14 @@ _UNDONE = Late(
     r"(?: after all| yet)?|i (?:didnt|havent|did not|have not)(?: after all)?)(?:$| [,.;-])"
 )
 _TAKING_BACK = words_in("no oops sorry wait actually")
+_NOT_YET = Late(
+    r"^(?:(?:oh|ah|oops|sorry|wait|hang on|hmm|ok|well|no|nope|actually|but|i mean|,|[.]) )*"
+    r"(?:(?:no|not)(?: (?:sealed|drained|buried|done))? yet|not (?:now|today))"
+    r"(?: [,.;-])*(?: (?:(?:but|it is|that is|i mean|only|just|(?:i|we) (?:will|am|are)|will|'ll|"
+    r"do|doing|seal|drain|bury|sealing|draining|burying|going to|gonna|it|that|on|rather) )*qday)?"
+    r"(?: (?:sorry|instead|actually|[,.!]))*$"
+)
+"""The deed that the sender has just told is still to be done: "no not yet, tomorrow"."""
 _COMING = words_in("am im 'm are 're you we going coming thanks")
 _DENYING = words_in("wrong not incorrect isnt wasnt")
 _CUES = _DENYING | _CORRECTING | words_in("other different")
@@ -62,14 +69,11 @@ def undone(message: Message) -> Retract | None:
     last, led = message.context.last, message.norms[0] in _TAKING_BACK
     if not isinstance(last, Drain | Seal | Bury) and not (isinstance(last, Layer) and led):
         return None
-    if (
-        "?" in message.norms
-        or message.bins
-        or message.amounts
-        or message.members
-        or message.days
-        or message.items
-    ):
+    if message.bins or message.amounts or message.members or message.items:
+        return None
+    if last.member in (None, message.context.sender) and _is_still_to_do(message):
+        return Retract(rules=("not done after all",))
+    if message.days or "?" in message.norms:
         return None
     if message.has(_COMING):
         return None  # "actually no, I'm not coming"
@@ -77,41 +81,10 @@ def undone(message: Message) -> Retract | None:
     return Retract(rules=("not done after all",)) if found else None
 
 
-def another_deed(message: Message) -> tuple[Act, ...]:
-    """ "Not sealed, drained": the deed just told is struck out, with the one done in its place;
-    "it's not sealed" strikes it out alone.
-    """
-    last = message.context.last
-    if not isinstance(last, Drain | Seal | Bury) or not message.has(_DEEDS) or message.amounts:
-        return ()
-    if message.bins or message.members or message.days or message.items or "?" in message.norms:
-        return ()
-    match = _ANOTHER_DEED.search(" ".join(message.norms).strip(" .!"))
-    if match is None:
-        return ()
-    denied, done = (
-        match["denied"] or match["denied2"],
-        match["done"] or match["only"] or match["done2"],
-    )
-    if (denied and _DONE[denied] is not type(last)) or (done and _DONE[done] is type(last)):
-        return ()
-    struck = Retract(anew=True if done else None, rules=("not done after all",))
-    if not done:
-        return (struck,)
-    return struck, _DONE[done](bin=last.bin, member=last.member, on=last.on, rules=(ANOTHER_DEED,))
-
-
-ANOTHER_DEED = "another deed than was told"
-_DONE: Mapping[str, type[Drain | Seal | Bury]] = {"drained": Drain, "sealed": Seal, "buried": Bury}
-_DEEDS = words_in("drained sealed buried")
-_DID = r"(?:drained|sealed|buried)"
-_IT = r"(?:(?:i|we|it|that|have|has|been|was|is|'s|only|just|actually|but) )*"
-_ANOTHER_DEED = Late(
-    rf"{_LEAD}(?:{_IT}(?:not|isnt|wasnt|havent|didnt) (?P<denied>{_DID})(?: it)?(?: yet| ,| but)*"
-    rf"(?: {_IT}(?P<done>{_DID})(?: it)?)?|"
-    rf"{_IT}(?P<done2>{_DID})(?: it)?(?: ,| and)* not (?P<denied2>{_DID})|"
-    rf"(?:i |we )?(?:only|just) (?P<only>{_DID}) it){_END}"
-)
+def _is_still_to_do(message: Message) -> bool:
+    """Whether it is told as not done yet; a day said with it lies ahead."""
+    ahead = all(day.future > message.today for day in message.days)
+    return ahead and _NOT_YET.search(plain_text(message, days=True)) is not None
 
 
 def only_wrong(message: Message) -> Retract | None:

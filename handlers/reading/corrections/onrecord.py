@@ -14,11 +14,23 @@ from handlers.reading.corrections.joining import as_much_as_told
 from handlers.reading.corrections.leaning import amount_owed
 from handlers.reading.corrections.onlythese import not_of_these
 from handlers.reading.corrections.onlywrong import only_wrong, undone
-from handlers.reading.corrections.otherbin import perhaps_another_bin, went_elsewhere
+from handlers.reading.corrections.otherbin import (
+    in_this_bin,
+    perhaps_another_bin,
+    went_elsewhere,
+)
+from handlers.reading.corrections.otherdeed import CUES as OF_DEEDS
+from handlers.reading.corrections.otherdeed import another_deed
 from handlers.reading.corrections.partright import parts_right
 from handlers.reading.corrections.placeright import place_owed
-from handlers.reading.corrections.samebin import same_bin_again
-from handlers.reading.corrections.sametoo import as_just_told, done_too, drained_again, sealed_again
+from handlers.reading.corrections.samebin import bare_in_another, same_bin_again
+from handlers.reading.corrections.sametoo import (
+    as_just_told,
+    done_too,
+    drained_again,
+    drained_as_before,
+    sealed_again,
+)
 from handlers.reading.corrections.splitright import share_moved
 from handlers.reading.corrections.vesselright import CUES as OF_VESSELS
 from handlers.reading.corrections.vesselright import vessel_right
@@ -33,21 +45,32 @@ def on_record(message: Message) -> tuple[Act, ...]:
         return right
     if context.just_told and (too := as_just_told(message) or as_much_as_told(message)):
         return (too,)
+    if context.in_room and (as_before := drained_as_before(message)):
+        return (as_before,)
     if context.earlier is None and context.last is None:
         return ()
-    if context.in_room and message.days and (again := drained_again(message)):
-        return again
-    if context.in_room and (opened := sizes_of_all(message)):
-        return opened
+    if context.in_room and (further := _further(message)):
+        return further
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
-    leant = leant or opened_on(message) or (name_owed(message) if context.in_room else None)
-    if context.in_room and leant is None:
-        leant = done_too(message) or sealed_again(message)
-    if context.in_room and leant is None and message.has(GOING_ON):
-        leant = goes_on(message)
-    if context.in_room and leant is None and message.days:
-        leant = and_so(message)
+    leant = leant or opened_on(message) or (_in_talk(message) if context.in_room else None)
     return (leant,) if leant else ()
+
+
+def _further(message: Message) -> tuple[Act, ...]:
+    """More drainings of the same bin, or the size of all bins just told of."""
+    return (drained_again(message) if message.days else ()) or sizes_of_all(message)
+
+
+def _in_talk(message: Message) -> Act | None:
+    """What only a room is told in so few words."""
+    leant: Act | None = name_owed(message) or done_too(message) or sealed_again(message)
+    if leant is None and message.bins:
+        leant = bare_in_another(message)
+    if leant is None and message.has(GOING_ON):
+        leant = goes_on(message)
+    if leant is None and message.days:
+        leant = and_so(message)
+    return leant
 
 
 def _put_right_by_name(message: Message) -> tuple[Act, ...]:
@@ -55,6 +78,8 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     shared = share_moved(message) if message.context.last else ()
     if shared or (shared := parts_right(message)):
         return shared
+    if message.has(OF_DEEDS) and (anew := another_deed(message)):
+        return anew
     found: Act | None = warm_right(message)
     found = (
         found
@@ -63,7 +88,7 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
         or went_elsewhere(message)
         or was_by_me(message)
     )
-    found = found or not_of_these(message)
+    found = found or in_this_bin(message) or not_of_these(message)
     if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)
     if found is None and message.has(OF_VESSELS):

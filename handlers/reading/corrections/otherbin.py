@@ -72,6 +72,27 @@ def perhaps_another_bin(message: Message) -> Unsure | None:
 
 
 _ALONE = _INTO | words_in("the our bin one . !")
+
+
+def in_this_bin(message: Message) -> Amend | None:
+    """ "In red", "I mean the red one" right behind one's own record: the bin that was left out."""
+    last, norms = message.context.last, message.norms
+    if len(message.bins) != 1 or not isinstance(last, _ON_A_BIN) or last.bin is None:
+        return None
+    if last.member not in (None, message.context.sender):
+        return None
+    [ref] = message.bins
+    rest = {*norms[: ref.start], *norms[ref.end :]}
+    leads = _OUT_OF if isinstance(last, Drain) else _INSIDE
+    if not ref.known or ref.name in (None, last.bin) or leads.isdisjoint(rest):
+        return None
+    return Amend(bin=ref.name, rules=(BY_FORM,)) if rest <= _SAID_OF_BIN | leads else None
+
+
+_INSIDE = words_in("in into mean meant")
+_OUT_OF = words_in("from mean meant")
+_SAID_OF_BIN = words_in("the our that it was went bin one i sorry oops btw actually , . !")
+
 _IN = r"(?:(?:in|into|to) )?(?:the )?qbin(?: bin)?"
 _WENT = Late(
     r"^(?:(?:no|nope|sorry|oops|wait|actually|but|,) )*(?:my|our|mine|that|the|those|it) "

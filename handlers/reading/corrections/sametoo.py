@@ -5,6 +5,7 @@ again".
 from dataclasses import replace
 
 from handlers.reading.acts import Bury, Drain, Layer, Observe, Seal, Unsure
+from handlers.reading.corrections.fewwords import TIMES
 from handlers.reading.corrections.goneon import COLOURS
 from handlers.reading.corrections.leaning import number_beside, spoken_of
 from handlers.reading.deeds.buried import bury_from
@@ -113,6 +114,32 @@ def drained_again(message: Message) -> tuple[Drain, ...]:
 
 _FURTHER = words_in("and also again plus too & well")
 _AGAIN_ON = _FURTHER | words_in("on , . then as about only just drained it we i ! got")
+
+
+_DRAINED_AGAIN = Late(
+    r"^(?:(?:and|ok|i|we|have|'ve|just|,) )*drained(?: it| (?:the )?qbin(?: bin)?)? again"
+    r"(?: (?:today|now|just now))*(?: [,.;:-])* (?:(?:about|only|just|maybe) )*"
+    r"(?:(?P<times>half|double|twice) (?:of )?(?:that|as much)|"
+    r"(?:the )?same(?: amount)?(?: again)?|as much)(?: (?:again|this time|[.!]))*$"
+)
+
+
+def drained_as_before(message: Message) -> Drain | None:
+    """ "Drained it again, half that": another draining, by the amount of the last one; of none
+    where that was days ago.
+    """
+    if "again" not in message.norms:
+        return None
+    match = _DRAINED_AGAIN.search(plain_text(message))
+    if match is None:
+        return None
+    last = spoken_of(message)
+    bin, much = message.bins[0].name if message.bins else None, None
+    if isinstance(last, Drain):
+        much = last.volume_l and last.volume_l * TIMES.get(match["times"] or "", 1.0)
+        bin = bin or last.bin
+    return Drain(bin=bin, volume_l=much, on=message.today, rules=(_RULE,))
+
 
 _ONE_MORE = Late(
     r"^(?:(?:and|also|plus|then|so is|so 's|,) )+(?:the )?qbin(?: one| bin)?"

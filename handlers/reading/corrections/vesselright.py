@@ -25,6 +25,7 @@ _SIZE = Late(
     rf"{_LEAD}(?:{_IT} (?:only |just )?(?:the|a|an|my|our) {_KIND}qvessel(?: ,)?"
     r"(?: (?:of|which is|thats|that is|so|about))? qmuch|"
     rf"(?:the|my|our|that) {_KIND}qvessel (?:is|was|'s|holds|takes|held) {_ABOUT}qmuch(?: one)?|"
+    rf"(?:the|my|our) {_KIND}qvessel (?:, )?so {_ABOUT}qmuch|"
     rf"{_IT} {_ABOUT}(?:(?:the|my|our) )?{_KIND}qmuch qvessel){_END}"
 )
 _FULL = Late(
@@ -94,7 +95,10 @@ def _sized(message: Message, said_l: float) -> Amend | None:
     norms = message.norms.copy()
     norms[at] = "qvessel"
     text = " ".join([*norms[: size.start], "qmuch", *norms[end:]])
-    return Amend(volume_l=size.value * count) if _SIZE.fullmatch(text) else None
+    if _SIZE.fullmatch(text) is None:
+        return None
+    is_sum = norms[size.start - 1] == "so"  # "the little bucket, so 2 L"
+    return Amend(volume_l=size.value if is_sum else size.value * count)
 
 
 def _part_full(message: Message, said_l: float) -> Amend | None:

@@ -2,6 +2,7 @@
 meat in it". Whether it is a layer depends on what the room talks of.
 """
 
+from handlers.reading.acts import Drain
 from handlers.reading.message import Message
 from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes, unheld
@@ -15,7 +16,7 @@ _SMALL = words_in(
     "too also as well and & plus + with mostly mainly mixed from me us mine ours i also then so ok "
     "today tonight this morning evening afternoon full , . : ! - – — ~ ( ) party dinner lunch "
     "breakfast supper weekend birthday wedding barbecue bbq fridge freezer office school kitchen "
-    "picnic yesterday's last night's sunday's my our left over"
+    "picnic yesterday's last night's sunday's my our left over turn put on top brunch"
 )
 _AMOUNTS = words_in("kg kgs kilo kilos g gr gram grams lb lbs pound pounds oz ounces litre litres")
 _LONGEST = 16
@@ -38,3 +39,21 @@ def is_bare(message: Message) -> bool:
         return False
     held = indexes(message.amounts, message.items, message.days)
     return _SMALL.issuperset(unheld(norms, held))
+
+
+_DRINKS = words_in("pint pints glass glasses")
+_DRAINED = Late(
+    r"(?:(?:ok|i|we|just|have|'ve|and|,) )*drained (?:it |off )?(?:, )?(?:about |only |nearly )?"
+    r"qmuch(?: (?:off|out|today|now|just now|tonight|this morning|[.!]))*"
+)
+
+
+def drained_glass(message: Message) -> Drain | None:
+    """ "Drained a pint": liquid of a bin, or a drink."""
+    amounts = message.measured()
+    if len(amounts) != 1 or not message.has(_DRINKS) or amounts[0].quantity != "volume":
+        return None
+    [much], norms = amounts, message.norms
+    text = " ".join([*norms[: much.start], "qmuch", *norms[much.end :]])
+    said = _DRAINED.fullmatch(text)
+    return Drain(volume_l=much.value, on=message.today, rules=(BARE,)) if said else None
