@@ -35,6 +35,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.bins.sizes import bare_amounts, bare_volume
 from handlers.reading.completion.unlike import asked_of, things_of_each
+from handlers.reading.deeds.barefigures import FIGURES
 from handlers.reading.doubts.unmeasured import BAD_AMOUNTS
 from handlers.reading.food.makeups import makeup
 from handlers.reading.message import read_message
@@ -92,7 +93,8 @@ def asked(act: Unsure, turn: Turn) -> Answer:
     dated = len({one.on for one in layers}) > 1
     words = listed([_guessed(one, turn) + _on_its_day(one, turn) * dated for one in act.guess])
     say = f"Shall I write down {words}?"
-    if len(layers) == len(act.guess) and len({one.bin for one in layers}) > 1:
+    several = len(layers) == len(act.guess) and len({one.bin for one in layers}) > 1
+    if several and FIGURES not in act.rules:
         say += f" If each had all of it, say “{_whole(layers, turn)}”."
     return Answer(say=say, query=Query.about(*act.guess, lacks="yes"))
 

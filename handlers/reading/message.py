@@ -7,6 +7,7 @@ from itertools import pairwise
 from typing import Any
 
 from handlers.reading.acts import Context
+from handlers.reading.bins.bincalls import by_further_number
 from handlers.reading.bins.keptbins import kept_bins, without_owners
 from handlers.reading.bins.mending import mended
 from handlers.reading.bins.names import by_known_name, find_bot, known_bins, mentions
@@ -269,6 +270,8 @@ def _further_bins(
     """The bins that are meant by words that are no known name, beside the known ones."""
     said = said_bins(words, norms, called, by_food=context.in_room)
     found = [by_known_name(ref, context.bins) for ref in said]
+    if context.in_room and amounts:
+        found += by_further_number(words, norms, context.bins)
     if amounts:
         alone = not known and not found
         found += target_bins(

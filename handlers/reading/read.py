@@ -28,6 +28,7 @@ from handlers.reading.corrections.joining import put_in_besides
 from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
+from handlers.reading.deeds.barefigures import FIGURES, is_weighed_talk, with_unit
 from handlers.reading.deeds.barelayers import BARE, is_bare
 from handlers.reading.deeds.bothapart import CUES as BOTH
 from handlers.reading.deeds.bothapart import parted_at_both
@@ -82,7 +83,21 @@ def _read(message: Message) -> tuple[Act, ...]:
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
-    return _dictated(message) or told(message) or days
+    return _dictated(message) or _figures(message) or told(message) or days
+
+
+def _figures(message: Message) -> tuple[Act, ...]:
+    """The layers that bare figures beside bins are: asked about, unless the talk is of weights."""
+    said = with_unit(message) if message.context.in_room and message.bins else None
+    acts = told(read_message(said, message.context)) if said else ()
+    layers = [act for act in acts if isinstance(act, Layer) and act.bin is not None]
+    if not layers or len(layers) < len(acts):
+        return ()
+    return (
+        tuple(layers)
+        if is_weighed_talk(message)
+        else (Unsure(guess=tuple(layers), rules=(FIGURES,)),)
+    )
 
 
 def _put_in_besides(message: Message) -> tuple[Act, ...]:
