@@ -7,6 +7,7 @@ from handlers.reading.acts import (
     Act,
     Amend,
     Context,
+    Drain,
     Layer,
     Retract,
     Unsure,
@@ -29,7 +30,7 @@ from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
 from handlers.reading.deeds.barefigures import FIGURES, is_weighed_talk, with_unit
-from handlers.reading.deeds.barelayers import BARE, is_bare
+from handlers.reading.deeds.barelayers import BARE, before_no_bran, is_bare
 from handlers.reading.deeds.bothapart import CUES as BOTH
 from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
@@ -83,7 +84,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
-    return _dictated(message) or _figures(message) or told(message) or days
+    found = _dictated(message) or _figures(message) or _without_bran(message)
+    return found or told(message) or days
 
 
 def _figures(message: Message) -> tuple[Act, ...]:
@@ -129,6 +131,16 @@ def _bare(message: Message) -> tuple[Act, ...]:
     if not layers or len(layers) < len(acts):
         return ()
     return tuple(Unsure(guess=(layer,), rules=(BARE,)) for layer in layers)
+
+
+def _without_bran(message: Message) -> tuple[Act, ...]:
+    """The layer of which it is said that no starter was put on it."""
+    said = before_no_bran(message) if message.context.in_room else None
+    if said is None:
+        return ()
+    rest = read_message(said, message.context)
+    acts = told(read_message(f"added {said}", message.context) if is_bare(rest) else rest)
+    return acts if all(isinstance(act, Layer | Drain) for act in acts) else ()
 
 
 def _one_thing(message: Message) -> Act | None:

@@ -20,6 +20,7 @@ from handlers.reading.acts import (
     Layer,
     Offer,
     Retract,
+    Stock,
     Topic,
     Unsure,
 )
@@ -31,7 +32,7 @@ from handlers.reading.corrections.amended import amend_from
 from handlers.reading.corrections.amending import is_quoted
 from handlers.reading.corrections.anew import CUES as STRIKING
 from handlers.reading.corrections.leaning import is_further, with_figure
-from handlers.reading.deeds.bran import batch_from, is_strewn, stock_from
+from handlers.reading.deeds.bran import batch_from, is_nearly_gone, is_strewn, stock_from
 from handlers.reading.deeds.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
 from handlers.reading.deeds.liquid import drain_from, drawn
 from handlers.reading.deeds.observations import observe_from
@@ -121,6 +122,8 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
     if is_intended(told) or _is_other(kind, told):
         return None
     act = reader(groups, order[0], SURE)
+    if isinstance(act, Stock) and is_nearly_gone(told):
+        return Unsure(guess=(act,), rules=(SURE,)) if message.context.in_room else None
     if isinstance(act, Layer) and act.mass_kg is None and act.volume_l is None:
         for k in order[1:]:
             other = layer_from(groups, k, SURE)

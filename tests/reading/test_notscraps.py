@@ -53,6 +53,9 @@ def _kinds(text: str) -> list[str]:
         "hauled in 12 kg of crab, sold the lot",
         "baked a 2 kg fruit cake for the gen house raffle",
         "put 2 kg of mince in the freezer",
+        "threw out 2 kg of old flour",
+        "threw away 3 kg of mouldy bread",
+        "tossed 2 kg of bread out",
     ],
 )
 def test_what_went_into_no_bin_is_no_record(text: str) -> None:
@@ -129,6 +132,9 @@ def test_what_went_into_no_bin_is_no_record(text: str) -> None:
         "i weighed it, 2 kg into the shed",
         "bin 3, 4.2 kg, carried it down myself",
         "recipe failed, 1 kg dough in the shed bin",
+        "threw out the rest, 2 kg in",
+        "threw in 2 kg of bread",
+        "threw 2 kg of bread out into the bin",
     ],
 )
 def test_a_layer_in_near_words_stands(text: str) -> None:

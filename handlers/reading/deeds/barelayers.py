@@ -2,7 +2,8 @@
 meat in it". Whether it is a layer depends on what the room talks of.
 """
 
-from handlers.reading.message import Message
+from handlers.reading.message import BRAN, Message
+from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
@@ -16,6 +17,28 @@ _SMALL = words_in(
 )
 _AMOUNTS = words_in("kg kgs kilo kilos g gr gram grams lb lbs pound pounds oz ounces litre litres")
 _LONGEST = 12
+
+
+_NO_BRAN = Late(
+    r"(?: (?:[,.;:(—–-]|and|but))* (?:no|without|w/o|minus|(?:i |we )?forgot(?: the)?|"
+    r"(?:(?:i|we) )?(?:(?:'ve|have|got|had) )+no|"
+    r"there was no|didnt (?:have|put|add)(?: on)?|not) (?:any |more |much )?"
+    rf"(?:{'|'.join(sorted(BRAN))})(?: (?:yet|on|it|top|this time|today|though|sorry|so far|with|"
+    r"in|at hand|either|at all|here|\)|,|\.|!))*$"
+)
+
+
+def before_no_bran(message: Message) -> str | None:
+    """ "2 kg in, no bran": what went in before the words that no starter was put on it; None if
+    these end no such message.
+    """
+    if not message.has(BRAN) or not message.measured() or "?" in message.norms:
+        return None
+    text = " ".join(message.norms)
+    found = _NO_BRAN.search(text)
+    at = text[: found.start()].count(" ") + 1 if found else 0
+    measured = any(amount.start < at for amount in message.measured())
+    return message.text(0, at) if measured and not message.bran(0, at) else None
 
 
 def is_bare(message: Message) -> bool:
