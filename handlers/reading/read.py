@@ -116,7 +116,8 @@ def _put_in_besides(message: Message) -> tuple[Act, ...]:
 def _rests_on(acts: Sequence[Act], message: Message) -> bool:
     """Whether something is told; what only puts another's record right is not."""
     context = message.context
-    records = [record for record in (context.last, context.earlier) if record is not None]
+    earlier = None if is_bare(message) else context.earlier  # a further layer, behind others'
+    records = [record for record in (context.last, earlier) if record is not None]
     own = any(getattr(one, "member", None) in (None, context.sender) for one in records)
     return bool(acts) and (own or not all(isinstance(act, Amend) for act in acts))
 

@@ -37,6 +37,10 @@ async def layers(room: TalkingRoom) -> list[tuple[str | None, float | None, floa
         ("same here but 800 g", 0.8, None),
         ("me too, about 1 kg", 1.0, None),
         ("same, only 2 litres", None, 2.0),
+        ("1.5 from me", 1.5, None),
+        ("and 800 from us too", 0.8, None),
+        ("1.2 kg in, full now", 1.2, None),
+        ("1 kg, some chicken in it", 1.0, None),
     ],
 )
 async def test_another_adds_to_the_layer_just_told(
@@ -66,6 +70,59 @@ async def test_what_is_said_of_else_behind_a_layer_adds_nothing(
     await room.says("600 g of leftovers into the yard bin", who="bram")
     await room.says(said, who="zoe")
     assert len(await layers(room)) == 1
+
+
+@pytest.mark.parametrize(
+    ("said", "kg"), [("1 kg, some chicken in it", 1.0), ("500 g of bread", 0.5), ("2 kg in", 2.0)]
+)
+async def test_an_amount_behind_others_layers_puts_none_right(
+    room: TalkingRoom, said: str, kg: float
+) -> None:
+    await room.says("3 kg of peelings into the yard bin")
+    await room.says("600 g of leftovers into the yard bin", who="bram")
+    await room.says(said)
+    assert [told for _, told, _ in await layers(room)] == [3.0, 0.6, kg]
+
+
+async def test_the_first_layer_is_told_by_its_amount_alone(room: TalkingRoom) -> None:
+    await room.says("first kilo's in", who="zoe")
+    assert await layers(room) == [("zoe", 1.0, None)]
+    await room.waits(days=1)
+    assert await answer(room, "1.5 kg") == "Shall I write down 1.5 kg?"
+
+
+@pytest.mark.parametrize("said", ["1.5 from the garden", "2 from me to you", "0 from me"])
+async def test_a_figure_of_else_is_no_layer(room: TalkingRoom, said: str) -> None:
+    await room.says("600 g of leftovers into the yard bin", who="bram")
+    told = len(await layers(room))
+    await room.says(said, who="zoe")
+    assert len(await layers(room)) == told
+
+
+@pytest.mark.parametrize(
+    ("said", "deed"),
+    [
+        ("it's full, sealing it tonight", "seal"),
+        ("I'll seal it tonight", "seal"),
+        ("going to drain it later", "drain"),
+    ],
+)
+async def test_what_the_keeper_was_going_to_do_is_done(
+    room: TalkingRoom, said: str, deed: str
+) -> None:
+    await room.says("3 kg of peelings into the yard bin")
+    await room.waits(days=4)
+    await room.says(said)
+    await room.says("done")
+    assert [one.act for one in await room.standing()][-1] == deed
+
+
+@pytest.mark.parametrize("said", ["sealing it tonight?", "thinking of sealing it tonight"])
+async def test_what_nobody_said_they_do_is_not_done(room: TalkingRoom, said: str) -> None:
+    await room.says("3 kg of peelings into the yard bin")
+    await room.says(said)
+    await room.says("done")
+    assert [one.act for one in await room.standing()][-1] == "layer"
 
 
 @pytest.mark.parametrize(

@@ -13,6 +13,7 @@ BARE = "an amount, and nothing else"
 _SMALL = words_in(
     "of about around roughly approx maybe some ish a an the in it there here now just more another "
     "too also as well and & plus + with mostly mainly mixed from me us mine ours i also then so ok "
+    "'s is are was went gone has have first already just another my our "
     "today tonight this morning evening afternoon full , . : ! - – — ~ ( )"
 )
 _AMOUNTS = words_in("kg kgs kilo kilos g gr gram grams lb lbs pound pounds oz ounces litre litres")
@@ -39,6 +40,23 @@ def before_no_bran(message: Message) -> str | None:
     at = text[: found.start()].count(" ") + 1 if found else 0
     measured = any(amount.start < at for amount in message.measured())
     return message.text(0, at) if measured and not message.bran(0, at) else None
+
+
+def is_told_in(message: Message) -> bool:
+    """ "2.5 kg in, full now": it is said to be in, behind the amount or its food."""
+    ends = {a.end for a in message.measured()} | {item.end for item in message.items}
+    return any(
+        norm == "in" and _leads_back(message, i, ends) for i, norm in enumerate(message.norms)
+    )
+
+
+def _leads_back(message: Message, at: int, ends: set[int]) -> bool:
+    while at not in ends and at and message.norms[at - 1] in _WENT:
+        at -= 1
+    return at in ends
+
+
+_WENT = words_in("'s is are was went gone has have just")
 
 
 def is_bare(message: Message) -> bool:
