@@ -185,3 +185,14 @@ async def test_behind_the_liquid_plants_are_what_it_is_given_to(
 ) -> None:
     assert "in 10 L of water" in await answer(room, "can I pour the liquid on the tomatoes?")
     assert answered in await answer(room, follows)
+
+
+@pytest.mark.parametrize("said", ["closed those two", "closed them both", "sealed the two of them"])
+async def test_the_two_just_spoken_of_are_meant_among_more(room: TalkingRoom, said: str) -> None:
+    for name in ("green", "red"):
+        await room.says(f"opened the {name} bin, 20 L")
+    await room.says("2 kg of peelings in green, 2 kg in red and 2 kg in yard")
+    await room.says("how full are green and red?")
+    await room.says(said)
+    sealed = [one.bin.name for one in await room.standing() if one.act == "seal" and one.bin]
+    assert sealed == ["green", "red"]
