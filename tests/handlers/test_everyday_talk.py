@@ -187,7 +187,7 @@ async def test_behind_the_liquid_plants_are_what_it_is_given_to(
     assert answered in await answer(room, follows)
 
 
-@pytest.mark.parametrize("said", ["closed those two", "closed them both", "sealed the two of them"])
+@pytest.mark.parametrize("said", ["closed those two", "closed them both", "sealed both of them"])
 async def test_the_two_just_spoken_of_are_meant_among_more(room: TalkingRoom, said: str) -> None:
     for name in ("green", "red"):
         await room.says(f"opened the {name} bin, 20 L")
@@ -196,3 +196,24 @@ async def test_the_two_just_spoken_of_are_meant_among_more(room: TalkingRoom, sa
     await room.says(said)
     sealed = [one.bin.name for one in await room.standing() if one.act == "seal" and one.bin]
     assert sealed == ["green", "red"]
+
+
+@pytest.mark.parametrize(
+    "said", ["ok move it to 10 april", "let's bury it on 10 april", "put it off until 10 april"]
+)
+async def test_a_burial_is_put_off_to_a_day(room: TalkingRoom, said: str) -> None:
+    await room.says("3 kg of peelings into the yard bin")
+    await room.says("sealed it")
+    await room.waits(days=13)
+    told = "I will say again Friday 10 April: bury the yard bin."
+    assert told in await answer(room, said)
+    assert "bury" not in await answer(room, "remind us")
+    assert "Friday 10 April, put off: bury the yard bin" in await answer(room, "what's due?")
+
+
+@pytest.mark.parametrize("said", ["moved it to the hall", "can we move it to 10 april?"])
+async def test_what_moves_no_burial_puts_none_off(room: TalkingRoom, said: str) -> None:
+    await room.says("3 kg of peelings into the yard bin")
+    await room.says("sealed it")
+    await room.waits(days=13)
+    assert "I will say again" not in await answer(room, said)
