@@ -36,6 +36,8 @@ from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
 from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground
 from handlers.reading.deeds.dictation import as_report
+from handlers.reading.deeds.soiltubs import CUES as IN_TUB
+from handlers.reading.deeds.soiltubs import in_a_soil_tub
 from handlers.reading.doubts.unmeasured import asked_first
 from handlers.reading.doubts.untold import without_untold
 from handlers.reading.message import Message, read_message
@@ -149,8 +151,8 @@ def _one_thing(message: Message) -> Act | None:
     a question that is only a heading.
     """
     found: Act | None = bran_moved(message)
-    if found is None and message.context.in_room and message.has(IN_GROUND):
-        found = all_in_the_ground(message)
+    if found is None and message.context.in_room and message.has(IN_GROUND | IN_TUB):
+        found = all_in_the_ground(message) or in_a_soil_tub(message)
     return found or asked_by_heading(message)
 
 

@@ -217,3 +217,30 @@ async def test_what_moves_no_burial_puts_none_off(room: TalkingRoom, said: str) 
     await room.says("sealed it")
     await room.waits(days=13)
     assert "I will say again" not in await answer(room, said)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "put it in the tub with soil",
+        "emptied it into the soil factory",
+        "tipped the yard bin into a tub of soil",
+        "mixed it with soil in a tub",
+    ],
+)
+async def test_a_tub_of_soil_stands_for_the_ground(room: TalkingRoom, said: str) -> None:
+    await room.says("3 kg of peelings into the yard bin")
+    await room.says("sealed it")
+    await room.waits(days=14)
+    assert "The yard bin is in the soil tub. Leave it about 28 days" in await answer(room, said)
+    assert [one.act for one in await room.standing()][-1] == "bury"
+
+
+@pytest.mark.parametrize(
+    "said", ["will put it in the tub with soil", "put some soil in the tub", "put it in the soil?"]
+)
+async def test_soil_alone_buries_nothing(room: TalkingRoom, said: str) -> None:
+    await room.says("3 kg of peelings into the yard bin")
+    await room.says("sealed it")
+    await room.says(said)
+    assert [one.act for one in await room.standing()][-1] == "seal"
