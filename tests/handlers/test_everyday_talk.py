@@ -244,3 +244,18 @@ async def test_soil_alone_buries_nothing(room: TalkingRoom, said: str) -> None:
     await room.says("sealed it")
     await room.says(said)
     assert [one.act for one in await room.standing()][-1] == "seal"
+
+
+@pytest.mark.parametrize("said", ["it's with me again", "it's back with me", "I have it again"])
+async def test_a_bin_is_with_whoever_had_it_before(room: TalkingRoom, said: str) -> None:
+    await room.says("Bram, will you take the yard bin?")
+    await room.says("I'll take it", who="bram")
+    assert await room.keeper("yard") == "bram"
+    assert "Struck out" not in await answer(room, "can you take it back?")
+    await room.says(said)
+    assert await room.keeper("yard") == "ines"
+
+
+async def test_a_bin_is_not_with_whoever_never_had_it(room: TalkingRoom) -> None:
+    await room.says("it's with me again", who="zoe")
+    assert await room.keeper("yard") == "ines"
