@@ -30,7 +30,7 @@ from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
 from handlers.reading.deeds.barefigures import FIGURES, is_weighed_talk, with_unit
-from handlers.reading.deeds.barelayers import BARE, before_no_bran, is_bare
+from handlers.reading.deeds.barelayers import BARE, before_no_bran, behind_a_group, is_bare
 from handlers.reading.deeds.bothapart import CUES as BOTH
 from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
@@ -87,6 +87,7 @@ def _read(message: Message) -> tuple[Act, ...]:
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
     found = _dictated(message) or _figures(message) or _without_bran(message)
+    found = found or (_of_group(message) if context.in_room else ())
     return found or told(message) or days
 
 
@@ -134,6 +135,17 @@ def _bare(message: Message) -> tuple[Act, ...]:
     if not layers or len(layers) < len(acts):
         return ()
     return tuple(Unsure(guess=(layer,), rules=(BARE,)) for layer in layers)
+
+
+def _of_group(message: Message) -> tuple[Act, ...]:
+    """The layer of a group or class: into which of several bins is asked."""
+    said = behind_a_group(message)
+    rest = read_message(said, message.context) if said else None
+    if rest is None or not is_bare(rest):
+        return ()
+    acts = told(read_message(f"added {said}", message.context))
+    layers = [act for act in acts if isinstance(act, Layer)]
+    return tuple(replace(act, each="either") for act in layers) if len(layers) == len(acts) else ()
 
 
 def _without_bran(message: Message) -> tuple[Act, ...]:

@@ -259,3 +259,25 @@ async def test_a_bin_is_with_whoever_had_it_before(room: TalkingRoom, said: str)
 async def test_a_bin_is_not_with_whoever_never_had_it(room: TalkingRoom) -> None:
     await room.says("it's with me again", who="zoe")
     assert await room.keeper("yard") == "ines"
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "group 4 put in another 300 g",
+        "class 2 added 400 g",
+        "group 2 has 650 g bread",
+        "group 5, 900 g mixed",
+        "team 1: 800 g apple cores",
+    ],
+)
+async def test_into_which_bin_a_group_put_it_is_asked(room: TalkingRoom, said: str) -> None:
+    await room.says("opened the red bin, 20 L")
+    await room.says("2 kg of peelings into the red bin")
+    assert (await answer(room, said)).startswith("Which bin: the yard bin or the red bin?")
+
+
+@pytest.mark.parametrize("said", ["class 2 has 25 kg of books", "table 6 sent back 2 litres"])
+async def test_what_else_a_class_has_is_not_asked_about(room: TalkingRoom, said: str) -> None:
+    await room.says("opened the red bin, 20 L")
+    assert "Which bin" not in await answer(room, said)

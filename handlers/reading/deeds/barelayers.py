@@ -29,6 +29,24 @@ _NO_BRAN = Late(
 )
 
 
+_GROUP = Late(
+    r"^(?:(?:and|so|then|ok|also|now|today|,) )*(?:group|class|team|table|year|grade|form) "
+    r"(?:\d{1,2}|[a-f])(?: (?:[,:–—-]|has|had|have|got|gave|brought|put|in|added|collected|just|"
+    r"also|did|with|weighed))+(?= )"
+)
+
+
+def behind_a_group(message: Message) -> str | None:
+    """ "Group 4 put in another 300 g", "class 2: 1 kg of peel": what several put in together, who
+    may have a bin of their own; None if no more is said than the amount and its food.
+    """
+    if message.bins or not message.measured():
+        return None
+    text = " ".join(message.norms)
+    found = _GROUP.match(text)
+    return message.text(found.group().count(" ") + 1, len(message.norms)) if found else None
+
+
 def before_no_bran(message: Message) -> str | None:
     """ "2 kg in, no bran": what went in before the words that no starter was put on it; None if
     these end no such message.
