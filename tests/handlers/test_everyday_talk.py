@@ -131,6 +131,7 @@ async def test_what_nobody_said_they_do_is_not_done(room: TalkingRoom, said: str
         ("half of that was citrus", "50 % fruit, 50 % vegetables"),
         ("a quarter of it was chicken actually", "75 % vegetables, 25 % meat"),
         ("half of it bread", "50 % bread, rice or pasta, 50 % vegetables"),
+        ("no it was coffee grounds mostly", "70 % coffee and tea, 30 % of all sorts"),
     ],
 )
 async def test_a_share_of_the_last_layer_was_something_else(
