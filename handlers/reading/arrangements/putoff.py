@@ -20,7 +20,7 @@ _ON_A_DAY = Late(
 
 _MOVED_TO = Late(
     r"^(?:(?:ok|okay|so|then|well|yes|right|alright|and|but|hmm|,|please|bot|just|rather|"
-    r"better|lets|let us|let 's|let|us|'s|we|i|should|'d|can|could) )*"
+    r"better|lets|let|us|'s|we|i|should|'d|can|could) )*"
     r"(?:(?:move|shift|push|postpone|delay|reschedule|put|do) (?:it|that|this|them|the burial)|"
     r"(?<=us )bury (?:it|that|them|(?:the )?qbin)|(?<='s )bury (?:it|that|them|(?:the )?qbin)|"
     r"(?<=lets )bury (?:it|that|them|(?:the )?qbin))"

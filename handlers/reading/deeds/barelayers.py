@@ -18,6 +18,8 @@ _SMALL = words_in(
 )
 _AMOUNTS = words_in("kg kgs kilo kilos g gr gram grams lb lbs pound pounds oz ounces litre litres")
 _LONGEST = 12
+_LONGEST_TOLD = 40
+"""Words of a message that tells a layer with a little more."""
 
 
 _NO_BRAN = Late(
@@ -40,7 +42,7 @@ def behind_a_group(message: Message) -> str | None:
     """ "Group 4 put in another 300 g", "class 2: 1 kg of peel": what several put in together, who
     may have a bin of their own; None if no more is said than the amount and its food.
     """
-    if message.bins or not message.measured():
+    if message.bins or not message.measured() or len(message.norms) > _LONGEST_TOLD:
         return None
     text = " ".join(message.norms)
     found = _GROUP.match(text)
@@ -51,7 +53,9 @@ def before_no_bran(message: Message) -> str | None:
     """ "2 kg in, no bran": what went in before the words that no starter was put on it; None if
     these end no such message.
     """
-    if not message.has(BRAN) or not message.measured() or "?" in message.norms:
+    if not message.has(BRAN) or len(message.norms) > _LONGEST_TOLD:
+        return None
+    if not message.measured() or "?" in message.norms:
         return None
     text = " ".join(message.norms)
     found = _NO_BRAN.search(text)

@@ -89,7 +89,12 @@ def bran_moved(message: Message) -> Stock | None:
     if len(measured) > 1:
         return None
     if not named:
-        talked_of = measured and not message.items and _is_talk_of_bran(message)
+        talked_of = (
+            measured
+            and len(message.norms) <= _LONGEST
+            and not message.items
+            and _is_talk_of_bran(message)
+        )
         return _of_talk(message, measured[0]) if talked_of else None
     if not measured:
         return Stock(change="more", rules=(_RULE,)) if _DRY.match(_text(message)) else None
@@ -144,6 +149,8 @@ def _is_talk_of_bran(message: Message) -> bool:
     return bool(context.asked) and context.asked[-1].topic == "starter"
 
 
+_LONGEST = 20
+"""Words that may lean on a talk of starter."""
 _BESIDES = words_in(", too today yesterday again sorry oops just now . ! in town")
 """Words that may stand behind what came or went."""
 _UNDONE = frozenset({"will", "if", "not", "said", "ask"})
