@@ -14,7 +14,7 @@ from handlers.answer import Turn
 from handlers.favours import all_kept_by, kept_by
 from handlers.people import is_same
 from handlers.promised import MOST_SINCE, PROMISES, STANDS, promise_in
-from handlers.reading.acts import Accept, Act, Bury, Done, Drain, Later, Seal
+from handlers.reading.acts import Accept, Act, Bury, Done, Drain, Later, Seal, Unsure
 from handlers.reading.arranged import Favour, Plan, Promise
 from handlers.reading.arrangements.favours import assents
 from handlers.reading.plans import Reading
@@ -42,6 +42,8 @@ class Taken:
     plan: Promise
     bin: str
     at: datetime
+    deed_of_own: bool = False
+    """It is the sender's own bin, and what they were going to do with it."""
 
 
 async def asked_or_promised(
@@ -65,7 +67,7 @@ async def asked_or_promised(
         promise, rest = _to_do(asked, None) if asked else None, []
     elif promise.bin is None and promise.whose is None:
         asked = await _asked_lately(said, talk, turn, himself=True)
-        promise = _to_do(asked, promise.by) if asked else None
+        promise = _to_do(asked, promise.by) if asked else await _of_own_bin(promise, turn)
     else:
         promise = await _of_bin(promise, turn)
     if promise is None or promise.bin is None:
@@ -96,6 +98,13 @@ async def _written(favour: Favour, turn: Turn) -> str:
     bin = favour.bin or await kept_by(whose, turn)
     keeper = whose if favour.bin is None or favour.bin == await kept_by(whose, turn) else None
     return json.dumps(asdict(replace(favour, bin=bin, whose=keeper))) if bin else ""
+
+
+async def _of_own_bin(promise: Promise, turn: Turn) -> Promise | None:
+    """ "Sealing it tonight": of the bin that the sender keeps, or the only one; None if of none."""
+    bins = [bin.name for bin in await turn.book.bins()]
+    bin = bins[0] if len(bins) == 1 else await kept_by(turn.sender, turn)
+    return replace(promise, bin=bin) if promise.deed and bin else None
 
 
 async def _of_bin(promise: Promise, turn: Turn) -> Promise:
@@ -186,6 +195,8 @@ async def fulfilled(
         return list(acts), ()
     bins = tuple(dict.fromkeys(one.bin for one in taken))
     reminded = reminded_at > taken[0].at and await all_kept_by(turn.sender, turn)
+    if reminded and len(taken) == 1 and taken[0].deed_of_own:
+        return [await _asked_of(taken[0], act, turn) for act in acts], ()
     if reminded or len(bins) > 1:
         return list(acts), bins
     return [await _on(taken[0], act, turn) if _may_be_of_favour(act) else act for act in acts], ()
@@ -195,6 +206,13 @@ def _may_be_of_favour(act: Act | Plan) -> bool:
     if isinstance(act, _Deed):
         return act.bin is None and act.each is None and act.member is None
     return isinstance(act, Done) and act.bin is None
+
+
+async def _asked_of(taken: Taken, act: Act | Plan, turn: Turn) -> Act | Plan:
+    """ "Done" behind a reminder of something else: whether it is what they were going to do."""
+    done = await _on(taken, act, turn)
+    asked = isinstance(act, Done) and isinstance(done, _Deed)
+    return Unsure(guess=(done,)) if asked and isinstance(done, _Deed) else act
 
 
 async def _on(taken: Taken, act: Act | Plan, turn: Turn) -> Act | Plan:
@@ -223,12 +241,13 @@ async def _taken_on(before: Sequence[Trace], said: Said, talk: Talk, turn: Turn)
         bin = await book.bin(promise.bin or "")
         if bin is None or await book.is_withdrawn(one.event):
             continue
-        if is_same((await look_up(book, bin, turn.today)).keeper, turn.sender):
+        own = is_same((await look_up(book, bin, turn.today)).keeper, turn.sender)
+        if own and promise.deed is None:
             continue  # it is theirs anyway
         deeds = (promise.deed,) if promise.deed else tuple(RECORDED)
         since = [entry for entry in await book.history(bin) if entry.written_at > one.at]
         if not any(entry.act in deeds for entry in since):
-            found.append(Taken(promise, bin.name, one.at))
+            found.append(Taken(promise, bin.name, one.at, own))
     return found
 
 

@@ -11,7 +11,7 @@ from handlers import corrections
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Later, Layer, Retract, Unsure
 from handlers.reading.arranged import Plan
-from handlers.reading.deeds.barelayers import BARE
+from handlers.reading.deeds.barelayers import BARE, is_bare, is_told_in
 from handlers.reading.plans import Reading
 from handlers.reading.room.amidtalk import is_of_the_bins, only_names_food
 from handlers.reading.room.inthetalk import Leaning, Since, SmallTalk, leaner, leaning
@@ -84,8 +84,10 @@ async def only_amounts(
     acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
 ) -> list[Act | Plan]:
     """The acts; an amount alone is a layer while layers are told, asked about where nothing else
-    was talked of; where it was, only peelings and the like are asked about.
+    was talked of; where it was, only peelings and the like are asked about. Hours behind a record
+    it puts none right.
     """
+    acts = await _anew_when_late(acts, said, reading, talk)
     if not any(BARE in act.rules for act in acts if isinstance(act, Unsure)):
         return list(acts)
     if not await talk.book.bins():
@@ -96,9 +98,23 @@ async def only_amounts(
     if since.own or since.others or since.asked:
         return list(acts) if any(item.scrap for item in reading.message.items) else []
     lately = since.at is not None and said.at - since.at <= TALK_GOES_ON
-    if not (lately and reading.message.items and isinstance(since.record, Layer)):
+    amid = lately and reading.message.items and isinstance(since.record, Layer)
+    if not (amid or is_told_in(reading.message)):
         return list(acts)
     return [act for one in acts if isinstance(one, Unsure) for act in one.guess]
+
+
+async def _anew_when_late(
+    acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
+) -> Sequence[Act | Plan]:
+    """ "1.5 kg" a day behind the last record: the acts as they would be had nothing been told."""
+    amends = bool(acts) and all(isinstance(act, Amend) for act in acts)
+    if not amends or said.replies_to or not is_bare(reading.message):
+        return acts
+    since = await said_behind(None, said, talk)
+    if since.at is not None and said.at - since.at <= TALK_GOES_ON:
+        return acts
+    return Reading(said.body, replace(reading.context, last=None, earlier=None)).acts
 
 
 async def _is_among_others(said: Said, talk: Talk, marked: Collection[str] | None = None) -> bool:

@@ -11,8 +11,11 @@ from handlers.nosuchbin import first_heard
 from handlers.phrasing import capital, day, span, the
 from handlers.planting import plant_there, well_covered
 from handlers.practice.cautions import caution
+from handlers.practice.figure import number
+from handlers.practice.trench import TUB_DAYS
 from handlers.reading.acts import Amend, Bury, Retract
 from handlers.reading.deeds.placewords import SOIL
+from handlers.reading.deeds.soiltubs import PLACE
 from handlers.state import BinState, Stage, named, new_run
 from storage.rows import Entry, Facts
 
@@ -40,12 +43,19 @@ async def buried(act: Bury, turn: Turn) -> Answer:
         return _asked_anew(told, replace(act, bin=name, on=on), turn)
     window = (state.run if state else new_run(turn.book.room)).to_plant(on, act.celsius)
     when = "" if on == turn.today else f" since {day(on, turn.today)}"
-    lines = [
-        f"{capital(the(name))} is in the ground{when}. {plant_there(window, act.celsius, turn)}"
-    ]
+    if act.place == PLACE:
+        lines = [f"{capital(the(name))} is in the soil tub{when}. {_leave_it()}"]
+    else:
+        until = plant_there(window, act.celsius, turn)
+        lines = [f"{capital(the(name))} is in the ground{when}. {until}"]
     lines += _early(state, turn, on) if state else []
     lines += await first_heard(name, turn)
     return Answer(entries=[entry], say="\n".join(lines), why=reasons(window, turn.book.room))
+
+
+def _leave_it() -> str:
+    """How long it takes in a tub."""
+    return f"Leave it about {number(TUB_DAYS.value)} days, two weeks longer the first time."
 
 
 async def _former(state: BinState, on: date, turn: Turn) -> Entry | None:

@@ -210,7 +210,7 @@ async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
     custody = await present_custody(turn.book, bin, turn.today)
     if custody.keeper == turn.sender:
         return Answer(say=f"You keep {the(bin.name)} already.")
-    if late := _first(custody, turn):
+    if not act.firm and (late := _first(custody, turn)):
         return Answer(say=f"{late} was first and keeps {the(bin.name)} now.")
     if refused := await refusal("take", turn):
         return Answer(say=refused)

@@ -23,6 +23,8 @@ async def had(plan: Taking, turn: Turn) -> Answer:
         custody = await present_custody(turn.book, known, turn.today)
         if custody.keeper == turn.sender and custody.offer is None:
             return SILENCE
+    if plan.again and (before := await _had_before(turn)) and about in (None, before):
+        return await accepted(Accept(bin=before, on=turn.today, firm=True), turn)
     if plan.here and (early := await _early(about, turn)):
         return early
     answer = await accepted(

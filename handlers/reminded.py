@@ -155,7 +155,15 @@ async def later(act: Later, turn: Turn) -> Answer:
     if act.bin is None and turn.refers_to is None:  # what others have to do is theirs to put off
         care = await care_of(turn.book, dues, turn.today)
         dues = [d for d in dues if care.keeper(d) is None or care.concerns(d, turn.sender)]
-        dues = _named_last(dues)
+        named = _named_last(dues)
+        long = days > high_days(DRAIN) and all(due.what == "drain" for due in named)
+        dues = dues if long else named  # "put it off until 10 April" is said of no draining
+    if act.days is None:  # "remind us", of what was just put off to a day
+        tomorrow = turn.today + timedelta(days=1)
+        again = [due for due in dues if _until(due) > tomorrow]
+        dues = [due for due in dues if due not in again]
+        if again and not dues:
+            return Answer(say=_said_again(again, min(map(_until, again)), turn))
     if days <= high_days(DRAIN):
         return _put_off(dues, days, turn)
     waiting = [due for due in dues if due.what != "drain"]
@@ -201,14 +209,20 @@ def _named_last(dues: Sequence[Due]) -> list[Due]:
     return [due for due in dues if last is None or due.told_on == last]
 
 
+def _until(due: Due) -> date:
+    return due.put_off_until or date.min
+
+
+def _said_again(dues: Sequence[Due], until: date, turn: Turn) -> str:
+    return f"{PUT_OFF} {day(until, turn.today)}: {listed([task(due) for due in dues])}."
+
+
 def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
     if not dues:
         return SILENCE
     until = turn.today + timedelta(days=days)
-    duties = [task(due) for due in dues]
     return Answer(
-        put_off=[PutOff(due=due, until=until) for due in dues],
-        say=f"{PUT_OFF} {day(until, turn.today)}: {listed(duties)}.",
+        put_off=[PutOff(due=due, until=until) for due in dues], say=_said_again(dues, until, turn)
     )
 
 

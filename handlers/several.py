@@ -10,6 +10,7 @@ from handlers.phrasing import the
 from handlers.practice.figure import listed
 from handlers.reading.acts import OnBins
 from handlers.reading.deeds.buried import ALL_LIE
+from handlers.spokenof import bins_spoken_of
 from handlers.state import Stage, states_of
 
 STAGES: Mapping[str, frozenset[Stage]] = {
@@ -31,6 +32,9 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
     alone = replace(act, each=None)
     if ALL_LIE in act.rules and not names:
         return SILENCE  # plants, say
+    if act.each == "both" and len(names) > 2:
+        spoken_of = await bins_spoken_of(turn)
+        names = [name for name in names if name in spoken_of] if len(spoken_of) == 2 else names
     if act.each == "both" and len(names) > 2:
         return Answer(say=f"Which two: {either(names)}? Say it again with their names.")
     if act.each and act.each.isdecimal() and len(names) != int(act.each):

@@ -37,6 +37,18 @@ async def bin_spoken_of(turn: Turn) -> str | None:
     return await _bin_in(answer.body, turn.book) or own
 
 
+async def bins_spoken_of(turn: Turn) -> frozenset[str]:
+    """All bins of our last answer to the sender, or of what it was an answer to."""
+    said = await outbox.latest(turn.book.db, turn.book.room.id)
+    if said is None or not said[1] <= turn.at <= said[1] + TALK_GOES_ON:
+        return frozenset()
+    event = said[0].to_event
+    if event is None or not await is_of_sender(event, turn):
+        return frozenset()
+    told = [entry.bin.name for entry in await turn.book.of_event(event) if entry.bin]
+    return frozenset((*told, *await _bins_in(said[0].body, turn.book)))
+
+
 async def is_of_sender(event: str, turn: Turn) -> bool:
     """Whether a message was the sender's."""
     trace = await inbox.trace(turn.book.db, turn.book.room.address, event)
@@ -46,9 +58,14 @@ async def is_of_sender(event: str, turn: Turn) -> bool:
 
 async def _bin_in(words: str, book: Book) -> str | None:
     """The one bin that is named in an answer."""
-    named = [
+    named = await _bins_in(words, book)
+    return named[0] if len(named) == 1 else None
+
+
+async def _bins_in(words: str, book: Book) -> list[str]:
+    """The bins that are named in an answer."""
+    return [
         bin.name
         for bin in await book.bins()
         if re.search(rf"\b{re.escape(the(bin.name))}\b", words, re.IGNORECASE)
     ]
-    return named[0] if len(named) == 1 else None

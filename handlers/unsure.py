@@ -34,6 +34,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.bins.sizes import bare_amounts, bare_volume
 from handlers.reading.completion.unlike import asked_of, things_of_each
+from handlers.reading.deeds.barefigures import FIGURES
 from handlers.reading.doubts.unmeasured import BAD_AMOUNTS
 from handlers.reading.food.makeups import makeup
 from handlers.reading.message import read_message
@@ -92,7 +93,7 @@ def asked(act: Unsure, turn: Turn) -> Answer:
     layers = [one for one in act.guess if isinstance(one, Layer)]
     say = f"Shall I write down {all_guessed(act.guess, turn)}?"
     shared = len({one.bin for one in layers}) > 1 and len({one.on for one in layers}) == 1
-    if shared and len(layers) == len(act.guess):
+    if shared and len(layers) == len(act.guess) and FIGURES not in act.rules:
         say += f" If each had all of it, say “{whole_lot(layers, turn)}”."
     return Answer(say=say, query=Query.about(*act.guess, lacks="yes"))
 

@@ -7,6 +7,7 @@ from itertools import pairwise
 from typing import Any
 
 from handlers.reading.acts import Context
+from handlers.reading.bins.bincalls import by_further_number
 from handlers.reading.bins.keptbins import kept_bins, without_owners
 from handlers.reading.bins.meantbins import figures_of_speech, no_figures_of_speech
 from handlers.reading.bins.mending import mended
@@ -280,6 +281,8 @@ def _further_bins(
     several = context.in_room and len(context.bins) > 1
     said = said_bins(words, norms, called, by_food=context.in_room, by_place=several)
     found = [by_known_name(ref, context.bins) for ref in said]
+    if context.in_room and amounts:
+        found += by_further_number(words, norms, context.bins)
     if amounts:
         alone = not known and not found
         found += target_bins(

@@ -8,6 +8,7 @@ from handlers.reading.acts import (
     Amend,
     Context,
     Decline,
+    Drain,
     Later,
     Layer,
     Retract,
@@ -38,12 +39,21 @@ from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.repliedto import right_of_reply
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
-from handlers.reading.deeds.barelayers import BARE, drained_glass, is_bare
+from handlers.reading.deeds.barefigures import FIGURES, is_weighed_talk, with_unit
+from handlers.reading.deeds.barelayers import (
+    BARE,
+    before_no_bran,
+    behind_a_group,
+    drained_glass,
+    is_bare,
+)
 from handlers.reading.deeds.bothapart import CUES as BOTH
 from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.deeds.branmoves import bran_moved
 from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground
 from handlers.reading.deeds.dictation import as_report
+from handlers.reading.deeds.soiltubs import CUES as IN_TUB
+from handlers.reading.deeds.soiltubs import in_a_soil_tub
 from handlers.reading.deeds.tongues import in_tongues
 from handlers.reading.doubts.doubted import by_place
 from handlers.reading.doubts.leanelse import without_of_else
@@ -97,7 +107,9 @@ def _read(message: Message) -> tuple[Act, ...]:
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
-    return _dictated(message) or told(message) or _by_days(message) or _of_home(message)
+    found = _dictated(message) or _figures(message) or _without_bran(message)
+    found = found or (_of_group(message) if context.in_room else ())
+    return found or told(message) or _by_days(message) or _of_home(message)
 
 
 def _as_a_whole(message: Message) -> tuple[Act, ...]:
@@ -136,6 +148,20 @@ def _of_home(message: Message) -> tuple[Act, ...]:
     return (Unsure(guess=(Set(what="zone", value=zone), *units), rules=("where they live",)),)
 
 
+def _figures(message: Message) -> tuple[Act, ...]:
+    """The layers that bare figures beside bins are: asked about, unless the talk is of weights."""
+    said = with_unit(message) if message.context.in_room and message.bins else None
+    acts = told(read_message(said, message.context)) if said else ()
+    layers = [act for act in acts if isinstance(act, Layer) and act.bin is not None]
+    if not layers or len(layers) < len(acts):
+        return ()
+    return (
+        tuple(layers)
+        if is_weighed_talk(message)
+        else (Unsure(guess=tuple(layers), rules=(FIGURES,)),)
+    )
+
+
 def _put_in_besides(message: Message) -> tuple[Act, ...]:
     """What comes to the layer that another has just told, in the same bin."""
     said = put_in_besides(message)
@@ -150,7 +176,8 @@ def _put_in_besides(message: Message) -> tuple[Act, ...]:
 def _rests_on(acts: Sequence[Act], message: Message) -> bool:
     """Whether something is told; what only puts another's record right is not."""
     context = message.context
-    records = [record for record in (context.last, context.earlier) if record is not None]
+    earlier = None if is_bare(message) else context.earlier  # a further layer, behind others'
+    records = [record for record in (context.last, earlier) if record is not None]
     own = any(getattr(one, "member", None) in (None, context.sender) for one in records)
     return bool(acts) and (own or not all(isinstance(act, Amend) for act in acts))
 
@@ -170,13 +197,34 @@ def _bare(message: Message) -> tuple[Act, ...]:
     return tuple(Unsure(guess=(layer,), rules=(BARE,)) for layer in layers)
 
 
+def _of_group(message: Message) -> tuple[Act, ...]:
+    """The layer of a group or class: into which of several bins is asked."""
+    said = behind_a_group(message)
+    rest = read_message(said, message.context) if said else None
+    if rest is None or not is_bare(rest):
+        return ()
+    acts = told(read_message(f"added {said}", message.context))
+    layers = [act for act in acts if isinstance(act, Layer)]
+    return tuple(replace(act, each="either") for act in layers) if len(layers) == len(acts) else ()
+
+
+def _without_bran(message: Message) -> tuple[Act, ...]:
+    """The layer of which it is said that no starter was put on it."""
+    said = before_no_bran(message) if message.context.in_room else None
+    if said is None:
+        return ()
+    rest = read_message(said, message.context)
+    acts = told(read_message(f"added {said}", message.context) if is_bare(rest) else rest)
+    return acts if all(isinstance(act, Layer | Drain) for act in acts) else ()
+
+
 def _one_thing(message: Message) -> Act | None:
     """What a message says as a whole, by its form: starter that came, all that lies in the ground,
     a question that is only a heading.
     """
     found: Act | None = bran_moved(message)
-    if found is None and message.context.in_room and message.has(IN_GROUND):
-        found = all_in_the_ground(message)
+    if found is None and message.context.in_room and message.has(IN_GROUND | IN_TUB):
+        found = all_in_the_ground(message) or in_a_soil_tub(message)
     return found or asked_by_heading(message)
 
 

@@ -19,7 +19,7 @@ from handlers.reading.arrangements.craftsettings import craft_setting, measured_
 from handlers.reading.arrangements.finished import finished, is_not_yet
 from handlers.reading.arrangements.passing import CUES as OF_PASSING
 from handlers.reading.arrangements.passing import coming, passed_on, taker
-from handlers.reading.arrangements.putoff import put_off_by, put_off_to
+from handlers.reading.arrangements.putoff import is_moved_to, put_off_by, put_off_to
 from handlers.reading.arrangements.reminderdays import CUES as OF_WEEKDAYS
 from handlers.reading.arrangements.reminderdays import reminder_days
 from handlers.reading.arrangements.sethours import CUES as OF_HOURS
@@ -265,7 +265,9 @@ def _decline(message: Message) -> Decline | None:
 def _later(message: Message) -> Later | None:
     if alone := put_off_to(message):
         return alone
-    if word_count(message) > 2 * SHORT or first_in(LATER, plain_text(message)) is None:
+    if word_count(message) > 2 * SHORT:
+        return None
+    if first_in(LATER, plain_text(message)) is None and not is_moved_to(message):
         return None
     return Later(bin=bin_meant(message), days=put_off_by(message), rules=("put off",))
 

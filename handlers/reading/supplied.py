@@ -15,10 +15,12 @@ from handlers.reading.acts import (
     Amend,
     Ask,
     Decline,
+    Drain,
     Later,
     Layer,
     Offer,
     Retract,
+    Stock,
     Topic,
     Unsure,
 )
@@ -30,7 +32,7 @@ from handlers.reading.corrections.amended import amend_from
 from handlers.reading.corrections.amending import is_quoted
 from handlers.reading.corrections.anew import CUES as STRIKING
 from handlers.reading.corrections.leaning import is_further, with_figure
-from handlers.reading.deeds.bran import batch_from, is_strewn, stock_from
+from handlers.reading.deeds.bran import batch_from, is_nearly_gone, is_strewn, stock_from
 from handlers.reading.deeds.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
 from handlers.reading.deeds.liquid import drain_from, drawn
 from handlers.reading.deeds.observations import observe_from
@@ -53,6 +55,7 @@ from handlers.reading.questions.asks import asking
 from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scraps
 from handlers.reading.scores import Scores
 from handlers.reading.words.late import Late
+from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
 SURE = "the scores are sure of it"
@@ -125,6 +128,8 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
     if is_intended(told) or _is_other(kind, told):
         return None
     act = reader(groups, order[0], SURE)
+    if isinstance(act, Stock) and is_nearly_gone(told):
+        return Unsure(guess=(act,), rules=(SURE,)) if message.context.in_room else None
     if isinstance(act, Layer) and act.mass_kg is None and act.volume_l is None:
         for k in order[1:]:
             other = layer_from(groups, k, SURE)
@@ -142,9 +147,11 @@ def _is_other(kind: str, group: Group) -> bool:
     if kind == "layer":
         return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
     if kind == "drain":
-        return _is_only_of_scraps(group) or _goes_into_bin(group)
+        return _is_only_of_scraps(group) or _goes_into_bin(group) or _is_only_numbered(group)
     if kind in ("batch", "stock"):
-        return is_strewn(group)
+        message = group.message
+        of_bins = any(ref.name for ref in message.bins) and not message.bran()  # "bin 4: 500 g"
+        return of_bins or is_strewn(group)
     if kind == "seal":
         message = group.message
         return is_shut_again(message) or is_of_tap(message) or is_lid_open(message)
@@ -200,6 +207,17 @@ def _is_only_of_scraps(group: Group) -> bool:
     return loose and all(
         (a.quantity == "mass" or a.vessel) and not is_drawn(message, a) for a in measured
     )
+
+
+def _is_only_numbered(group: Group) -> bool:
+    """ "White 4": a bin and a figure, which tells of no liquid where the talk is not of it."""
+    message = group.message
+    if not message.context.in_room or isinstance(message.context.last, Drain):
+        return False
+    if message.amounts or group.verb is not None:
+        return False
+    rest = unheld(message.norms, indexes(message.bins, message.days))
+    return not any(norm.isalpha() for norm in rest)
 
 
 def _goes_into_bin(group: Group) -> bool:

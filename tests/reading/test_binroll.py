@@ -20,6 +20,15 @@ def _opened(text: str, **changes: object) -> list[tuple[str | None, float | None
             [("blue", 25), ("grey 1", 10), ("grey 2", 10), ("red", None)],
         ),
         (
+            "we have six bins, numbered 1 to 6, 10 liters each",
+            [(f"bin {number}", 10) for number in range(1, 7)],
+        ),
+        ("we have bins 1, 2 and 3, 10 L each", [("bin 1", 10), ("bin 2", 10), ("bin 3", 10)]),
+        ("we've got 2 buckets, 1 to 2, 15 L each", [("bucket 1", 15), ("bucket 2", 15)]),
+        ("bins 1 and 2 are 10 L, bin 3 is 20 L", [("bin 1", 10), ("bin 2", 10), ("bin 3", 20)]),
+        ("opened the yard bin btw, 20 L", [("yard", 20)]),
+        ("opened the yard bin finally, 20 L, for all", [("yard", 20)]),
+        (
             "we've got 3 pails: Larch, Old Rowan and Shed. They're all 15 L except Old Rowan, "
             "he's 30",
             [("Larch", 15), ("Old Rowan", 30), ("Shed", 15)],
@@ -73,6 +82,8 @@ def test_every_bin_of_a_list_is_opened(text: str, bins: list[tuple[str, float | 
         "blue and grey are both full",
         "we have two bins to drain",
         "our bins are blue and grey",
+        "drained bins 1, 2 and 3",
+        "bins 1, 2 and 3 got 2 kg each",
         "the blue bin and the grey bin are both mine",
         "are there two bins, blue 20 L and grey 10 L?",
         "we have grey, white and blue bins at school",

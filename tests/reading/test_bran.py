@@ -1,6 +1,6 @@
 import pytest
 
-from handlers.reading.acts import Ask, Batch, Stock
+from handlers.reading.acts import Ask, Batch, Layer, Stock, Unsure
 from handlers.reading.plans import read as read_in_room
 from tests.reading.context import acts, group
 
@@ -93,3 +93,86 @@ def test_the_recipe_of_a_batch_is_asked_for_in_few_words(text: str) -> None:
     (act,) = read_in_room(text, group(in_room=True))
     assert isinstance(act, Ask)
     assert (act.topic, act.mass_kg) == ("batch", 6.0)
+
+
+_ON_HAND = Stock(mass_kg=2.0)
+_HOW_MUCH = Ask(topic="starter")
+
+
+@pytest.mark.parametrize(
+    ("text", "kg", "change"),
+    [
+        ("about 200 g left", 0.2, None),
+        ("counted it, 2.4 kg", 2.4, None),
+        ("weighed it again: 1.8 kg in the jar", 1.8, None),
+        ("bought another kilo", 1.0, "more"),
+        ("got another 500 g", 0.5, "more"),
+        ("spilled 100 g", 0.1, "less"),
+        ("gave Ruth 200 g", 0.2, "less"),
+    ],
+)
+def test_an_amount_in_a_talk_of_starter_is_of_it(text: str, kg: float, change: str | None) -> None:
+    for talk in ({"last": _ON_HAND}, {"just_told": _ON_HAND}, {"asked": (_HOW_MUCH,)}):
+        (stock,) = acts(text, in_room=True, **talk)
+        assert isinstance(stock, Stock)
+        assert stock.mass_kg == pytest.approx(kg)
+        assert stock.change == change
+    assert not any(isinstance(act, Stock) for act in acts(text, in_room=True))
+
+
+@pytest.mark.parametrize(
+    "text", ["bought 2 kg of nails", "spilled 100 ml of juice", "100 g of peel", "another 2 kg"]
+)
+def test_what_is_of_something_else_is_no_starter(text: str) -> None:
+    assert not any(isinstance(act, Stock) for act in acts(text, in_room=True, last=_ON_HAND))
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("spilled some bran, maybe 100 g, sorry", 0.1),
+        ("dropped about 100 g of bran on the floor", 0.1),
+        ("lost a bit of bran, 200 g or so", 0.2),
+    ],
+)
+def test_starter_that_was_spilled(text: str, kg: float) -> None:
+    (stock,) = acts(text, in_room=True)
+    assert isinstance(stock, Stock)
+    assert stock.mass_kg == pytest.approx(kg)
+    assert stock.change == "less"
+
+
+def test_starter_that_is_nearly_gone_is_not_none() -> None:
+    (act,) = acts("bran's nearly gone", in_room=True)
+    assert isinstance(act, Unsure)
+    assert act.guess == (Stock(),)
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("2 kg in, no bran", 2.0),
+        ("700 g bread in but no bran on it yet", 0.7),
+        ("put in 2 kg, forgot the bran", 2.0),
+        ("added 2 kg, we have no bran", 2.0),
+    ],
+)
+def test_a_layer_without_starter_is_a_layer(text: str, kg: float) -> None:
+    (layer,) = acts(text, in_room=True)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == pytest.approx(kg)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "bought 2 kg of rice, no bran",
+        "I have 2 kg of flour, no bran",
+        "will add 2 kg, no bran",
+        "added two handfuls of bran",
+        "put a cup of bran on",
+        "dropped 100 g of bran on the layer",
+    ],
+)
+def test_what_is_neither_on_hand_nor_a_layer(text: str) -> None:
+    assert acts(text, in_room=True) == ()

@@ -56,6 +56,9 @@ def _kinds(text: str) -> list[str]:
         "topped up the oil in the car, 1 litre",
         "added 2 litres of water in the boiler",
         "added a kilo since Christmas",
+        "threw out 2 kg of old flour",
+        "threw away 3 kg of mouldy bread",
+        "tossed 2 kg of bread out",
     ],
 )
 def test_what_went_into_no_bin_is_no_record(text: str) -> None:
@@ -132,6 +135,9 @@ def test_what_went_into_no_bin_is_no_record(text: str) -> None:
         "i weighed it, 2 kg into the shed",
         "bin 3, 4.2 kg, carried it down myself",
         "recipe failed, 1 kg dough in the shed bin",
+        "threw out the rest, 2 kg in",
+        "threw in 2 kg of bread",
+        "threw 2 kg of bread out into the bin",
     ],
 )
 def test_a_layer_in_near_words_stands(text: str) -> None:

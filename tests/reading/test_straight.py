@@ -154,3 +154,55 @@ def test_what_is_told_to_its_last_word_needs_no_score(text: str, of: dict[str, f
 )
 def test_a_word_more_is_for_the_scores(text: str) -> None:
     assert all(RULE not in act.rules for act in in_room(text))
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("1: 50 ml, 2: none, 3: 120 ml", [("drain", "bin 1", 0.05), ("drain", "bin 3", 0.12)]),
+        ("bin 1 50 ml, bin 3 120", [("drain", "bin 1", 0.05), ("drain", "bin 3", 0.12)]),
+        ("bin 1: 50 ml, bin 2: 2 kg", [("drain", "bin 1", 0.05), ("layer", "bin 2", 2.0)]),
+        ("4: 500 g", [("layer", "bin 4", 0.5)]),
+        ("5: 300 g, 1: 200 g", [("layer", "bin 5", 0.3), ("layer", "bin 1", 0.2)]),
+        ("bin 3: 50 ml, bin 6: 2 kg veg", [("drain", "bin 3", 0.05), ("layer", "bin 6", 2.0)]),
+        ("bin 1 and bin 2 300 g each", [("layer", "bin 1", 0.3), ("layer", "bin 2", 0.3)]),
+        ("put 50 ml in bin 1 and 30 ml in bin 2",
+         [("layer", "bin 1", 0.05), ("layer", "bin 2", 0.03)]),
+        ("at 4:30 added 2 kg to bin 3", [("layer", "bin 3", 2.0)]),
+        ("4: it smells", []),
+    ],
+)  # fmt: skip
+def test_numbered_bins_each_have_their_own(text: str, told: list[tuple[str, str, float]]) -> None:
+    found = acts(text, bins=("bin 1", "bin 2", "bin 3"), in_room=True)
+    records = [act for act in found if isinstance(act, Layer | Drain)]
+    assert len(records) == len(found)
+    amounts = [a.volume_l if isinstance(a, Drain) or not a.mass_kg else a.mass_kg for a in records]
+    assert [(a.act, a.bin, n) for a, n in zip(records, amounts, strict=True)] == told
+
+
+_WEIGHED = Layer(mass_kg=0.4, materials={"mixed": 1.0}, bin="green", on=date(2026, 6, 17))
+_DRAWN = Drain(volume_l=0.3, bin="green", on=date(2026, 6, 17))
+
+
+@pytest.mark.parametrize(
+    ("text", "last", "asked", "layers"),
+    [
+        ("green 500, Hettie 400", None, True, [("green", 0.5), ("Hettie", 0.4)]),
+        ("Hettie 600", None, True, [("Hettie", 0.6)]),
+        ("Hettie 500", _WEIGHED, False, [("Hettie", 0.5)]),
+        ("Hettie and bin 2 300 each", _WEIGHED, False, [("Hettie", 0.3), ("bin 2", 0.3)]),
+        ("Hettie 1.4, bin 2 0.8", _WEIGHED, False, [("Hettie", 1.4), ("bin 2", 0.8)]),
+        ("Hettie 500", _DRAWN, False, []),
+        ("Hettie 4", None, False, []),
+        ("Hettie 500?", _WEIGHED, False, []),
+        ("Hettie 400 people", _WEIGHED, False, []),
+    ],
+)
+def test_bare_figures_are_weights_unless_liquid_is_talked_of(
+    text: str, last: Act | None, asked: bool, layers: list[tuple[str, float]]
+) -> None:
+    found = acts(text, bins=BINS, in_room=True, last=last)
+    assert any(isinstance(act, Unsure) for act in found) is asked
+    told = [one for act in found for one in (act.guess if isinstance(act, Unsure) else (act,))]
+    assert [(a.bin, a.mass_kg) for a in told if isinstance(a, Layer)] == layers
+    assert last is _DRAWN or all(isinstance(act, Layer) for act in told)

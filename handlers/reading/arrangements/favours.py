@@ -71,6 +71,13 @@ _PROMISED = Late(
     rf"(?:i|we) (?:am|are) (?:{_DOING} (?:{_OURS}|{_THEIRS})|covering for qmember|"
     rf"standing in for qmember)){_WHEN}$"
 )
+_OWN_DEED = Late(
+    r"(?:^|\b(?:full|now|and|so|then|but|ok|okay|yes|right) )"
+    r"(?:(?:i|we) (?:am |are )?)?(?:just )?(?:"
+    r"(?:sealing|draining|burying|closing)|"
+    r"(?:will|'ll|shall|gonna|going to|plan to|want to) (?:seal|drain|bury|close)) "
+    rf"(?:it|this|that|them|{_OURS})(?: up)?{_WHEN}$"
+)
 _ANOTHERS = Late(
     r"^(?:qmember (?:cant|cannot|wont|is away|is busy) )?qmember (?:will|can|does|is happy to|says "
     r"(?:he|she|they) (?:will|can)|'s|is|will be)"
@@ -202,13 +209,15 @@ def _promised(phrase: Phrase) -> Promise | None:
     if _PROMISED.match(phrase.text):
         whose = owner or (phrase.member if cover or "for qmember" in phrase.text else None)
         if not (whose or phrase.bin):
-            return None
+            return Promise(deed=deed) if (deed := _deed(message)) else None
         if phrase.bin and not _deed(message) and message.context.on_offer:
             return None  # "I'll look after green" takes what is on offer
         on, until = _when(phrase)
         return Promise(
             deed=_deed(message), bin=phrase.bin, whose=whose, cover=cover, on=on, until=until
         )
+    if _OWN_DEED.search(phrase.text) and not phrase.members and (deed := _deed(message)):
+        return Promise(deed=deed, bin=phrase.bin)
     match = _ANOTHERS.match(phrase.text)
     if match is None or not phrase.members:
         return None

@@ -58,6 +58,12 @@ _HAS_AGAIN = Late(
     r"picked up|taken|have|having|brought) (?:it|her|him|(?:the )?qbin)(?: up)?"
     r"(?P<back> (?:back|home|again))*(?: (?:now|today|qday|this morning|from qmember|thanks))*$"
 )
+_MINE_AGAIN = Late(
+    r"^(?:yes |yep |and |ok |so )*(?:(?:it|she|he|(?:the )?qbin) (?:is |'s )(?:now )?(?:back )?"
+    r"(?:mine|ours|with (?:me|us)|at (?:mine|ours))(?P<back> (?:again|now))*|"
+    r"(?:i|we) (?:have |got |have got )(?:it|her|him) again)(?: (?:now|today|qday|this morning|"
+    r"thanks))*$"
+)
 _HERE = Late(
     r"^(?:yes |yep |yeah |aye )*(?:it|she|he|(?:the )?qbin) (?:is|'s|has|have) (?:just |now |safe |"
     r"safely |safe and sound )*(?:here|arrived|landed|in|with (?:us|me)|at (?:ours|mine)|"
@@ -237,11 +243,17 @@ def _plan(phrase: Phrase) -> Plan | None:
     return _taken(phrase) if phrase.bin or context.on_offer or context.taken else None
 
 
+_AGAIN = words_in("again back")
+"""One of these says that it was the sender's before."""
+
+
 def _taken(phrase: Phrase) -> Taking | Refusing | None:
     """What the sender has by now, or says to what is on offer."""
     text, context = phrase.text, phrase.message.context
     again = _HAS_AGAIN.match(text)
     if again and (again["back"] or "fetched" in text):
+        return Taking(bin=phrase.bin, again=True)
+    if _MINE_AGAIN.match(text) and not _AGAIN.isdisjoint(text.split()):
         return Taking(bin=phrase.bin, again=True)
     if phrase.bin and any(pattern.match(text) for pattern in _HAS_BIN):
         return Taking(bin=phrase.bin)

@@ -49,6 +49,31 @@ _SMALL = words_in(
 )
 
 
+_MOVED_TO = Late(
+    r"^(?:(?:ok|okay|so|then|well|yes|right|alright|and|but|hmm|,|please|bot|just|rather|"
+    r"better|lets|let|us|'s|we|i|should|'d|can|could) )*"
+    r"(?:(?:move|shift|push|postpone|delay|reschedule|put|do) (?:it|that|this|them|the burial)|"
+    r"(?<=us )bury (?:it|that|them|(?:the )?qbin)|(?<='s )bury (?:it|that|them|(?:the )?qbin)|"
+    r"(?<=lets )bury (?:it|that|them|(?:the )?qbin))"
+    r"(?: (?:back|off|out|forward))?(?: (?:to|till|until|on|for|at))?"
+    r" (?:the )?(?:qday|next week|(?:this |next )?weekend)"
+    r"(?: (?:then|instead|maybe|please|,|i think|"
+    r"when the ground (?:has |is )?(?:thawed|thaws|soft)))*$"
+)
+
+
+def is_moved_to(message: Message) -> bool:
+    """ "OK move it to 10 April", "let's bury it on Sunday": another day for what is due."""
+    return (
+        bool(message.days or message.has(_WEEKS))
+        and message.norms[-1] != "?"
+        and (_MOVED_TO.match(plain_text(message, days=True)) is not None)
+    )
+
+
+_WEEKS = words_in("week weekend")
+
+
 def put_off_to(message: Message) -> Later | None:
     """ "At the weekend", "Thursday, sorry": no more than a day to come, right behind our words."""
     if not message.context.after_bot or not message.norms or message.norms[-1] == "?":

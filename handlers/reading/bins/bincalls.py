@@ -90,6 +90,24 @@ def by_number(
         yield BinRef(i, end, name, True, True)
 
 
+def by_further_number(
+    words: Sequence[Word], norms: Sequence[str], bins: tuple[str, ...]
+) -> Iterator[BinRef]:
+    """ "4: 500 g, 5: 300 g" in a group that numbers its bins: others that it has not had as yet."""
+    numbered = by_their_number(bins) if ":" in norms else {}
+    kinds = {name.split()[0].lower() for name in numbered.values()}
+    if len(kinds) != 1:
+        return
+    for i in range(len(words) - 2):
+        leads = i == 0 or (norms[i - 1] in _ROW and norms[i - 2 : i - 1] != [":"])
+        told = norms[i + 1] == ":" and words[i + 1].end < words[i + 2].start  # "at 4:30"
+        short = words[i].kind == "number" and norms[i].isdecimal() and len(norms[i]) <= _DIGITS
+        if leads and told and short and norms[i] not in numbered:
+            yield BinRef(i, i + 1, f"{min(kinds)} {norms[i]}", plain=True)
+
+
+_ROW = frozenset({",", ";", ".", "\n", "and", "&"})
+_DIGITS = 2
 _SPELLED = {word: str(number) for number, word in SPELLED.items()}
 
 

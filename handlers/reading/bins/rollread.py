@@ -29,6 +29,8 @@ class Told:
     """Part of it is said to be full."""
     like: str | None = None
     """The bin of the group's that is called so already."""
+    row: int = -1
+    """Where the row of numbers begins that it is one of ("bins 1 and 2 are 10 L")."""
     again: bool = False
     """It is named a second time: what follows holds for it alone."""
 
@@ -168,10 +170,16 @@ class Roll:
         elif called and self.last is not None and not self.parted:
             self.last.name = name
         else:
-            self.last = Told(name, tuple(looks), many=many, like=like)
+            self.last = Told(name, tuple(looks), many=many, like=like, row=self._row(start))
             self.bins.append(self.last)
         self._settle(self.last)
         self.parted = self.of_all = False
+
+    def _row(self, start: int) -> int:
+        """Where the names begin that stand in the same words, if there are several."""
+        piece = self.pieces[start]
+        alike = sum(other.start == piece.start for other in self.pieces if other.kind == "name")
+        return piece.start if alike > 1 else -1
 
     def _settle(self, one: Told) -> None:
         """What was told before the name is of that bin."""
@@ -256,6 +264,9 @@ class Roll:
             self.at += self.kind() == "each"
         elif self.last is not None and (self.last.again or self._is_open()):
             self.last.litres, self.last.again = piece.litres, False
+            for one in self.bins:
+                if one.row == self.last.row != -1 and one.litres is None:
+                    one.litres = piece.litres
         elif self.litres is None and piece.number == 1:
             self.litres = piece.litres
         else:

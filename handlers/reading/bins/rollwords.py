@@ -8,6 +8,7 @@ from handlers.reading.measures.amounts import Amount
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
 from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY
+from handlers.reading.words.spans import indexes
 from handlers.reading.words.titles import end_of_titled
 from handlers.reading.words.vocabulary import vocabulary, words_in
 
@@ -44,7 +45,8 @@ _KINDS: Mapping[str, frozenset[str]] = {
     "more": words_in(
         "of size sized about around roughly up got also just so ok okay well right far as use "
         "using us at neighbour neighbor friend hi hello hey folks morning evening currently please "
-        "already inside say capacity holding total altogether pls then too mostly nearly almost '"
+        "already inside say capacity btw fyi finally again now yay lol "
+        "numbered holding total altogether pls then too mostly nearly almost '"
     )
     | {'"'},
 }
@@ -74,9 +76,45 @@ def pieces_of(message: Message) -> list[Piece]:
     out: list[Piece] = []
     i = 0
     while i < len(message.words):
-        out.append(_piece(message, i))
+        out += _numbered_in_a_row(message, i) or [_piece(message, i)]
         i = out[-1].end
     return out
+
+
+def _numbered_in_a_row(message: Message, i: int) -> list[Piece]:
+    """ "Bins 1, 2 and 3", "six bins, numbered 1 to 6": a name for each number, if one behind the
+    word for bins begins at word i.
+    """
+    norms, words = message.norms, message.words
+    led = norms[i - 1] if i else ""
+    vessel = next((norm for norm in reversed(norms[:i]) if norm in VESSELS), "")
+    behind = led in (",", "(", ":") and i > 1 and norms[i - 2] in VESSELS
+    if not vessel or not (led in VESSELS or led in _TELL_NUMBERS or behind):
+        return []
+    numbers: list[int] = []
+    end, held = i, indexes(message.amounts)
+    for at in range(i, len(words), 2):
+        if words[at].kind != "number" or not norms[at].isdecimal() or at in held:
+            break
+        joint = norms[at - 1] if numbers else ""
+        through = joint in _THROUGH and numbers[-1] < int(norms[at])
+        numbers += range(numbers[-1] + 1 if through else int(norms[at]), int(norms[at]) + 1)
+        end = at + 1
+        if norms[end : end + 1] not in _ROW_JOINTS or len(numbers) > _MOST_NUMBERED:
+            break
+    if not 1 < len(numbers) <= _MOST_NUMBERED:
+        return []
+    one = "caddy" if vessel == "caddies" else vessel.removesuffix("s")
+    names = [Piece("name", i, end, f"{one} {number}") for number in numbers]
+    comma = Piece("comma", i, end, ",")
+    return [piece for name in names for piece in (name, comma)]
+
+
+_TELL_NUMBERS = words_in("numbered nos numbers called")
+_THROUGH = words_in("to - – through till")
+_ROW_JOINTS = [[joint] for joint in (",", "and", "&", "+", *sorted(_THROUGH))]
+_MOST_NUMBERED = 30
+"""Bins of one group that are told apart by numbers in a row, at most."""
 
 
 def _piece(message: Message, i: int) -> Piece:
@@ -121,6 +159,8 @@ def _size(message: Message, amount: Amount) -> Piece | None:
     if amount.vessel or amount.counted:
         number = read_number(message.words, amount.start)
         many = number.value if number is not None else 0
+        if number is not None and amount.counted and number.end == amount.end - 1:
+            many = amount.value / (many * amount.factor or 1)  # "numbered 1 to 4, 15 L each"
     sound = many > 0 and not amount.negative
     litres = amount.value / many if sound else 0
     return Piece("size" if sound else "word", *amount[:2], litres=litres, number=many)

@@ -146,7 +146,7 @@ def on_several(act: Act, message: Message) -> Act:
 
 
 def _so_many(said: Sequence[str]) -> Each:
-    each: Each = "both" if "both" in said or "two" in said else "all"
+    each: Each = "both" if _TWO.intersection(said) else "all"
     return next((_SO_MANY[word] for word in said if word in _SO_MANY), each)
 
 
@@ -176,11 +176,14 @@ _SO_MANY: dict[str, Each] = {
 }  # fmt: skip
 
 
-_EVERY = words_in("both all every each everything two")
+_TWO = words_in("both two pair")
+_EVERY = _TWO | words_in("all every each everything")
 _VESSELS = r"(?:bin|bucket|pail|tub|drum|caddy|barrel)(?:s|ies)?"
 _SEVERAL = Late(
     rf"\bboth(?= of (?:them|the|our)\b| (?:the )?{_VESSELS}\b| [^\w\s]| today\b| now\b| up\b|"
     r" yesterday\b| (?:on|this|last|just|in|under|by|near|behind) \w+|$)|\bthem both\b|"
+    r"\b(?:those|these|the|them) (?:two|pair)(?: of them)?"
+    r"(?=$| [^\w\s]| (?:today|now|up|yesterday|just|this|last|too)\b)|"
     rf"\bboth (?=drained|sealed|buried)|\b(?:the|our) two {_VESSELS}\b|"
     r"\b(?:sealed|drained|buried) (?:everything\b|all$)|"
     r"\b(?:all|everything)(?: is| are| 's| now)* (?=sealed|drained|buried)|"

@@ -35,12 +35,17 @@ UNDONE = "undo what was done last"
 """The rule of a striking out before which the correction goes that made the record what it is."""
 
 
+_TAKE_BACK = Late(r"\b(?:can|could|will|would) (?:you|qmember|somebody) take (?:it|him|her) back\b")
+
+
 def retract(message: Message, text: str) -> Retract | None:
     """The last record is to be struck out, if the message says so."""
     if message.context.last is not None and is_only_a_jest(text):
         return Retract(rules=("it was a jest",))
     if word_count(message) > 2 * SHORT or first_in(RETRACTING, text) is None:
         return None
+    if message.context.in_room and _TAKE_BACK.search(text):
+        return None  # a bin, asked of somebody
     return None if is_quoted(message.clauses) else Retract(rules=("strike it out",))
 
 

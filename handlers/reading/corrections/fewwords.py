@@ -199,10 +199,15 @@ def _unit(message: Message) -> Amend | None:
     return in_unit(message, words[0]) if len(words) == 1 and not message.items else None
 
 
+_REFUSING = words_in("no nope nah sorry oh , . ! actually wait")
+
+
 def _made_of(last: Layer, message: Message) -> Amend | None:
     """ "That was all fish", "mostly bread tbh": what it is made of."""
-    items = [item for item in message.items if not item.absent]
-    led = message.norms[0] in _POINTING | _ALL
+    refused = message.norms[0] in _REFUSING and not _POINTING.isdisjoint(message.norms[1:3])
+    items = [item._replace(absent=False) for item in message.items if refused or not item.absent]
+    first = next((norm for norm in message.norms if norm not in _REFUSING), "")
+    led = first in _POINTING | _ALL  # "no it was coffee grounds mostly"
     if not items or not led or not _only(message, indexes(items), _SMALL | _ALL | {"and"}):
         return None
     made = makeup(items)

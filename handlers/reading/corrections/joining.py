@@ -31,8 +31,11 @@ def put_in_besides(message: Message) -> str | None:
     said.
     """
     norms, amounts = message.norms, message.measured()
-    if not isinstance(message.context.just_told, Layer) or message.bins or not amounts:
+    last = message.context.just_told
+    if not isinstance(last, Layer) or message.bins:
         return None
+    if not amounts:
+        return _in_its_unit(last, message)
     if "?" in norms or message.days or message.members or len(message.sentences) > 1:
         return None
     start = next((i for i, norm in enumerate(norms) if norm not in _LEADS), len(norms))
@@ -46,6 +49,26 @@ def put_in_besides(message: Message) -> str | None:
     if not any(start <= amount.start <= first < behind for amount in amounts):
         return None
     return message.text(start, behind)
+
+
+_FIGURE_FROM_ME = Late(
+    r"^(?:(?:and|plus|also|oh|,|another|about|around|roughly|then) )*(?P<figure>\d+(?:[.,]\d+)?) "
+    r"(?:from|by|for) (?:me|us|here|my side|our side|our house|our kitchen)"
+    r"(?: (?:too|also|as well))?$"
+)
+
+
+def _in_its_unit(last: Layer, message: Message) -> str | None:
+    """ "1.5 from me": kilos or grams, where what was just told was weighed."""
+    match = _FIGURE_FROM_ME.match(" ".join(message.norms).strip(" .!"))
+    if match is None or last.mass_kg is None or message.context.units != "metric":
+        return None
+    figure = float(match["figure"].replace(",", "."))
+    unit = "kg" if figure <= _MOST_KG else "g" if figure >= _LEAST_G else ""
+    return f"{figure:g} {unit}" if figure and unit else None
+
+
+_MOST_KG, _LEAST_G = 20, 50
 
 
 def _without(norms: Sequence[str], end: int, tails: Sequence[tuple[str, ...]]) -> int:

@@ -125,12 +125,17 @@ def is_strewn(group: Group) -> bool:
         return False
     mass, volume = amount_sum(_said_of_bran(group) or _of_bran(group))
     on_it = bool(_STREWN.search(" ".join(group.norms)))
-    return on_it or 0 < (mass or 0) + (volume or 0) <= _LARGEST_DOSE
+    measured = (mass or 0) + (volume or 0)
+    scooped = group.verb is not None and not norms.isdisjoint(_SCOOPS)
+    return on_it or 0 < measured <= (_LARGEST_SCOOPED if scooped else _LARGEST_DOSE)
 
 
 _STREWN = Late(rf"\bon (?:{'|'.join(sorted(_STREWN_ON))})\b(?! (?:go|shelf))")
 _LARGEST_DOSE = 0.15
 """Kilos or litres of bran; what is strewn on one layer is hardly more."""
+_SCOOPS = words_in("cup cups mug mugs handful handfuls fistful fistfuls scoop scoops spoon spoons")
+_LARGEST_SCOOPED = 0.6
+"""Litres of bran that somebody added by the handful or the cup."""
 
 
 def _of_bran(group: Group) -> list[Amount]:
@@ -261,7 +266,17 @@ _ALL_USED = words_in("finished gone used depleted")
 
 def _is_none_left(group: Group) -> bool:
     """ "No bran left"; "the bran is finished", where nothing is said behind it."""
-    return not _NONE.isdisjoint(group.norms) or not _ALL_USED.isdisjoint(group.norms[-2:])
+    gone = not _ALL_USED.isdisjoint(group.norms[-2:]) and not is_nearly_gone(group)
+    return not _NONE.isdisjoint(group.norms) or gone
+
+
+def is_nearly_gone(group: Group) -> bool:
+    """ "The bran is nearly gone": some is left, and nobody said how much."""
+    nearly = not _NEARLY.isdisjoint(group.norms) and not group.measured()
+    return nearly and not (_ALL_USED | _NONE | {"empty"}).isdisjoint(group.norms)
+
+
+_NEARLY = words_in("nearly almost running about close")
 
 
 def is_to_be_mixed(message: Message, *, asked: bool = False) -> bool:
@@ -277,6 +292,16 @@ def is_to_be_mixed(message: Message, *, asked: bool = False) -> bool:
     return (asked and one) or any(message.has(MIXED_WITH, a.end, a.end + 3) for a in measured)
 
 
+def is_without_bran(message: Message) -> bool:
+    """ "Bought 2 kg of rice, no bran": what is measured is none, as all that is said of it is that
+    it is not there.
+    """
+    told = [i for i in range(len(message.norms)) if message.bran_at(i)]
+    denied = all(message.has(DENIED, max(0, i - 2), i) for i in told)
+    return bool(told) and denied and bool(message.measured())
+
+
+DENIED = words_in("no without forgot")
 MIXED_WITH = words_in("molasses treacle culture jaggery")
 _READY = words_in("starter inoculant")
 _ANEW = words_in("more another again next new")

@@ -1,6 +1,8 @@
 """Starter that comes to what is on hand, or goes from it: bought, dried, given away, spilled."""
 
-from handlers.reading.acts import Stock
+from typing import Literal
+
+from handlers.reading.acts import Batch, Stock
 from handlers.reading.food.quantities import amount_sum
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import BRAN, Message
@@ -13,6 +15,7 @@ A_BATCH = "a batch came to so much"
 """It is that of starter where one was mixed that can be dry by now."""
 _LEAD = r"^(?:(?:i|we|qmember|just|also|and|ok|oops|sorry|accidentally|have|had|'ve|,) )*"
 _BRAN = r"(?:of )?(?:(?:the|our|my|dry|fresh|new|ready|finished|bokashi) )*qbran\b"
+_SAY = r"(?:(?:about|around|roughly|maybe|perhaps|some|like|say|only|just|a|nearly|almost) )*"
 _SACK = r"(?:bag|sack|tub|box|packet|bucket)s?"
 _MUCH = rf"(?:(?:about|around|roughly|some|a) )*qmuch (?:{_SACK} )?{_BRAN}"
 _BAGGED = rf"(?:(?:an?|one|the|another|new|fresh|big|small) )+{_SACK} {_BRAN}(?: [,:;-])* qmuch\b"
@@ -32,7 +35,22 @@ _WENT = Late(
     rf"{_LEAD}(?:brought|carried|passed|handed) {_MUCH} (?:over |round |on )*(?:to|home)\b|"
     rf"{_LEAD}(?:took|taken|grabbed|borrowed|scooped|helped (?:my|him|her)self to)(?: out)? "
     rf"(?:another |some )?{_MUCH}(?! (?:for|off|and) )|"
-    rf"{_LEAD}(?:spilled|spilt|lost|wasted) (?:\w+ ){{0,4}}qbran , qmuch (?:gone|lost|wasted)$"
+    rf"{_LEAD}(?:spilled|spilt|dropped|lost|wasted) (?:\w+ ){{0,4}}qbran(?: ,| -| \()* {_SAY}qmuch"
+    rf"(?: (?:gone|lost|wasted|or so|i think|i guess|sorry|oops|,|\)))*$|"
+    rf"{_LEAD}(?:dropped|knocked over|tipped over) {_MUCH} (?:all )?(?:on|over|onto|by accident)"
+    rf"(?: the (?:floor|ground|carpet|stairs|path|grass|lawn|worktop|counter|table)| by accident)?"
+    rf"(?: (?:sorry|oops|,))*$"
+)
+_COUNTED = Late(
+    rf"^(?:(?:i|we|just|so|ok|,|now|well|there|is|'s|that|have|'ve|and|only|still|got|it|then) )*"
+    rf"(?:(?:counted|weighed|checked|measured)(?: (?:it|that|again|up|the rest|[,:-]))* )?"
+    rf"{_SAY}qmuch(?: (?:is )?(?:left|remaining|on hand|in stock|still there|altogether|in all|now|"
+    r"in the (?:jar|bag|tin|tub|sack|bucket|cupboard|box)))*(?: (?:, )?(?:i think|i guess))?$"
+)
+"""What is there, told in a talk of starter."""
+_FOUND = words_in(
+    "counted weighed checked measured left remaining hand stock still jar bag tin tub sack box "
+    "cupboard altogether"
 )
 _READY = r"(?:(?:the|our|my|new|starter) )*(?:qbran|batch(?: of (?:the )?qbran)?)"
 _IS_DRY = (
@@ -52,7 +70,7 @@ _CUES = words_in(
     "bought purchased received picked ordered collected fetched another extra further gave lent "
     "spilled spilt lost wasted donated sold binned threw took taken grabbed borrowed scooped "
     "helped brought carried passed handed arrived came delivered dried dry bagged jarred packed "
-    "made yielded turned"
+    "made yielded turned dropped knocked tipped"
 )
 _BATCH = BRAN | {"batch"}
 _OTHERWISE = words_in("left remaining now not on over into in")
@@ -61,31 +79,80 @@ _OTHERWISE = words_in("left remaining now not on over into in")
 
 def bran_moved(message: Message) -> Stock | None:
     """How much starter came or went, if that is what a sentence in a room tells."""
-    if not message.context.in_room or not message.has(_BATCH) or not message.has(_CUES):
+    if not message.context.in_room:
+        return None
+    named = message.has(_BATCH)
+    if not message.has(_CUES if named else _CUES | _FOUND) or not _tells_one_thing(message):
         return None
     measured = message.measured()
     measured = [a for a in measured if not a.vessel] or measured  # "a bag of bran, 3 kg"
-    if len(measured) > 1 or len(message.sentences) > 1 or is_asking(message):
+    if len(measured) > 1:
         return None
-    if any(c.sense in _UNDONE for c in message.clauses):
-        return None
-    if any(ref.known or ref.plain for ref in message.bins):
-        return None
+    if not named:
+        talked_of = (
+            measured
+            and len(message.norms) <= _LONGEST
+            and not message.items
+            and _is_talk_of_bran(message)
+        )
+        return _of_talk(message, measured[0]) if talked_of else None
     if not measured:
         return Stock(change="more", rules=(_RULE,)) if _DRY.match(_text(message)) else None
-    text = _text(message, measured[0])
+    return _moved(message, measured[0])
+
+
+def _tells_one_thing(message: Message) -> bool:
+    """Whether it is one sentence of what was done, and of no bin."""
+    if len(message.sentences) > 1 or is_asking(message):
+        return False
+    undone = any(c.sense in _UNDONE for c in message.clauses)
+    return not undone and not any(ref.known or ref.plain for ref in message.bins)
+
+
+def _moved(message: Message, amount: Amount) -> Stock | None:
+    """What came or went, where starter or a batch is named."""
+    text = _text(message, amount)
     is_bran = "qbran" in text or "dry" in message.norms
     came = _CAME.match(text) or _DRIED.match(text) or _CAME_TO.match(text)
-    if not is_bran and (came is None or "batch" not in came[0] or measured[0].vessel):
+    if not is_bran and (came is None or "batch" not in came[0] or amount.vessel):
         return None
     found = came or _WENT.match(text)
     if found is None or not _OTHERWISE.isdisjoint(text[found.end() :].split()):
         return None
-    mass, volume = amount_sum(measured)
-    rule = _RULE if is_bran else A_BATCH
-    return Stock(mass_kg=mass, volume_l=volume, change="more" if came else "less", rules=(rule,))
+    return _stock(amount, "more" if came else "less", _RULE if is_bran else A_BATCH)
 
 
+def _of_talk(message: Message, amount: Amount) -> Stock | None:
+    """ "Counted it, 2.4 kg", "bought another kilo", "spilled 100 g": told in a talk of starter, and
+    nothing else said.
+    """
+    text = _text(message, amount)
+    if message.has(_FOUND) and _COUNTED.match(text):
+        return _stock(amount, None, _RULE)
+    text = text.replace("qmuch", "qmuch qbran", 1)
+    came = _CAME.match(text)
+    found = came or _WENT.match(text)
+    whole = found is not None and _BESIDES.issuperset(text[found.end() :].split())
+    return _stock(amount, "more" if came else "less", _RULE) if whole else None
+
+
+def _stock(amount: Amount, change: Literal["more", "less"] | None, rule: str) -> Stock:
+    mass, volume = amount_sum([amount])
+    return Stock(mass_kg=mass, volume_l=volume, change=change, rules=(rule,))
+
+
+def _is_talk_of_bran(message: Message) -> bool:
+    """Whether the record or the question just before was of starter, so that an amount is of it."""
+    context = message.context
+    if isinstance(context.just_told or context.last, Stock | Batch):
+        return True
+    return bool(context.asked) and context.asked[-1].topic == "starter"
+
+
+_LONGEST = 20
+"""Words that may lean on a talk of starter."""
+_BESIDES = words_in(", too today yesterday again sorry oops just now . ! in town")
+"""Words that may stand behind what came or went."""
 _UNDONE = frozenset({"will", "if", "not", "said", "ask"})
 
 

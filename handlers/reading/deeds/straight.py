@@ -10,7 +10,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 from itertools import pairwise
 
-from handlers.reading.acts import Layer, Unsure
+from handlers.reading.acts import Drain, Layer, Unsure
 from handlers.reading.calendar.days import Day
 from handlers.reading.completion.lots import share_of
 from handlers.reading.food.items import Item
@@ -32,6 +32,7 @@ _JOINTS = (_PUT | _WENT) | words_in(
     "mostly mainly"
 )
 _LED = words_in("in into to")
+_INWARDS = _PUT | _WENT | _LED
 _EACH, _SAME, _NOUGHT = words_in("each"), words_in("ditto same"), words_in("nowt nil nothing none")
 _SAID = _EACH | _SAME | _NOUGHT
 _WORDS = _JOINTS | _SAID
@@ -61,8 +62,10 @@ class _Share:
 _Piece = Amount | BinRef | Item | Day | str
 
 
-def straight(message: Message) -> tuple[Layer | Unsure, ...]:
-    """A layer for each bin that an amount stands beside; none if anything else is said."""
+def straight(message: Message) -> tuple[Layer | Drain | Unsure, ...]:
+    """A layer for each bin that an amount stands beside, or a draining where all of them are in a
+    unit of liquids; none if anything else is said.
+    """
     if not message.bins or not message.amounts or len(message.norms) > _LONGEST:
         return ()
     doers = _doers(message)
@@ -75,9 +78,11 @@ def straight(message: Message) -> tuple[Layer | Unsure, ...]:
     _go_on(shares, message)
     if not shares or not (doers or _tell_themselves(shares, message)):
         return ()
+    days = _days(shares, message)
+    if drained := _drained(shares, days, message):
+        return drained
     if not _are_scraps(shares, message):
         return ()
-    days = _days(shares, message)
     layers = [
         layer
         for share, day in zip(shares, days, strict=False)
@@ -155,6 +160,10 @@ def _shares(pieces: Sequence[_Piece]) -> list[_Share]:
     """The amounts with their bins, in whichever order all of them stand; none if they do not."""
     told = [p for p in pieces if isinstance(p, Amount | BinRef) or p in _SAME or p in _NOUGHT]
     bin_first = isinstance(told[0], BinRef)
+    one = sum(map(_is_amount, told)) == 1 and isinstance(told[-1], Amount)
+    if bin_first and one and "each" in pieces:  # "white and black 300 g each"
+        pieces = [told[-1], *(piece for piece in pieces if piece is not told[-1])]
+        bin_first = False
     shares: list[_Share] = []
     for piece in pieces:
         begins = isinstance(piece, BinRef) if bin_first else _is_amount(piece)
@@ -190,7 +199,7 @@ def _add(piece: _Piece, shares: Sequence[_Share]) -> bool:
             return free
         case BinRef():
             share.bins.append(piece)
-            return piece.known and piece.name is not None
+            return piece.name is not None and (piece.known or _is_number(piece))
         case Item():
             share.items.append(piece)
             return not piece.absent and piece.food.shares[0][0] != "liquid"
@@ -203,6 +212,11 @@ def _add(piece: _Piece, shares: Sequence[_Share]) -> bool:
     share.each = share.each or piece in _EACH
     share.nought = share.nought or piece in _NOUGHT
     return piece not in _SAME
+
+
+def _is_number(ref: BinRef) -> bool:
+    """ "4: 500 g", "bin 4: 500 g": a further bin that is called by its number."""
+    return ref.plain and ref.name is not None and ref.name.split()[-1].isdecimal()
 
 
 def _is_whole(share: _Share, bin_first: bool) -> bool:
@@ -227,6 +241,41 @@ def _is_led(share: _Share, message: Message) -> bool:
     before = norms[max(0, ref.start - 2) : ref.start]
     told = message.has(_PUT | _WENT) or "into" in before
     return told and not _LED.isdisjoint(before)
+
+
+def _drained(
+    shares: Sequence[_Share], days: Sequence[date], message: Message
+) -> tuple[Layer | Drain, ...]:
+    """ "1: 50 ml, 2: none, 3: 120 ml": what came out of each of several bins, with what is weighed
+    of others beside it.
+    """
+    if len(shares) < 2 or len(days) < len(shares) or message.has(_INWARDS):
+        return ()
+    drawn = [share for share in shares if _is_drawn(share, message)]
+    others = [share for share in shares if share.amount and share not in drawn]
+    weighed = all(share.amount and share.amount.quantity == "mass" for share in others)
+    if not drawn or not weighed or not all(share.nought or share.bins for share in shares):
+        return ()
+    found: list[Layer | Drain] = []
+    for share, day in zip(shares, days, strict=False):
+        if share.amount is not None and share in drawn:
+            litres = share.amount.value
+            found += (
+                Drain(volume_l=litres, bin=ref.name, on=day, rules=(RULE,)) for ref in share.bins
+            )
+        elif share.amount is not None:
+            found += _layers(share, share.amount, day)
+    return tuple(found)
+
+
+def _is_drawn(share: _Share, message: Message) -> bool:
+    """Whether it is in a unit of liquids, its own or that of another number before it."""
+    amount = share.amount
+    if amount is None or amount.quantity != "volume" or share.items:
+        return False
+    own = message.norms[amount.start : amount.end]
+    fluid = not _OF_LIQUID.isdisjoint(own) or (len(own) == 1 and message.has(_OF_LIQUID))
+    return fluid and amount.value > 0 and not amount.negative
 
 
 def _are_scraps(shares: Sequence[_Share], message: Message) -> bool:

@@ -196,10 +196,17 @@ _THROWN = Late(
     r"(?:the |our |a |my )?"
     rf"(?:(?:council|communal|green|garden|food|general|brown|kerbside) )*(?:{_DUMPS})\b"
 )
+_AWAY = words_in("out away")
+_THREW = Late(
+    r"\b(?:threw|thrown|chucked|tossed|binned|chuck|throw)(?: \S+){0,8}? (?:out|away)\b(?! of)"
+)
+_INSIDE = words_in("in into inside fed added scraps")
 
 
 def is_thrown_away(message: Message) -> bool:
     """ "Emptied the red bin into the green waste": what was in it is not in the ground."""
+    if message.has(_AWAY) and not message.bins and not message.has(_INSIDE):
+        return _THREW.search(" ".join(message.norms)) is not None  # "threw out 2 kg of old flour"
     return message.has(_THROWN_CUES) and _THROWN.search(plain_text(message)) is not None
 
 
@@ -230,5 +237,14 @@ def is_seen_elsewhere(message: Message) -> bool:
     return room and _FROM_ROOM.search(text) is not None
 
 
-CUES = _COUNCIL_CUES | _ELSEWHERE_CUES | _PERSON_CUES | _PETS | _ROOM_CUES | _TANKS | _THROWN_CUES
+CUES = (
+    _AWAY
+    | _COUNCIL_CUES
+    | _ELSEWHERE_CUES
+    | _PERSON_CUES
+    | _PETS
+    | _ROOM_CUES
+    | _TANKS
+    | _THROWN_CUES
+)
 """Words without one of which a bin's name is taken for the bin."""

@@ -5,7 +5,7 @@ from collections.abc import Callable, Sequence
 from handlers.reading.acts import Act, Unsure
 from handlers.reading.corrections.lessened import is_only_a_difference
 from handlers.reading.deeds import spoons
-from handlers.reading.deeds.bran import MIXED_WITH, is_to_be_mixed
+from handlers.reading.deeds.bran import DENIED, MIXED_WITH, is_to_be_mixed, is_without_bran
 from handlers.reading.deeds.buried import PLANTED, is_planting
 from handlers.reading.deeds.liquid import DRAINED, is_of_fat
 from handlers.reading.deeds.peeks import CLOSED_WELL, LIDS, MENDED, is_closed_well, is_mended
@@ -82,6 +82,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_example, RECORD_KINDS),
     (is_for_sale, frozenset({"stock"})),
     (is_to_be_mixed, frozenset({"stock"})),
+    (is_without_bran, frozenset({"stock", "batch"})),
     (is_outlook, _LAYER),
     (is_plan, _DEEDS),
     (is_ahead, frozenset({"layer", "drain"})),
@@ -119,8 +120,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
     mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, premises.CUES,
-    spoons.CUES, underway.CUES, BEFORE, CLOSED_WELL, DRAINED, HUSHED, LIDS, MENDED, MIXED_WITH,
-    PLANTED, POURED, STUFFS, TAKEN,
+    spoons.CUES, underway.CUES, BEFORE, CLOSED_WELL, DENIED, DRAINED, HUSHED, LIDS, MENDED,
+    MIXED_WITH, PLANTED, POURED, STUFFS, TAKEN,
     frozenset({"weighed", "weighs"}),
 )  # fmt: skip
 """Words without one of which it is none of that."""

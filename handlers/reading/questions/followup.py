@@ -47,7 +47,8 @@ _FIRST = (
     | TIMES.keys()
     | _REFUSING
     | _FURTHER
-    | words_in("for three i in what's what’s whats")
+    | words_in("for three i in what's what’s whats now")
+    | words_in("counted weighed checked bought got spilled spilt dropped")
 )
 _RULE = ("the question asked last, changed by a few words",)
 
@@ -76,9 +77,15 @@ def asked_again(message: Message) -> tuple[Act, ...]:
         return _so_much(message) or _of_drawn(message)
     if is_why(message):
         return (Ask(topic="why", rules=_RULE),)
+    if message.norms in _NOW:
+        return tuple(replace(asked, rules=_RULE) for asked in context.asked)
     if right := _told_of_question(message):
         return (replace(right, rules=_RULE),)
     return _changed_by(message) if _asks(message) else ()
+
+
+_NOW = (["and", "now", "?"], ["and", "now"], ["now", "?"], ["so", "now", "?"])
+"""What asks the same again, since something was told."""
 
 
 def _changed_by(message: Message) -> tuple[Act, ...]:
