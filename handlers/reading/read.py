@@ -36,6 +36,8 @@ from handlers.reading.corrections.crossed import CUES as CROSSING
 from handlers.reading.corrections.crossed import crossed
 from handlers.reading.corrections.joining import put_in_besides
 from handlers.reading.corrections.onrecord import on_record
+from handlers.reading.corrections.otherdeed import CUES as OF_DEEDS
+from handlers.reading.corrections.otherdeed import another_deed
 from handlers.reading.corrections.repliedto import right_of_reply
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.corrections.slips import put_right
@@ -244,6 +246,8 @@ def _of_the_record(message: Message) -> tuple[Act, ...]:
         return (by_day,)
     if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
         return (by_kind,)
+    if message.has(OF_DEEDS) and (other := another_deed(message)):
+        return other
     if message.has(CROSSING) and (other_bins := crossed(message)):
         return (other_bins,)
     return (

@@ -54,7 +54,7 @@ async def test_what_is_taken_off_is_no_amount_of_its_own(
 
 @pytest.mark.parametrize(
     "said",
-    ["take off the lid", "take 500 g off to the neighbours tomorrow", "5 kg in", "minus 2 degrees"],
+    ["take off the lid", "take 500 g off to the neighbours tomorrow", "minus 2 degrees"],
 )
 async def test_what_takes_nothing_off_leaves_the_record(room: TalkingRoom, said: str) -> None:
     await room.says(said)
@@ -268,17 +268,17 @@ async def test_a_drink_may_be_the_liquid(room: TalkingRoom) -> None:
 async def test_what_is_asked_about_is_settled_by_a_detail(
     room: TalkingRoom, said: str, kg: float
 ) -> None:
-    assert await answer(room, "5 kg in") == "Shall I write down 5 kg?"
-    await room.says(said)
-    assert ("blue", kg) in await told(room, "layer")
+    assert words(await room.says("5 kg", who="bram")) == "Shall I write down 5 kg?"
+    await room.says(said, who="bram")
+    assert kg in [much for _, much in await told(room, "layer")]
 
 
 @pytest.mark.parametrize(
     "said", ["scratch that", "forget it, wrong chat", "never mind", "sorry, ignore that"]
 )
 async def test_what_was_only_asked_about_is_taken_back_alone(room: TalkingRoom, said: str) -> None:
-    await room.says("5 kg in")
-    assert await answer(room, said) == ""
+    await room.says("5 kg", who="bram")
+    assert words(await room.says(said, who="bram")) == ""
     assert await told(room, "layer") == [("blue", 2.0), ("shed", 2.0)]
 
 

@@ -206,17 +206,22 @@ def _promised(phrase: Phrase) -> Promise | None:
         return None
     owner = next((ref.name for ref in phrase.members if ref.owner), None)
     cover = _COVER.search(phrase.text) is not None
+    ahead = any(
+        day.future > message.today for day in message.days
+    )  # it is put off
     if _PROMISED.match(phrase.text):
         whose = owner or (phrase.member if cover or "for qmember" in phrase.text else None)
         if not (whose or phrase.bin):
-            return Promise(deed=deed) if (deed := _deed(message)) else None
+            deed = None if ahead else _deed(message)
+            return Promise(deed=deed) if deed else None
         if phrase.bin and not _deed(message) and message.context.on_offer:
             return None  # "I'll look after green" takes what is on offer
         on, until = _when(phrase)
         return Promise(
             deed=_deed(message), bin=phrase.bin, whose=whose, cover=cover, on=on, until=until
         )
-    if _OWN_DEED.search(phrase.text) and not phrase.members and (deed := _deed(message)):
+    plain = _OWN_DEED.search(phrase.text) and not (ahead or phrase.members)
+    if plain and (deed := _deed(message)):
         return Promise(deed=deed, bin=phrase.bin)
     match = _ANOTHERS.match(phrase.text)
     if match is None or not phrase.members:

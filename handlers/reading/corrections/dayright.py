@@ -48,7 +48,7 @@ _ALONE = Late(
     r"(?: (?:have|ha|of|ve|'ve))? (?:been )?(?:on )?)"
     r"qday(?: (?:sorry|actually|in fact|i think|please|not qday|[,.!]))*$|^qday [*]$|"
     # "yesterday, sorry"
-    r"^qday(?: ,)? (?:sorry|actually|in fact|oops|i (?:mean|meant))(?: [,.!])*$"
+    r"^qday(?: ,)? (?:sorry|actually|in fact|oops|i (?:mean|meant)|not qday)(?: [,.!])*$"
 )
 _AND_SO = Late(
     r"^(?:and|also|again|plus|,)(?:(?P<was> (?:it|that) was)| on| ,| again)* qday"

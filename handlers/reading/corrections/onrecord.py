@@ -19,8 +19,6 @@ from handlers.reading.corrections.otherbin import (
     perhaps_another_bin,
     went_elsewhere,
 )
-from handlers.reading.corrections.otherdeed import CUES as OF_DEEDS
-from handlers.reading.corrections.otherdeed import another_deed
 from handlers.reading.corrections.partright import parts_right
 from handlers.reading.corrections.placeright import place_owed
 from handlers.reading.corrections.samebin import bare_in_another, same_bin_again
@@ -78,8 +76,6 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     shared = share_moved(message) if message.context.last else ()
     if shared or (shared := parts_right(message)):
         return shared
-    if message.has(OF_DEEDS) and (anew := another_deed(message)):
-        return anew
     found: Act | None = warm_right(message)
     found = (
         found
