@@ -4,15 +4,15 @@ asked of a reply to many records at once, and said to an order that was not unde
 
 from bot.heard import Said
 from bot.talk import TALK_GOES_ON, Talk
-from handlers import unsure
 from handlers.answer import Answer, Turn
-from handlers.asking import is_meant
-from handlers.help import NOTHING_WRITTEN, TOO_LONG
+from handlers.asked.help import NOTHING_WRITTEN, TOO_LONG
+from handlers.doubtful import unsure
+from handlers.doubtful.asking import is_meant
 from handlers.reading.acts import Act, Amend, Retract, meant
 from handlers.reading.arranged import Plan
 from handlers.reading.read import read
 from handlers.reading.records import RECORD_KINDS
-from handlers.whichrecord import names_none
+from handlers.righting.whichrecord import names_none
 from storage import changes, inbox, outbox
 from storage.book import Book
 from storage.inbox import Trace

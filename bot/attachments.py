@@ -8,8 +8,8 @@ import re
 from typing import Literal
 
 from handlers.answer import Turn
-from handlers.labelart import Label, drawn
-from handlers.sheet import as_json, in_words, sheet
+from handlers.asked.labelart import Label, drawn
+from handlers.planning.sheet import as_json, in_words, sheet
 from storage.book import Book
 from storage.rows import Message
 

@@ -8,13 +8,13 @@ from datetime import date, datetime, timedelta
 from html import escape
 
 from bot.style import STYLE
-from handlers.calendar import calendar, is_late, next_of_each
-from handlers.care import care_of
-from handlers.dues import shown
-from handlers.labels import place
+from handlers.asked.labels import place
+from handlers.asked.timeline import Stretch, stretches
 from handlers.phrasing import capital, day, mass, percent, span, the, volume
+from handlers.planning.calendar import calendar, is_late, next_of_each
+from handlers.planning.care import care_of
+from handlers.planning.dues import shown
 from handlers.state import BinState, fold, look_up
-from handlers.timeline import Stretch, stretches
 from storage.book import Book
 from storage.moments import local_day
 from storage.rows import Bin, Due

@@ -14,7 +14,7 @@ from bot.options import add_room_options, local_zone
 from bot.playback import Playback, Spoken
 from bot.speaker import speaker_of
 from bot.terminal import Painter, say
-from handlers.help import HELP
+from handlers.asked.help import HELP
 from storage import rooms
 from storage.book import Book
 from storage.database import Database

@@ -9,8 +9,8 @@ from zoneinfo import ZoneInfo
 from bot import log
 from bot.playback import Playback
 from bot.terminal import Painter, say
-from handlers.calendar import calendar
-from handlers.dues import shown
+from handlers.planning.calendar import calendar
+from handlers.planning.dues import shown
 from storage import rooms
 from storage.book import Book
 from storage.database import Database

@@ -13,8 +13,8 @@ from typing import Any
 from bot import clock
 from bot.options import book_at
 from bot.terminal import say
-from handlers import starter
-from handlers.dues import shown
+from handlers.planning.dues import shown
+from handlers.recording import starter
 from handlers.state import BinState, look_up
 from storage import rooms, session
 from storage.book import Book

@@ -11,15 +11,15 @@ from datetime import UTC, datetime, timedelta
 from bot.heard import Said
 from bot.talk import ASKS, REMINDERS, TALK_GOES_ON, Talk
 from handlers.answer import Turn
-from handlers.favours import all_kept_by, kept_by
+from handlers.doubtful.several import STAGES
 from handlers.people import is_same
-from handlers.promised import MOST_SINCE, PROMISES, STANDS, promise_in
+from handlers.planning.reminded import RECORDED
 from handlers.reading.acts import Accept, Act, Bury, Done, Drain, Later, Seal, Unsure
 from handlers.reading.arranged import Favour, Plan, Promise
 from handlers.reading.arrangements.favours import assents
 from handlers.reading.plans import Reading
-from handlers.reminded import RECORDED
-from handlers.several import STAGES
+from handlers.sharing.favours import all_kept_by, kept_by
+from handlers.sharing.promised import MOST_SINCE, PROMISES, STANDS, promise_in
 from handlers.state import look_up, named
 from storage import inbox, outbox
 from storage.inbox import Trace

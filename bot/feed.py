@@ -7,10 +7,10 @@ from zoneinfo import ZoneInfo
 from icalendar import Alarm, Calendar, Event
 
 from bot.reminders import moment_of
-from handlers.calendar import duty, is_late, task
-from handlers.care import Care, care_of
-from handlers.dues import is_shown_on
 from handlers.phrasing import capital, clock, span
+from handlers.planning.calendar import duty, is_late, task
+from handlers.planning.care import Care, care_of
+from handlers.planning.dues import is_shown_on
 from storage import dues
 from storage.book import Book
 from storage.moments import local_day, to_ms

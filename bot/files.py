@@ -9,7 +9,7 @@ from typing import Any
 from nio.client.async_client import AsyncClient
 from nio.responses import UploadError
 
-from handlers.sheet import from_json
+from handlers.planning.sheet import from_json
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -2,7 +2,7 @@
 
 from datetime import datetime
 
-from handlers.help import GREETING, back_again
+from handlers.asked.help import GREETING, back_again
 from storage import outbox
 from storage.book import Book
 from storage.database import Database

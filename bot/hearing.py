@@ -10,28 +10,23 @@ from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, lo
 from bot.passing import by_account, by_present_name, with_offers
 from bot.replying import Replying
 from bot.talk import REMINDERS, Talk
-from handlers import (
-    arranging,
-    corrections,
-    custody,
-    keeping,
-    people,
-    presence,
-    reminded,
-    route,
-    unsure,
-    why,
-)
+from handlers import arranging, people, route
 from handlers.answer import Answer, Turn
-from handlers.help import NOT_UNDERSTOOD
-from handlers.neighbours import UNCLEAR, asked_first, bin_meant
+from handlers.asked import why
+from handlers.asked.help import NOT_UNDERSTOOD
+from handlers.doubtful import unsure
+from handlers.doubtful.neighbours import UNCLEAR, asked_first, bin_meant
+from handlers.planning import reminded
 from handlers.reading.acts import Act, Amend, Ask, Decline, Later, Observe, Retract
 from handlers.reading.arranged import CallOff, Harm, Plan, Skip
 from handlers.reading.arranged import Moved as DateMoved
 from handlers.reading.plans import Reading
 from handlers.reading.room.inthetalk import SmallTalk, may_answer, small_talk
 from handlers.reading.room.neighbours import asks_neighbours
-from handlers.whichrecord import with_bin_told
+from handlers.recording import keeping
+from handlers.righting import corrections
+from handlers.righting.whichrecord import with_bin_told
+from handlers.sharing import custody, presence
 from storage import changes, inbox, leaders, notices, outbox
 from storage.book import Book
 from storage.inbox import Item, Trace

@@ -6,8 +6,8 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 
 from bot.unasked import turn_of
-from handlers.layers import summed
 from handlers.practice.figure import listed
+from handlers.recording.layers import summed
 from storage import inbox
 from storage.book import Book
 from storage.moments import local_day

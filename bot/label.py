@@ -9,9 +9,9 @@ from bot import clock, settings
 from bot.export import chosen_room
 from bot.options import book_at
 from bot.unasked import turn_of
-from handlers import addresses
-from handlers.labelart import drawn
-from handlers.labels import board_of, label
+from handlers.asked import addresses
+from handlers.asked.labelart import drawn
+from handlers.asked.labels import board_of, label
 from handlers.phrasing import the
 from storage import links, session
 from storage.book import Book

@@ -7,7 +7,7 @@ from bot import clock, settings
 from bot.export import chosen_room
 from bot.settings import Home, SettingsError
 from bot.terminal import say
-from handlers import addresses
+from handlers.asked import addresses
 from storage import links, session
 from storage.book import Book
 from storage.database import Database

@@ -7,7 +7,6 @@ from datetime import datetime
 
 from bot.heard import Edited, Said
 from bot.talk import ASKS, OF_ELSE, REMINDERS, TALK_GOES_ON, TALKS, TALKS_FIGURES, Talk
-from handlers import corrections
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Later, Layer, Retract, Unsure
 from handlers.reading.arranged import Plan
@@ -17,6 +16,7 @@ from handlers.reading.room.amidtalk import is_of_the_bins, only_names_food
 from handlers.reading.room.inthetalk import Leaning, Since, SmallTalk, leaner, leaning
 from handlers.reading.room.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
 from handlers.reading.words.vocabulary import words_in
+from handlers.righting import corrections
 from storage import inbox, outbox
 from storage.rows import Entry
 

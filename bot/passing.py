@@ -7,9 +7,10 @@ from datetime import timedelta
 from bot.heard import local_part
 from handlers.answer import Turn
 from handlers.people import namesakes
-from handlers.reading.acts import Act, Context, Open
+from handlers.reading.acts import Act, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.bins.sizes import OF_SIZE
+from handlers.reading.context import Context
 from storage import custody
 from storage.rows import Bin, Member
 
@@ -48,7 +49,7 @@ async def with_offers(
 def by_present_name(act: Act | Plan, former: Mapping[str, Bin]) -> Act | Plan:
     """An act on a bin that was called by a name it had before."""
     if isinstance(act, Open) and OF_SIZE not in act.rules:
-        return act  # begun under a name that is another's: see handlers/bins.py
+        return act  # begun under a name that is another's: see handlers/recording/bins.py
     name = getattr(act, "bin", None)
     bin = former.get(name.casefold()) if isinstance(name, str) else None
     # Not every act has a bin; those that have one take its name.

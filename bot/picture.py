@@ -13,7 +13,7 @@ from functools import lru_cache
 from PIL import Image, ImageDraw, ImageFont
 from PIL.ImageFont import FreeTypeFont
 
-from handlers.sheet import DAYS, TITLE, Block, Row, Sheet
+from handlers.planning.sheet import DAYS, TITLE, Block, Row, Sheet
 
 WIDTH, EDGE = 1080, 40
 DAY = (WIDTH - 2 * EDGE) / DAYS

@@ -14,8 +14,8 @@ from nio.client.async_client import AsyncClient
 
 from bot.connection import OUT_OF_REACH, call
 from bot.reminders import next_hour
-from handlers.calendar import notice
-from handlers.quiet import is_quiet
+from handlers.planning.calendar import notice
+from handlers.planning.quiet import is_quiet
 from storage import notices, outbox, rooms
 from storage.book import Book
 from storage.database import Database

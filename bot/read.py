@@ -13,7 +13,7 @@ from bot.clock import now
 from bot.options import add_room_options
 
 if TYPE_CHECKING:
-    from handlers.reading.acts import Context
+    from handlers.reading.context import Context
 
 LARGEST_LINE = 64 * 1024
 """Bytes in the longest line that is read: a Matrix event may be no larger."""
@@ -41,7 +41,7 @@ def _names(listed: str) -> tuple[str, ...]:
 
 def run(args: argparse.Namespace) -> int:
     """Answers every line of standard input; 0 when it ends."""
-    from handlers.reading.acts import Context
+    from handlers.reading.context import Context
 
     context = Context(
         at=now(),

@@ -8,13 +8,14 @@ from functools import partial
 from zoneinfo import ZoneInfo
 
 from bot import unasked
-from handlers import keeping, owndates
-from handlers.care import Care, care_of
-from handlers.digest import Line, called, digest, reminder
-from handlers.due_reasons import why_due
-from handlers.dues import OWN, is_news, latest_of_each
-from handlers.quiet import is_quiet
-from handlers.why import explained
+from handlers.asked.why import explained
+from handlers.planning import owndates
+from handlers.planning.care import Care, care_of
+from handlers.planning.digest import Line, called, digest, reminder
+from handlers.planning.due_reasons import why_due
+from handlers.planning.dues import OWN, is_news, latest_of_each
+from handlers.planning.quiet import is_quiet
+from handlers.recording import keeping
 from storage import dues as due_table
 from storage import naming, outbox, rooms
 from storage.book import Book

@@ -6,11 +6,11 @@ from datetime import datetime
 
 from bot import unasked
 from bot.attachments import attachment
-from handlers import why
 from handlers.answer import Answer, Turn
-from handlers.describing import describe
+from handlers.asked import why
 from handlers.phrasing import DONE
 from handlers.practice.figure import listed
+from handlers.recording.describing import describe
 from storage import outbox
 from storage.book import Book
 from storage.rows import Message

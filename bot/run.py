@@ -34,7 +34,7 @@ from bot.settings import Home, Settings, SettingsError
 from bot.terminal import say
 from bot.turn import TOGETHER, work_off
 from bot.web import served
-from handlers.reading.acts import Context
+from handlers.reading.context import Context
 from handlers.reading.plans import read
 from handlers.reading.words.late import Late
 from storage import inbox, outbox

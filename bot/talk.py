@@ -8,20 +8,21 @@ from zoneinfo import ZoneInfo
 
 from bot.heard import Edited, Heard, Said, local_part
 from bot.lastasked import asked_lately
-from handlers import corrections
 from handlers.answer import Turn
-from handlers.favours import kept_by
-from handlers.keepers import custody_of
+from handlers.doubtful.unsure import guess_of
 from handlers.practice.harm import ADVICE
-from handlers.reading.acts import Act, Ask, Context
+from handlers.reading.acts import Act, Ask
 from handlers.reading.bins.keptbins import may_own
 from handlers.reading.completion.askedfood import may_put_in
+from handlers.reading.context import Context
 from handlers.reading.corrections.sametoo import may_do_as_told
 from handlers.reading.harm.harmwords import NEXT_CUES
 from handlers.reading.questions.duekinds import OF_DIGEST
 from handlers.reading.questions.followup import may_follow
 from handlers.reading.room.ofbins import may_be_of_bins
-from handlers.unsure import guess_of
+from handlers.righting import corrections
+from handlers.sharing.favours import kept_by
+from handlers.sharing.keepers import custody_of
 from storage import inbox, outbox, words
 from storage.book import Book
 from storage.inbox import Item

@@ -4,10 +4,11 @@ from collections.abc import Sequence
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from handlers import keeping, rounds
 from handlers.answer import Answer, Turn
-from handlers.quiet import is_quiet
-from handlers.rounds import Notice
+from handlers.planning.quiet import is_quiet
+from handlers.recording import keeping
+from handlers.sharing import rounds
+from handlers.sharing.rounds import Notice
 from storage import outbox
 from storage.book import Book
 from storage.moments import local_day

@@ -6,7 +6,7 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Literal
 
-from handlers.labelart import Label
+from handlers.asked.labelart import Label
 from handlers.reading.actjson import as_json
 from handlers.reading.acts import Act
 from handlers.reading.arranged import Plan

@@ -2,24 +2,11 @@
 
 from typing import assert_never
 
-from handlers import (
-    absence,
-    advising,
-    allowed,
-    beforehand,
-    betweenbins,
-    communal,
-    favours,
-    fullness,
-    group,
-    owndates,
-    reminded,
-    retracting,
-    sealing,
-    showing,
-    skipping,
-)
+from handlers import group
 from handlers.answer import SILENCE, Answer, Turn
+from handlers.asked import advising, allowed
+from handlers.doubtful.unsure import WHICH_DAY
+from handlers.planning import beforehand, owndates, reminded, showing, skipping
 from handlers.reading.arranged import (
     Away,
     AwayAgain,
@@ -51,7 +38,9 @@ from handlers.reading.arranged import (
     WhoIsAway,
 )
 from handlers.reading.arrangements.communal import Communal
-from handlers.unsure import WHICH_DAY
+from handlers.recording import betweenbins, fullness, sealing
+from handlers.righting import retracting
+from handlers.sharing import absence, communal, favours
 
 
 async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line for each plan

@@ -5,13 +5,15 @@ from dataclasses import replace
 from datetime import date, time
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from handlers import addresses, chosen, owndates
+from handlers import chosen
 from handlers.answer import SILENCE, Answer, PutOff, Setting, SettingName, Turn
+from handlers.asked import addresses
 from handlers.chosen import CHOICES
+from handlers.planning import owndates
+from handlers.planning.quiet import is_quiet, parsed
 from handlers.powers import refusal
 from handlers.practice.figure import listed, number
 from handlers.practice.units import LITRES
-from handlers.quiet import is_quiet, parsed
 from handlers.reading.acts import Set
 from handlers.reading.arranged import Moved
 from handlers.reading.arrangements import reminderdays

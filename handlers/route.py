@@ -4,48 +4,39 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import assert_never
 
-from handlers import (
+from handlers import group
+from handlers.answer import SILENCE, Answer, Turn
+from handlers.asked import (
     addresses,
-    anothers,
-    batches,
     beds,
-    bins,
-    burying,
-    bydeed,
-    byscraps,
-    calendar,
-    crossed,
-    custody,
-    dayright,
     dilution,
     dosing,
-    draining,
-    echoes,
     forecast,
     ground,
-    group,
-    layers,
     mixture,
-    nosuchbin,
-    observing,
-    onlythese,
-    planting,
     privacy,
-    reminded,
-    retracting,
-    rules,
-    sealing,
-    several,
-    starter,
     totals,
-    unsure,
-    whohas,
 )
-from handlers.answer import SILENCE, Answer, Turn
-from handlers.help import HELP, HELP_WITH
+from handlers.asked.help import HELP, HELP_WITH
+from handlers.doubtful import nosuchbin, several, unsure
 from handlers.phrasing import still_to_come, too_long_ago
+from handlers.planning import calendar, planting, reminded
 from handlers.reading import acts
 from handlers.reading.acts import Act, Ask
+from handlers.recording import (
+    batches,
+    bins,
+    burying,
+    draining,
+    echoes,
+    layers,
+    observing,
+    rules,
+    sealing,
+    starter,
+)
+from handlers.righting import anothers, bydeed, byscraps, crossed, dayright, onlythese, retracting
+from handlers.sharing import custody, whohas
 
 DEEDS = (acts.Layer, acts.Drain, acts.Open, acts.Seal, acts.Bury, acts.Observe, acts.Batch)
 

@@ -6,11 +6,11 @@ from datetime import date
 from typing import Literal
 
 from handlers.chosen import choices
-from handlers.keepers import custody_of
 from handlers.practice import days, density
 from handlers.practice.choices import OURS, Choices
 from handlers.practice.kinds import Kind, Shares, rich_share
 from handlers.practice.trouble import put_back
+from handlers.sharing.keepers import custody_of
 from storage.book import Book
 from storage.rows import Bin, Entry, Facts, NewEntry, Room
 

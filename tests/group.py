@@ -2,9 +2,10 @@
 
 from datetime import UTC, date, datetime, timedelta
 
-from handlers import keeping, route
+from handlers import route
 from handlers.answer import Answer, Turn
 from handlers.reading.acts import Act
+from handlers.recording import keeping
 from storage import changes
 from storage.book import Book
 from storage.moments import local_day

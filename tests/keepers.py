@@ -12,8 +12,8 @@ from itertools import pairwise
 from pathlib import Path
 from typing import Any
 
-from handlers.keepers import custody_of, whole_custody
-from handlers.spells import spells
+from handlers.sharing.keepers import custody_of, whole_custody
+from handlers.sharing.spells import spells
 from storage.book import Book
 from storage.database import Database
 from storage.moments import local_day

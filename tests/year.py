@@ -9,12 +9,13 @@ from pathlib import Path
 from zoneinfo import ZoneInfo
 
 from bot.reminders import tell
-from handlers import arranging, keeping, route
+from handlers import arranging, route
 from handlers.answer import Turn
-from handlers.dues import is_news
+from handlers.planning.dues import is_news
+from handlers.planning.reminded import RECORDED
 from handlers.reading.acts import Act, Layer, Open
 from handlers.reading.arranged import Away, OwnDate, Plan
-from handlers.reminded import RECORDED
+from handlers.recording import keeping
 from storage import changes, rooms
 from storage.book import Book
 from storage.database import Database

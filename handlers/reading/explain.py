@@ -1,6 +1,7 @@
 """What each stretch of a message was read as, and by which rules."""
 
-from handlers.reading.acts import Act, Context
+from handlers.reading.acts import Act
+from handlers.reading.context import Context
 from handlers.reading.message import Message, read_message
 from handlers.reading.read import read
 from handlers.reading.scores import likelihood, scores_of

@@ -6,7 +6,6 @@ from datetime import date
 from itertools import pairwise
 from typing import Any
 
-from handlers.reading.acts import Context
 from handlers.reading.bins.bincalls import by_further_number
 from handlers.reading.bins.keptbins import kept_bins, without_owners
 from handlers.reading.bins.meantbins import figures_of_speech, no_figures_of_speech
@@ -16,6 +15,7 @@ from handlers.reading.bins.newbins import said_bins
 from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, more_bins, target_bins
 from handlers.reading.bins.wherebins import STANDS, by_where
 from handlers.reading.calendar.days import Day, read_days
+from handlers.reading.context import Context
 from handlers.reading.food.items import Item
 from handlers.reading.food.materials import find_items, is_loose
 from handlers.reading.food.turned import turned

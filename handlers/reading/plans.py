@@ -8,19 +8,7 @@ from dataclasses import dataclass
 from functools import cached_property
 
 from handlers.reading import read as contract
-from handlers.reading.acts import (
-    Act,
-    Amend,
-    Ask,
-    Batch,
-    Context,
-    Done,
-    Drain,
-    Later,
-    Layer,
-    Observe,
-    Open,
-)
+from handlers.reading.acts import Act, Amend, Ask, Batch, Done, Drain, Later, Layer, Observe, Open
 from handlers.reading.arranged import Plan
 from handlers.reading.arrangements.absence import CUES as ABSENCE_CUES
 from handlers.reading.arrangements.absence import absences
@@ -50,6 +38,7 @@ from handlers.reading.arrangements.whokeeps import who_keeps
 from handlers.reading.bins.binroll import bins_told
 from handlers.reading.bins.sizes import CUES as SIZE_CUES
 from handlers.reading.bins.sizes import sizes
+from handlers.reading.context import Context
 from handlers.reading.corrections.leaning import another_number, more, never_done
 from handlers.reading.corrections.restoring import CUES as RESTORING_CUES
 from handlers.reading.corrections.restoring import restored

@@ -21,11 +21,13 @@ from ical.calendar_stream import IcsCalendarStream
 
 from bot.reminders import moment_of, tell
 from bot.web import served
-from handlers import addresses, arranging, keeping
+from handlers import arranging
 from handlers.answer import Turn
-from handlers.care import care_of
-from handlers.dues import is_shown_on
+from handlers.asked import addresses
+from handlers.planning.care import care_of
+from handlers.planning.dues import is_shown_on
 from handlers.reading.arranged import Away, Back, CallOff, OwnDate, Plan
+from handlers.recording import keeping
 from storage import changes, rooms
 from storage.book import Book
 from storage.database import Database

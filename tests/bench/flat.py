@@ -21,7 +21,7 @@ from bot.board import as_page
 from bot.feed import as_calendar
 from bot.reminders import tell
 from bot.turn import work_off
-from handlers.calendar import calendar
+from handlers.planning.calendar import calendar
 from storage import inbox, rooms
 from storage.book import Book
 from storage.database import Database

@@ -33,7 +33,7 @@ from bot.export import as_csv, as_json
 from bot.feed import as_calendar
 from bot.heard import from_event
 from bot.web import Pages
-from handlers.reading.acts import Context
+from handlers.reading.context import Context
 from handlers.reading.read import read
 from storage import inbox, rooms, words
 from storage.book import Book

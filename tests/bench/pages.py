@@ -10,8 +10,9 @@ from pathlib import Path
 import aiohttp
 
 from bot.web import served
-from handlers import addresses, keeping
 from handlers.answer import Turn
+from handlers.asked import addresses
+from handlers.recording import keeping
 from storage import rooms
 from storage.book import Book
 from storage.database import Database

@@ -19,18 +19,8 @@ from quantulum3 import classifier, parser
 
 from bot.run import at_hand
 from handlers.reading import plans
-from handlers.reading.acts import (
-    Act,
-    Bury,
-    Context,
-    Drain,
-    Layer,
-    Observe,
-    Offer,
-    Open,
-    Seal,
-    Stock,
-)
+from handlers.reading.acts import Act, Bury, Drain, Layer, Observe, Offer, Open, Seal, Stock
+from handlers.reading.context import Context
 from handlers.reading.read import read
 from storage import words
 from tests.bench import fuzz, traffic

@@ -12,7 +12,7 @@ import tempfile
 import time as stopwatch
 from pathlib import Path
 
-from handlers.turns import DAY, Gone, Turns
+from handlers.sharing.turns import DAY, Gone, Turns
 from storage.database import Database
 from tests.handlers.test_turns import MONDAY, NAMES, YEARS, check
 from tests.rota_year import RotaYear

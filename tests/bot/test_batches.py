@@ -8,7 +8,7 @@ import pytest
 
 from bot import hearing
 from bot.turn import SORRY, work_off
-from handlers.reading.acts import Context
+from handlers.reading.context import Context
 from handlers.reading.plans import Reading
 from storage import inbox, rooms
 from storage.database import Database

@@ -18,7 +18,7 @@ from bot.calendar_server import CalendarServer, OutOfReach
 from bot.feed import as_events
 from bot.pacing import Bell, Patience
 from bot.settings import Settings
-from handlers.dues import is_shown_on
+from handlers.planning.dues import is_shown_on
 from handlers.reading.acts import Bury, Layer, Seal
 from storage.database import Database
 from tests.bot.test_feed import change, days_of

@@ -9,7 +9,7 @@ from ical.calendar_stream import IcsCalendarStream
 from icalendar import Calendar
 
 from bot.feed import as_calendar
-from handlers.dues import EVENTS, is_shown_on
+from handlers.planning.dues import EVENTS, is_shown_on
 from handlers.reading.acts import (
     Accept,
     Act,

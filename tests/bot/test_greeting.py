@@ -5,7 +5,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 
 from bot.greeting import greet, greet_again
-from handlers.help import MOST_NAMED
+from handlers.asked.help import MOST_NAMED
 from storage import rooms
 from storage.database import Database
 from tests.room import TalkingRoom

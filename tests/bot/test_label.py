@@ -11,7 +11,7 @@ import pytest
 import zxingcpp
 from PIL import Image
 
-from handlers.labelart import EDGE, HEIGHT, WIDTH, Label, drawn
+from handlers.asked.labelart import EDGE, HEIGHT, WIDTH, Label, drawn
 from storage import session
 from storage.database import Database
 from tests.browser import IS_REQUIRED, PROGRAM, browser

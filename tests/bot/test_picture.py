@@ -13,10 +13,19 @@ from bot import picture
 from bot.attachments import attachment
 from bot.files import made
 from bot.picture import WIDTH, drawn
-from handlers import owndates
 from handlers.answer import Turn
+from handlers.planning import owndates
+from handlers.planning.sheet import (
+    DAYS,
+    MOST_LINES,
+    Row,
+    Sheet,
+    as_json,
+    from_json,
+    in_words,
+    sheet,
+)
 from handlers.reading.acts import Layer, Open, Seal
-from handlers.sheet import DAYS, MOST_LINES, Row, Sheet, as_json, from_json, in_words, sheet
 from storage import changes
 from storage.rows import Facts, NewEntry
 from tests.group import BEGIN, Group

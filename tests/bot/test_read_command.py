@@ -7,7 +7,7 @@ import pytest
 
 from bot.cli import main
 from bot.read import LARGEST_LINE, answer_lines, answered
-from handlers.reading.acts import Context
+from handlers.reading.context import Context
 
 CONTEXT = Context(
     at=datetime(2026, 6, 17, 12, tzinfo=UTC),

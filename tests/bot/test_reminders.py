@@ -13,9 +13,10 @@ import pytest
 from bot.log import Line
 from bot.playback import Playback, Spoken
 from bot.reminders import tell
-from handlers import corrections, keeping
 from handlers.answer import Turn
 from handlers.reading.acts import Bury, Layer, Open, Seal, Set
+from handlers.recording import keeping
+from handlers.righting import corrections
 from storage import rooms, session
 from storage.book import Book
 from storage.database import Database

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from handlers.beds import bed_name
+from handlers.asked.beds import bed_name
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Ask, Bury, Layer, Open, Retract, Seal, Set
 from storage.database import Database

@@ -6,10 +6,11 @@ from datetime import date, timedelta
 
 import pytest
 
-from handlers.calendar import calendar
-from handlers.care import care_of
-from handlers.digest import called, digest
-from handlers.dues import is_named_on, is_news, is_shown_on
+from handlers.planning.calendar import calendar
+from handlers.planning.care import care_of
+from handlers.planning.digest import called, digest
+from handlers.planning.dues import is_named_on, is_news, is_shown_on
+from handlers.planning.sheet import sheet
 from handlers.reading.acts import (
     Accept,
     Ask,
@@ -24,7 +25,6 @@ from handlers.reading.acts import (
     Seal,
     Stock,
 )
-from handlers.sheet import sheet
 from storage import dues as kept
 from storage import rooms
 from storage.book import Book

@@ -5,7 +5,7 @@ from datetime import UTC, date, datetime, timedelta
 import pytest
 
 from bot.reminders import tell
-from handlers.calendar import notice
+from handlers.planning.calendar import notice
 from handlers.reading.acts import Ask, Layer, Open, Seal
 from storage.database import Database
 from tests.group import Group

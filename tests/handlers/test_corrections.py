@@ -4,9 +4,10 @@ from datetime import date, timedelta
 
 import pytest
 
-from handlers import corrections, keeping
 from handlers.answer import Turn
 from handlers.reading.acts import Amend, Bury, Drain, Layer, Observe, Open, Retract, Seal
+from handlers.recording import keeping
+from handlers.righting import corrections
 from handlers.state import look_up
 from tests.group import BEGIN, Group
 

@@ -7,7 +7,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from handlers.dilution import measured
+from handlers.asked.dilution import measured
 from handlers.reading.acts import Ask
 from storage.rows import Units
 from tests.group import Group

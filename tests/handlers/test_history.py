@@ -4,8 +4,8 @@ from datetime import date
 
 import pytest
 
-from handlers.keepers import whole_custody
-from handlers.spells import spells
+from handlers.sharing.keepers import whole_custody
+from handlers.sharing.spells import spells
 from storage.database import Database
 from tests.room import TalkingRoom
 

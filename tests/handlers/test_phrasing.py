@@ -5,9 +5,9 @@ from datetime import date
 import pytest
 
 from handlers import phrasing
-from handlers.layers import unmeasured
-from handlers.planting import well_covered
+from handlers.planning.planting import well_covered
 from handlers.practice.units import KILOGRAMS, LITRES
+from handlers.recording.layers import unmeasured
 from storage.rows import Units
 
 TODAY = date(2026, 3, 4)  # a Wednesday, ISO 8601 2026-W10-3

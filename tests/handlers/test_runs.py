@@ -6,8 +6,8 @@ from datetime import timedelta
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from handlers import keeping
 from handlers.answer import Answer, Turn
+from handlers.recording import keeping
 from handlers.runs import number
 from storage import rooms
 from storage.book import Book

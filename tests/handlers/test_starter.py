@@ -7,7 +7,7 @@ import pytest
 
 from handlers.practice.cautions import caution
 from handlers.reading.acts import Ask, Batch, Layer, Retract, Stock
-from handlers.starter import lasting, used_a_day
+from handlers.recording.starter import lasting, used_a_day
 from storage.database import Database
 from tests.group import BEGIN, Group
 from tests.room import TalkingRoom

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.observing import WHAT_IS_SEEN
+from handlers.recording.observing import WHAT_IS_SEEN
 from storage.database import Database
 from tests.room import TalkingRoom, words
 

@@ -7,7 +7,7 @@ from itertools import combinations
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from handlers.turns import Exchange, Gone, Stint, Turns
+from handlers.sharing.turns import Exchange, Gone, Stint, Turns
 
 MONDAY = date(2026, 3, 2)
 DAY = timedelta(days=1)

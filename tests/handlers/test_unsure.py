@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers import unsure
+from handlers.doubtful import unsure
 from handlers.reading.acts import Amend, Layer, Observe, Unsure
 from tests.group import Group
 

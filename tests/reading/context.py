@@ -3,7 +3,8 @@
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from handlers.reading.acts import Act, Context
+from handlers.reading.acts import Act
+from handlers.reading.context import Context
 from handlers.reading.read import read
 
 WEDNESDAY = datetime(2026, 6, 17, 18, 30, tzinfo=ZoneInfo("Europe/London"))

@@ -10,7 +10,7 @@ from zoneinfo import ZoneInfo
 
 from handlers.practice.kinds import RICH
 from handlers.reading.actjson import as_json
-from handlers.reading.acts import Context
+from handlers.reading.context import Context
 from handlers.reading.read import read
 
 FOLDER = Path(__file__).parent.parent / "corpus"

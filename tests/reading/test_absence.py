@@ -6,7 +6,6 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from handlers.reading.acts import Context
 from handlers.reading.arranged import (
     Away,
     AwayAgain,
@@ -17,6 +16,7 @@ from handlers.reading.arranged import (
     Staying,
     WhoIsAway,
 )
+from handlers.reading.context import Context
 from handlers.reading.plans import plans
 
 THURSDAY = Context(

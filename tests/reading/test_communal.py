@@ -6,7 +6,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from handlers.reading.acts import Ask, Context, Set
+from handlers.reading.acts import Ask, Set
 from handlers.reading.arranged import Plan
 from handlers.reading.arrangements.communal import (
     Bar,
@@ -35,6 +35,7 @@ from handlers.reading.arrangements.communal import (
     WhoseTurn,
     Withdrawing,
 )
+from handlers.reading.context import Context
 from handlers.reading.plans import plans
 from handlers.reading.read import read
 from tests.reading.corpus import FOLDER, messages

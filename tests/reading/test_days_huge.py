@@ -5,7 +5,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from handlers.reading.acts import Context
+from handlers.reading.context import Context
 from handlers.reading.read import read
 
 

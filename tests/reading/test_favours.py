@@ -4,9 +4,10 @@ from datetime import date
 
 import pytest
 
-from handlers.reading.acts import Act, Context
+from handlers.reading.acts import Act
 from handlers.reading.arranged import Favour, Plan, Promise
 from handlers.reading.arrangements.favours import assents
+from handlers.reading.context import Context
 from handlers.reading.message import read_message
 from handlers.reading.plans import read
 from tests.reading.context import group

@@ -7,7 +7,7 @@ from zoneinfo import ZoneInfo
 
 import pytest
 
-from handlers.reading.acts import Ask, Context
+from handlers.reading.acts import Ask
 from handlers.reading.arranged import (
     Away,
     CallOff,
@@ -22,6 +22,7 @@ from handlers.reading.arranged import (
     Untimed,
 )
 from handlers.reading.calendar.recurrence import first_on, monthly, occurrences, spoken
+from handlers.reading.context import Context
 from handlers.reading.plans import plans
 from handlers.reading.read import read
 

@@ -5,7 +5,7 @@ from contextlib import closing
 from datetime import date
 from pathlib import Path
 
-from handlers.keepers import custody_of
+from handlers.sharing.keepers import custody_of
 from storage import changes, naming, outbox, rooms
 from storage.absences import away_on
 from storage.book import Book

@@ -1,7 +1,7 @@
 """What is answered to the dues of ground that was filled: "nothing dug there", "planted beans in
 mine", "a fox had a go at it, covered it with a slab".
 
-Whether such a due is open is known to the book alone: see `handlers/reminded.py`.
+Whether such a due is open is known to the book alone: see `handlers/planning/reminded.py`.
 """
 
 from collections.abc import Iterator

@@ -206,9 +206,7 @@ def _promised(phrase: Phrase) -> Promise | None:
         return None
     owner = next((ref.name for ref in phrase.members if ref.owner), None)
     cover = _COVER.search(phrase.text) is not None
-    ahead = any(
-        day.future > message.today for day in message.days
-    )  # it is put off
+    ahead = any(day.future > message.today for day in message.days)  # it is put off
     if _PROMISED.match(phrase.text):
         whose = owner or (phrase.member if cover or "for qmember" in phrase.text else None)
         if not (whose or phrase.bin):

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from functools import lru_cache
 
-from handlers.reading.acts import Context
+from handlers.reading.context import Context
 from handlers.reading.words.binwords import BIN_WORDS
 from handlers.reading.words.vocabulary import is_spelling_slip, one_slip, vocabulary, words_in
 from handlers.reading.words.words import plain

@@ -3,8 +3,9 @@
 import re
 from collections.abc import Sequence
 
-from handlers.reading.acts import Act, Ask, Context, Drain, Layer, Open
+from handlers.reading.acts import Act, Ask, Drain, Layer, Open
 from handlers.reading.arranged import WhichMeasure
+from handlers.reading.context import Context
 from handlers.reading.words.late import Late
 
 _CUES = ("gallon", "quart", "pint")

@@ -1,6 +1,7 @@
 """Questions that hold whatever their score: their words can ask about nothing but the craft."""
 
-from handlers.reading.acts import Context, Drain, Topic
+from handlers.reading.acts import Drain, Topic
+from handlers.reading.context import Context
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text, with_people
 from handlers.reading.questions.briefly import MAY_GO_ON, POURED_ON

@@ -11,8 +11,9 @@ from datetime import datetime
 from enum import Enum
 from math import log
 
-from handlers.reading.acts import Act, Amend, Context, Drain, Layer, Retract, meant
+from handlers.reading.acts import Act, Amend, Drain, Layer, Retract, meant
 from handlers.reading.arranged import Plan
+from handlers.reading.context import Context
 from handlers.reading.corrections.amending import SORRY
 from handlers.reading.corrections.leaning import FARTHEST
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD

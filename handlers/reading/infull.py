@@ -1,0 +1,89 @@
+"""Layers told in few words, read as though they had been told in full: "added 2 kg …"."""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from handlers.reading.acts import Act, Amend, Drain, Layer, Unsure
+from handlers.reading.corrections.joining import put_in_besides
+from handlers.reading.corrections.sametoo import AS_JUST_TOLD
+from handlers.reading.deeds.barefigures import FIGURES, is_weighed_talk, with_unit
+from handlers.reading.deeds.barelayers import (
+    BARE,
+    before_no_bran,
+    behind_a_group,
+    drained_glass,
+    is_bare,
+)
+from handlers.reading.message import Message, read_message
+from handlers.reading.weighed import told
+
+
+def beside_the_last(message: Message) -> tuple[Act, ...]:
+    """What comes to the layer that another has just told, in the same bin."""
+    said = put_in_besides(message)
+    acts = told(read_message(f"added {said}", message.context)) if said else ()
+    if not all(isinstance(act, Layer) and act.bin is None for act in acts):
+        return ()
+    bin = getattr(message.context.just_told, "bin", None)
+    layers = [act for act in acts if isinstance(act, Layer)]
+    return tuple(replace(act, bin=bin, rules=(*act.rules, AS_JUST_TOLD)) for act in layers)
+
+
+def of_figures(message: Message) -> tuple[Act, ...]:
+    """The layers that bare figures beside bins are: asked about, unless the talk is of weights."""
+    said = with_unit(message) if message.context.in_room and message.bins else None
+    acts = told(read_message(said, message.context)) if said else ()
+    layers = [act for act in acts if isinstance(act, Layer) and act.bin is not None]
+    if not layers or len(layers) < len(acts):
+        return ()
+    return (
+        tuple(layers)
+        if is_weighed_talk(message)
+        else (Unsure(guess=tuple(layers), rules=(FIGURES,)),)
+    )
+
+
+def rests_on(acts: Sequence[Act], message: Message) -> bool:
+    """Whether something is told; what only puts another's record right is not."""
+    if not acts or not all(isinstance(act, Amend) for act in acts):
+        return bool(acts)
+    context = message.context
+    earlier = None if is_bare(message) else context.earlier  # a further layer, behind others'
+    records = [record for record in (context.last, earlier) if record is not None]
+    return any(getattr(one, "member", None) in (None, context.sender) for one in records)
+
+
+def of_amount_alone(message: Message) -> tuple[Act, ...]:
+    """The layer that an amount alone may be: asked about, unless the talk is of layers; or the
+    liquid, which may be a drink."""
+    if glass := drained_glass(message):
+        return (Unsure(guess=(glass,), rules=(BARE,)),)
+    if not is_bare(message):
+        return ()
+    said = message.text(0, len(message.words)).removeprefix("put ")
+    acts = told(read_message(f"added {said}", message.context))
+    layers = [act for act in acts if isinstance(act, Layer)]
+    if not layers or len(layers) < len(acts):
+        return ()
+    return tuple(Unsure(guess=(layer,), rules=(BARE,)) for layer in layers)
+
+
+def of_group(message: Message) -> tuple[Act, ...]:
+    """The layer of a group or class: into which of several bins is asked."""
+    said = behind_a_group(message)
+    rest = read_message(said, message.context) if said else None
+    if rest is None or not is_bare(rest):
+        return ()
+    acts = told(read_message(f"added {said}", message.context))
+    layers = [act for act in acts if isinstance(act, Layer)]
+    return tuple(replace(act, each="either") for act in layers) if len(layers) == len(acts) else ()
+
+
+def without_bran(message: Message) -> tuple[Act, ...]:
+    """The layer of which it is said that no starter was put on it."""
+    said = before_no_bran(message) if message.context.in_room else None
+    if said is None:
+        return ()
+    rest = read_message(said, message.context)
+    acts = told(read_message(f"added {said}", message.context) if is_bare(rest) else rest)
+    return acts if all(isinstance(act, Layer | Drain) for act in acts) else ()

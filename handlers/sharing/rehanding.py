@@ -1,0 +1,81 @@
+"""A hand-over that is called off, or is to be on another day or with another."""
+
+from collections.abc import Sequence
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+
+from handlers.answer import SILENCE, Answer, Turn
+from handlers.reading.acts import Decline, Offer
+from handlers.reading.arrangements.communal import Rehanded
+from handlers.sharing.custody import declined, offered
+from handlers.sharing.keepers import Custody, present_custody
+from handlers.sharing.onoffer import bin_meant, bins_named, stays, with_return
+from storage import custody as custodial
+from storage.rows import Bin, Entry
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Coming:
+    """A bin that is to pass on: it was offered, or somebody has agreed to take it."""
+
+    bin: Bin
+    custody: Custody
+    said: Entry
+    """The offer, or the acceptance."""
+    agreed: Sequence[Entry]
+    """The acceptance, if there is one, with the return of what is only lent."""
+
+    @property
+    def taker(self) -> str | None:
+        """Who has agreed, or was asked by name."""
+        return self.said.member if self.said.act == "accept" else self.said.receiver
+
+
+async def withdrawn(bin: str | None, turn: Turn) -> Answer:
+    """A bin that was offered or promised stays with its keeper; its taker gives it back."""
+    coming = await _coming(bin, turn)
+    own = [one for one in coming if _is_own(one, turn)]
+    if not own:
+        mine = [one for one in coming if one.agreed and one.taker == turn.sender]
+        return await declined(Decline(bin=mine[-1].bin.name), turn) if mine else SILENCE
+    last = own[-1]
+    answer = stays(last.bin, last.custody, last.taker, turn)
+    return replace(answer, strikes=last.agreed)
+
+
+async def changed(plan: Rehanded, turn: Turn) -> Answer:
+    """What the sender hands on is offered anew: for another day, to another."""
+    own = [one for one in await _coming(plan.bin, turn) if _is_own(one, turn)]
+    if not own:
+        return SILENCE
+    last = own[-1]
+    to, on = plan.to or last.taker, plan.on or last.said.on
+    if plan.days and on:
+        on += timedelta(days=plan.days)
+    if (to, on) == (last.taker, last.said.on):
+        return SILENCE
+    there = replace(turn, book=turn.book.without(last.agreed))
+    answer = await offered(Offer(bin=last.bin.name, to=to, on=on), there)
+    if not answer.entries:
+        return answer
+    calls = {*answer.calls, *([last.taker] if last.taker else [])} - {turn.sender}
+    return replace(answer, strikes=last.agreed, calls=sorted(calls))
+
+
+async def _coming(bin: str | None, turn: Turn) -> list[_Coming]:
+    """What is to pass on, of a bin or of all, in the order it was said."""
+    found = []
+    for one in await bins_named(await bin_meant(bin, turn), turn):
+        custody = await present_custody(turn.book, one, turn.today)
+        said = custody.coming or custody.pending(turn.today, turn.book.room.zone)
+        if said and (said.act == "offer" or (said.on or date.min) > turn.today):
+            is_agreed = said.act == "accept"
+            agreed = with_return(said, await custodial.said(turn.book, one)) if is_agreed else []
+            found.append(_Coming(bin=one, custody=custody, said=said, agreed=agreed))
+    return sorted(found, key=lambda one: one.said.id)
+
+
+def _is_own(one: _Coming, turn: Turn) -> bool:
+    """Whether the sender keeps the bin, or has offered it."""
+    writer = one.said.writer if one.said.act == "offer" else None
+    return turn.sender in (one.custody.keeper, writer)
