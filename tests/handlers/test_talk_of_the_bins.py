@@ -212,3 +212,44 @@ async def test_both_bins_just_told_of_have_one_size(db: Database) -> None:
     said = words(await room.says("both 15 litres"))
     assert "the kitchen bin holds 15 L" in said
     assert "the balcony bin holds 15 L" in said
+
+
+@pytest.mark.parametrize(
+    "asked", ["who drained last?", "when was it drained?", "did anyone drain?"]
+)
+async def test_when_it_was_drained_is_told(room: TalkingRoom, asked: str) -> None:
+    await room.says("drained it, 200 ml", who="bram")
+    await room.says("added 300 g of peelings")
+    assert "200 mL drained by bram" in words(await room.says(asked, who="zoe"))
+
+
+@pytest.mark.parametrize(
+    ("said", "bin", "litres", "shared"),
+    [
+        ("one 25 l bin in the cellar, for everyone", "cellar", 25, True),
+        ("1 bin, 15 l, in the yard", "yard", 15, None),
+        ("a 20 litre bucket on the balcony", "balcony", 20, None),
+    ],
+)
+async def test_a_first_bin_is_called_by_where_it_stands(
+    db: Database, said: str, bin: str, litres: float, *, shared: bool | None
+) -> None:
+    room = TalkingRoom(db)
+    await room.says(said)
+    [opened] = await room.standing()
+    assert (opened.act, opened.bin and opened.bin.name) == ("open", bin)
+    assert (opened.facts.capacity_l, opened.facts.shared) == (litres, shared)
+
+
+@pytest.mark.parametrize("said", ["need a 20 L bin in the yard", "20 litre bin in the shop"])
+async def test_a_bin_that_nobody_has_is_not_opened(db: Database, said: str) -> None:
+    room = TalkingRoom(db)
+    await room.says(said)
+    assert await room.standing() == []
+
+
+async def test_turns_at_draining_need_no_bin_named(room: TalkingRoom) -> None:
+    said = words(
+        await room.says("let's take turns draining it: bram and zoe, every two days", who="bram")
+    )
+    assert said.startswith("Turns to drain the shed bin, 2 days each: bram today")

@@ -37,6 +37,7 @@ _DUTIES: tuple[tuple[Duty, frozenset[str]], ...] = (
     ("drain", words_in("drain draining drains drained drainage tap")),
     ("carry", words_in("carry carrying carries move moving haul hauling transport lug lugging")),
 )
+_DRAINING = dict(_DUTIES)["drain"] - {"tap"}
 _START = Late(r"\b(?:from|starting|starts|start|beginning|begin|as of)(?: on)? qday\b")
 
 _HEADED = Late(r"^(?:(?:our|new|the|bin|weekly|draining) ){0,2}rota\b")
@@ -107,7 +108,7 @@ _OURS = frozenset().union(*(words for _, words in _DUTIES)) | words_in(
 def _is_of_bins(message: Message, said: list[Phrase], norms: frozenset[str]) -> bool:
     if any(phrase.bins for phrase in said) or message.bot or _HEADED.match(said[0].text):
         return True
-    return not norms.isdisjoint(BIN_WORDS | {"bins", "buckets", "pails"})
+    return not norms.isdisjoint(BIN_WORDS | _DRAINING | {"bins", "buckets", "pails"})
 
 
 def _named(message: Message) -> Iterator[str]:

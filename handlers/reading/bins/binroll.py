@@ -164,6 +164,8 @@ def _is_sound(roll: Roll) -> bool:
         or one.like is not None
         or roll.sealed
         or _is_numbered_name(one)
+        or bool(one.shared)
+        or one.by_place
     )
     asked = any(piece.said in _ORDERS for piece in roll.pieces if piece.kind == "open")
     return bool(more) or one.many > 1 or asked or _is_had(roll)

@@ -25,6 +25,8 @@ class Told:
     many: int = 1
     holds_kg: float | None = None
     """What is in it by now."""
+    by_place: bool = False
+    """It is called by where it stands, right behind its size."""
     part_full: bool = False
     """Part of it is said to be full."""
     like: str | None = None
@@ -249,12 +251,18 @@ class Roll:
         behind_mass = self.kind(-2) == "mass"
         if self.kind() in ("size", "number", "member", "day", "shared", "joins") or behind_mass:
             return
+        start = self.at - 1
         while self.kind() in ("the", "where", "more"):
             self.at += 1
         place = self._place()
-        if not place:
+        if not place or not _FOR_SALE.isdisjoint(place.split()):
             raise Unlike
-        if self.last is not None and self.last.like and " " not in place:
+        begins = self.litres is not None and (self.last is None or self.parted)
+        if begins and "called" not in self.kinds:
+            self._begin(place, start)  # "a 20 L bin on the balcony"
+            if self.last is not None:
+                self.last.by_place = True
+        elif self.last is not None and self.last.like and " " not in place:
             self.last.name = f"{place} {self.last.like}"  # "another blue bin in the yard"
 
     def size(self, piece: Piece) -> None:
@@ -294,6 +302,8 @@ class Roll:
             ahead += 1
         if self.kind(ahead) == "vessels":
             self.count = piece.number
+        elif piece.number == 1 and self.kind(ahead) == "vessel":
+            return  # "1 bin, 15 L, in the yard"
         elif self.kind() == "share" and self.kind(1) == "full":
             return  # "three quarters full"
         elif self.kind(ahead) == "name" and self.kind(ahead + 1) in ("ones", "vessels"):
@@ -364,6 +374,8 @@ def _next_of(name: str, known: Sequence[str]) -> str:
     return next(f"{name} {k}" for k in range(2, len(known) + 3) if f"{name} {k}" not in known)
 
 
+_FOR_SALE = words_in("shop store supermarket market sale window skip tip dump catalogue advert")
+"""Where a bin may be seen that nobody has."""
 _FURTHER_ONE = words_in("another second third fourth other")
 _OF_THE_LAST = words_in("it he she they this which that belongs keeper for holds takes fits")
 _READERS = {

@@ -40,6 +40,17 @@ _IN_TALK = (
         rf"^(?:and |so )?(?:did|has|have) (?:qmember|anyone|anybody|we) "
         rf"(?:already |just )?{_DEED} {_OF}(?: (?:yet|already|qday))*$"
     ),
+    Late(
+        r"^(?:and |so )?(?:did|has|have) (?:anyone|anybody|somebody|someone|we) (?:already |just )?"
+        r"(?P<deed>drained|drain|sealed|seal|fed|feed)(?: (?:yet|already|qday|lately))*$"
+    ),
+    Late(
+        r"^(?:and |so )?who (?:last )?(?P<deed>drained|sealed|fed|buried)(?: (?:last|time|qday))*$"
+    ),
+    Late(
+        r"^(?:and |so )?when (?:was|did) (?:it|we|you) (?:last )?(?P<deed>drained|drain|sealed|seal|"
+        r"fed|feed|opened|buried|bury)(?: it)?(?: last)?$"
+    ),
 )
 """Asked of us only where the talk is of the bins: else neighbours ask each other."""
 _ABOUT_BIN = (
