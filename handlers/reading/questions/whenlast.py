@@ -48,8 +48,8 @@ _IN_TALK = (
         r"^(?:and |so )?who (?:last )?(?P<deed>drained|sealed|fed|buried)(?: (?:last|time|qday))*$"
     ),
     Late(
-        r"^(?:and |so )?when (?:was|did) (?:it|we|you) (?:last )?(?P<deed>drained|drain|sealed|seal|"
-        r"fed|feed|opened|buried|bury)(?: it)?(?: last)?$"
+        r"^(?:and |so )?when (?:was|did) (?:it|we|you) (?:last )?(?P<deed>drained|drain|sealed|"
+        r"seal|fed|feed|opened|buried|bury)(?: it)?(?: last)?$"
     ),
 )
 """Asked of us only where the talk is of the bins: else neighbours ask each other."""
