@@ -269,4 +269,4 @@ def made_of(shares: Mapping[Kind, float]) -> str:
     if [kind for kind, _ in told] == ["mixed"]:
         return ""
     shown = [(kind, share) for kind, share in told if share >= _LEAST_SHARE][:_MOST_KINDS]
-    return ", ".join(f"{percent(share)} {_KINDS[kind]}" for kind, share in shown)
+    return ", ".join(f"{round(100 * share)} % {_KINDS[kind]}" for kind, share in shown)

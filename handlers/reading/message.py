@@ -12,7 +12,7 @@ from handlers.reading.bins.meantbins import figures_of_speech, no_figures_of_spe
 from handlers.reading.bins.mending import mended
 from handlers.reading.bins.names import by_known_name, find_bot, known_bins, mentions
 from handlers.reading.bins.newbins import said_bins
-from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, more_bins, target_bins
+from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, leading_bin, more_bins, target_bins
 from handlers.reading.bins.wherebins import STANDS, by_where
 from handlers.reading.calendar.days import Day, read_days
 from handlers.reading.context import Context
@@ -283,6 +283,8 @@ def _further_bins(
     found = [by_known_name(ref, context.bins) for ref in said]
     if context.in_room and amounts:
         found += by_further_number(words, norms, context.bins)
+    if context.in_room and not known and not found:
+        found += leading_bin(words, norms)
     if amounts:
         alone = not known and not found
         found += target_bins(

@@ -253,3 +253,30 @@ async def test_turns_at_draining_need_no_bin_named(room: TalkingRoom) -> None:
         await room.says("let's take turns draining it: bram and zoe, every two days", who="bram")
     )
     assert said.startswith("Turns to drain the shed bin, 2 days each: bram today")
+
+
+@pytest.mark.parametrize(
+    ("said", "act"),
+    [
+        ("porch: 300 g of rice", "layer"),
+        ("drained porch this morning, only 50 ml", "drain"),
+        ("porch is full and sealed", "seal"),
+        ("green is sealed", "seal"),
+    ],
+)
+async def test_what_is_told_of_another_place_is_not_done_to_the_only_bin(
+    room: TalkingRoom, said: str, act: str
+) -> None:
+    before = len(await room.standing())
+    await room.says(said)
+    told = (await room.standing())[before:]
+    assert all(entry.act == act and entry.bin and entry.bin.name != "shed" for entry in told)
+
+
+@pytest.mark.parametrize(
+    "said", ["the kitchen is full of people", "kitchen: 2 kg flour left", "the garden is dug over"]
+)
+async def test_a_place_of_other_talk_is_no_bin(room: TalkingRoom, said: str) -> None:
+    before = await room.standing()
+    await room.says(said)
+    assert await room.standing() == before

@@ -141,6 +141,7 @@ def more_bins(
             continue
         new = by_one_word and _is_new(words[i])
         called = _is_called_so(words, norms, i)
+        called = called or (norm in PLACE_NAMES and norms[i - 1] in SHUT_OR_DRAWN)
         if not (norm in TOLD_BY or called or (ends and (new or norm in PLACE_NAMES))):
             continue
         if ends:
@@ -157,6 +158,24 @@ def more_bins(
             out.append(BinRef(i, i + 1, words[i].text, plain=True))
             ends.add(i + 1)
     return out
+
+
+def leading_bin(words: Sequence[Word], norms: Sequence[str]) -> list[BinRef]:
+    """ "Porch: 300 g of rice", "the porch is full and sealed": a colour or a place that no bin has,
+    of which the whole message is told.
+    """
+    at = 1 if norms[:1] and norms[0] in _ARTICLES else 0
+    if norms[at : at + 1] == [] or norms[at] not in TOLD_BY | PLACE_NAMES:
+        return []
+    behind = norms[at + 1 : at + 2]
+    listed = behind == [":"] and at + 2 < len(words) and words[at + 2].kind == "number"
+    listed = listed and _AT_HAND.isdisjoint(norms)  # "kitchen: 2 kg of flour left"
+    told = behind in (["is"], ["'s"]) and not _DONE_TO.isdisjoint(norms[at + 2 : at + 6])
+    return [BinRef(at, at + 1, words[at].text, plain=True)] if listed or told else []
+
+
+_DONE_TO = words_in("sealed drained buried")
+_AT_HAND = words_in("left remaining need needs needed buy order")
 
 
 def _is_called_so(words: Sequence[Word], norms: Sequence[str], i: int) -> bool:
