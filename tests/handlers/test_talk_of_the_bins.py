@@ -183,7 +183,10 @@ async def test_what_is_asked_of_other_things_is_left_to_others(
     assert await room.says(asked, who="bram") == []
 
 
-@pytest.mark.parametrize("asked", ["when's it ready?", "can we dig it in on Saturday?"])
+@pytest.mark.parametrize(
+    "asked",
+    ["when's it ready?", "can we dig it in on Saturday?", "how long now", "how long to go?"],
+)
 async def test_it_is_the_bin_that_is_to_be_buried(room: TalkingRoom, asked: str) -> None:
     await room.says("sealed the shed bin")
     said = words(await room.says(asked, who="zoe"))
@@ -280,3 +283,15 @@ async def test_a_place_of_other_talk_is_no_bin(room: TalkingRoom, said: str) -> 
     before = await room.standing()
     await room.says(said)
     assert await room.standing() == before
+
+
+@pytest.mark.parametrize("said", ["in it went, 1.3 kg", "mine went in, 1.3 kg"])
+async def test_what_went_in_behind_other_words_is_asked_about(room: TalkingRoom, said: str) -> None:
+    await room.says("I'll drop mine off tonight", who="bram")
+    assert words(await room.says(said, who="bram")) == "Shall I write down 1.3 kg?"
+
+
+@pytest.mark.parametrize("said", ["in we went, 12 km", "how long?"])
+async def test_what_went_elsewhere_is_left_alone(room: TalkingRoom, said: str) -> None:
+    await room.says("the train was late again", who="bram")
+    assert await room.says(said, who="bram") == []

@@ -125,7 +125,19 @@ def leaning(act: Act | Plan, message: Message, since: Since) -> Leaning:
         return Leaning.MEANT
     if isinstance(told, Retract) or _corrects(message) or message.has(_MORE):
         return _openly(told, message, since)
-    return _barely(told, message, since)
+    barely = _barely(told, message, since)
+    if barely is Leaning.ANOTHERS and _went_in(told, message):
+        return Leaning.DOUBTFUL
+    return barely
+
+
+def _went_in(told: Amend | Layer | Drain, message: Message) -> bool:
+    """ "In it went, 1.3 kg": it went in somewhere, while the room talks of its bins."""
+    measured = isinstance(told, Layer) and bool(told.mass_kg or told.volume_l)
+    return measured and message.context.of_bins and message.has(_INSIDE)
+
+
+_INSIDE = words_in("in into topped")
 
 
 def _openly(told: Amend | Retract | Layer | Drain, message: Message, since: Since) -> Leaning:

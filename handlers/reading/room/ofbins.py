@@ -13,8 +13,9 @@ _BROKEN = words_in(
     "tap lid spigot leak leaks leaking ruined lost fine good ok okay normal bad "
     "throw saved ready ripe bury dig ground soil"
 )
+_PUT = words_in("went gone topped added put dropped fed chucked")
 _COLD = words_in("frozen froze frost cold warm hot degrees gets longer")
-_CUES = SIGNS | _HARM | _BROKEN | _COLD
+_CUES = SIGNS | _HARM | _BROKEN | _PUT | _COLD
 _ASKING = words_in(
     "what whats which who whos why how where when is are was can could may will do does did should "
     "any and must"
