@@ -291,7 +291,7 @@ async def test_what_went_in_behind_other_words_is_asked_about(room: TalkingRoom,
     assert words(await room.says(said, who="bram")) == "Shall I write down 1.3 kg?"
 
 
-@pytest.mark.parametrize("said", ["in we went, 12 km", "how long?"])
+@pytest.mark.parametrize("said", ["in we went, 12 km", "how long?", "can I help"])
 async def test_what_went_elsewhere_is_left_alone(room: TalkingRoom, said: str) -> None:
     await room.says("the train was late again", who="bram")
     assert await room.says(said, who="bram") == []

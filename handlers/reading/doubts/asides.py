@@ -103,9 +103,13 @@ def _is_no_such_answer(kind: str, message: Message) -> bool:
             return _is_no_refusal(message)
         case "later":
             return message.has(_SAYING) and _WISHED_ELSE.search(plain_text(message)) is not None
+        case "ask help" if _OFFERS_HELP.search(message.body):
+            return True
     return kind in _NO_THANKS and is_only_thanks(message)
 
 
+_OFFERS_HELP = Late(r"(?i)\b(?:can|could|may|shall) (?:i|we) help\b")
+"""What a neighbour is offered."""
 _NO_THANKS = ("done", "set", "ask help")
 """Kinds that nothing but thanks or praise is not, though the bot is called in it."""
 
