@@ -1,7 +1,8 @@
 """The one door: any text is read, in time linear in its length."""
 
 import time
-from datetime import datetime
+from dataclasses import replace
+from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -9,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from handlers.reading.actjson import as_json
+from handlers.reading.acts import Bury, Drain, Layer
 from handlers.reading.explain import explain
 from handlers.reading.read import read
 from tests.reading.context import acts, group
@@ -114,3 +116,12 @@ def test_an_explanation_names_what_was_found_and_why() -> None:
     lines = explain("added 2 kg peel to the shed", group())
     assert "“2 kg”: mass 2" in lines
     assert any(line.startswith("layer: ") for line in lines)
+
+
+@pytest.mark.parametrize("signs", ["🏴", "-", "…", "Sunn\ny? No, no place in there, sorry."])
+@pytest.mark.parametrize("after_bot", [False, True])
+def test_signs_without_words_are_read_behind_any_record(signs: str, *, after_bot: bool) -> None:
+    on = date(2026, 6, 1)
+    for last in (Bury(bin="shed", on=on), Layer(mass_kg=2.0, bin="shed", on=on), Drain(bin="shed")):
+        context = replace(group(), in_room=True, after_bot=after_bot, last=last)
+        assert not any(isinstance(act, Bury | Layer | Drain) for act in read(signs, context))

@@ -16,7 +16,7 @@ def place_owed(message: Message) -> Amend | None:
     last, norms = message.context.last, message.norms
     if not isinstance(last, Bury) or message.bins or message.days or message.amounts:
         return None
-    if is_asking(message) or message.clauses[0].verb is not None:
+    if is_asking(message) or any(c.verb is not None for c in message.clauses[:1]):
         return None
     led = next((i for i, norm in enumerate(norms) if norm not in _BEFORE_PLACE), len(norms))
     refused = norms.index("not") if "not" in norms else len(norms)

@@ -36,7 +36,8 @@ def _deny(clauses: Sequence[Clause]) -> None:
     """ "Drained the shed? No, not I": the sender asks for the others, and denies it; "added
     2 kg, anything else? No" denies no deed.
     """
-    if clauses[-1].verb is not None and all(clause.sense in ("did", "none") for clause in clauses):
+    last = clauses[-1].verb if clauses else None
+    if last is not None and all(clause.sense in ("did", "none") for clause in clauses):
         for clause in clauses:
             clause.sense = "not"
 
