@@ -21,7 +21,7 @@ from handlers.reading.weighed import told
 def beside_the_last(message: Message) -> tuple[Act, ...]:
     """What comes to the layer that another has just told, in the same bin."""
     said = put_in_besides(message)
-    acts = told(read_message(f"added {said}", message.context)) if said else ()
+    acts = _told_as_added(said, message) if said else ()
     if not all(isinstance(act, Layer) and act.bin is None for act in acts):
         return ()
     bin = getattr(message.context.just_told, "bin", None)
@@ -61,7 +61,7 @@ def of_amount_alone(message: Message) -> tuple[Act, ...]:
     if not is_bare(message):
         return ()
     said = message.text(0, len(message.words)).removeprefix("put ")
-    acts = told(read_message(f"added {said}", message.context))
+    acts = _told_as_added(said, message)
     layers = [act for act in acts if isinstance(act, Layer)]
     if not layers or len(layers) < len(acts):
         return ()
@@ -71,10 +71,9 @@ def of_amount_alone(message: Message) -> tuple[Act, ...]:
 def of_group(message: Message) -> tuple[Act, ...]:
     """The layer of a group or class: into which of several bins is asked."""
     said = behind_a_group(message)
-    rest = read_message(said, message.context) if said else None
-    if rest is None or not is_bare(rest):
+    if not said or not is_bare(read_message(said, message.context)):
         return ()
-    acts = told(read_message(f"added {said}", message.context))
+    acts = _told_as_added(said, message)
     layers = [act for act in acts if isinstance(act, Layer)]
     return tuple(replace(act, each="either") for act in layers) if len(layers) == len(acts) else ()
 
@@ -85,5 +84,10 @@ def without_bran(message: Message) -> tuple[Act, ...]:
     if said is None:
         return ()
     rest = read_message(said, message.context)
-    acts = told(read_message(f"added {said}", message.context) if is_bare(rest) else rest)
+    acts = _told_as_added(said, message) if is_bare(rest) else told(rest)
     return acts if all(isinstance(act, Layer | Drain) for act in acts) else ()
+
+
+def _told_as_added(said: str, message: Message) -> tuple[Act, ...]:
+    """What the words would tell behind "added", in the place of the message."""
+    return told(read_message(f"added {said}", message.context))

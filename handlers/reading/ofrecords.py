@@ -22,6 +22,7 @@ from handlers.reading.message import Message, read_message
 from handlers.reading.records import RECORD_KINDS
 from handlers.reading.replies import replies
 from handlers.reading.weighed import kind_of, told
+from handlers.reading.words.once import once
 
 
 def of_the_record(message: Message) -> tuple[Act, ...]:
@@ -59,6 +60,7 @@ def right_of_struck(message: Message) -> tuple[Act, ...]:
     return tuple(act for act in replies(rest) if isinstance(act, Amend))
 
 
+@once
 def _behind_striking(message: Message) -> Message | None:
     """What is told behind a striking out, by itself."""
     at = behind_striking(message) if message.has(STRIKING) else 0

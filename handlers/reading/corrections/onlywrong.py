@@ -11,31 +11,31 @@ ONLY_WRONG, WRONG_BIN = "called wrong, and not how", "in the wrong bin, and not 
 """Rules of a striking out before which the bot asks what was wrong."""
 
 _THAT = r"(?:that|this|it|thats|its)(?: (?:one|record|entry|amount))?(?: (?:was|is|'s|went))*"
-_LEAD = r"^(?:(?:no|nope|sorry|oops|hey|wait|ah|oh|but|actually|hang on|,|[.]) )*"
-_END = r"(?: (?:sorry|mate|again|i think|though|,|[.!]))*$"
+LEAD = r"^(?:(?:no|nope|sorry|oops|hey|wait|ah|oh|but|actually|hang on|,|[.]) )*"
+END = r"(?: (?:sorry|mate|again|i think|though|,|[.!]))*$"
+"""What may stand before and behind the few words that put a record right."""
 _BIN = Late(
-    _LEAD
-    + rf"(?:(?:{_THAT} )?(?:(?:in|into|to) )?(?:the )?(?:wrong (?:bin|one)|other (?:one|bin))|"
+    LEAD + rf"(?:(?:{_THAT} )?(?:(?:in|into|to) )?(?:the )?(?:wrong (?:bin|one)|other (?:one|bin))|"
     rf"{_THAT} (?:a )?different (?:one|bin)|(?:{_THAT} )?not (?:in )?that (?:bin|one)|"
     r"you(?:ve)? (?:have )?(?:put|logged|wrote|written|got|recorded|noted)"
     r"(?: (?:that|it|this|mine))?(?: down)?(?: (?:in|to|into|under|for|on))? the wrong (?:bin|one))"
-    + _END
+    + END
 )
 _WRONG = Late(
-    _LEAD + rf"(?:{_THAT} (?:all |just |not |the )*(?:wrong|correct|incorrect)"
+    LEAD + rf"(?:{_THAT} (?:all |just |not |the )*(?:wrong|correct|incorrect)"
     r"(?: amount| number| figure)?|(?:that|it|this) (?:'s |is |was )?(?:not|isnt|wasnt)(?: right)?)"
-    + _END
+    + END
 )
 _ENTRY = (
     r"(?:(?:my|the|that|this|our) (?:(?:very )?(?:last|previous|latest|recent) "
     r"(?:entry|record|layer|log|one|message)|(?:last|previous|entry|record)))"
 )
 _TO_CORRECT = Late(
-    _LEAD + r"(?:(?:please|pls|kindly|bot|just|can|could|would|will|you|we|i|let|me|have|need|want|"
+    LEAD + r"(?:(?:please|pls|kindly|bot|just|can|could|would|will|you|we|i|let|me|have|need|want|"
     r"like|'d|id|got|gotta|to) )*"
     r"(?:correct|fix|amend|change|edit|update|adjust|alter|rectify) "
-    rf"{_ENTRY}(?: (?:for me|please|pls|thanks|bot))*{_END}|{_LEAD}{_ENTRY} (?:needs?|wants?) "
-    rf"(?:correcting|fixing|amending|changing|editing|to be (?:corrected|fixed|changed)){_END}"
+    rf"{_ENTRY}(?: (?:for me|please|pls|thanks|bot))*{END}|{LEAD}{_ENTRY} (?:needs?|wants?) "
+    rf"(?:correcting|fixing|amending|changing|editing|to be (?:corrected|fixed|changed)){END}"
 )
 """A correction is announced, and not said: "please correct my last entry"."""
 _CAN_I = Late(r"\b(?:can|could|would|will) (?:i|we)\b")

@@ -1,6 +1,7 @@
 """What was done put right: "sealed it, I mean" behind "buried it", "no, drained"."""
 
 from handlers.reading.acts import Act, Bury, Drain, Retract, Seal
+from handlers.reading.corrections.onlywrong import END, LEAD
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
 from handlers.reading.words.late import Late
@@ -43,12 +44,6 @@ def _told_else(message: Message) -> tuple[Act, ...]:
     )
 
 
-_LEAD = r"^(?:(?:no|nope|sorry|oops|hey|wait|ah|oh|but|actually|hang on|,|[.]) )*"
-
-
-_END = r"(?: (?:sorry|mate|again|i think|though|,|[.!]))*$"
-
-
 def _denied(message: Message) -> tuple[Act, ...]:
     """ "Not sealed, drained": the deed just told is struck out, with the one done in its place;
     "it's not sealed" strikes it out alone.
@@ -76,8 +71,8 @@ def _denied(message: Message) -> tuple[Act, ...]:
 _DID = r"(?:drained|sealed|buried)"
 _SAID = r"(?:(?:i|we|it|that|have|has|been|was|is|'s|only|just|actually|but) )*"
 _ANOTHER_DEED = Late(
-    rf"{_LEAD}(?:{_SAID}(?:not|isnt|wasnt|havent|didnt) (?P<denied>{_DID})(?: it)?(?: yet| ,| but)*"
+    rf"{LEAD}(?:{_SAID}(?:not|isnt|wasnt|havent|didnt) (?P<denied>{_DID})(?: it)?(?: yet| ,| but)*"
     rf"(?: {_SAID}(?P<done>{_DID})(?: it)?)?|"
     rf"{_SAID}(?P<done2>{_DID})(?: it)?(?: ,| and)* not (?P<denied2>{_DID})|"
-    rf"(?:i |we )?(?:only|just) (?P<only>{_DID}) it){_END}"
+    rf"(?:i |we )?(?:only|just) (?P<only>{_DID}) it){END}"
 )
