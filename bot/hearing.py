@@ -140,7 +140,7 @@ class Hearing:
             question = await asked.of_another(said, turn, self.talk)
         if question is None:
             return False
-        stands = BIN_STANDS if question.lacks == "bin" else QUESTION_STANDS
+        stands = BIN_STANDS if question.lacks in ("bin", "leave") else QUESTION_STANDS
         if said.at - question.asked_at > stands:
             return False
         if question.lacks == "yes" and turn.refers_to is None:
@@ -281,21 +281,29 @@ class Hearing:
             turn = await self._turn(reacted.event, reacted.at)
             if promise := await favours.taken_by_mark(trace, turn):
                 await self._take_up(await arranging.answer(promise, turn), turn)
-        if trace is None or trace.sender != reacted.sender:
+        if await self._settled_by_mark(reacted, key, event):
             return
-        question = await self.book.question_about(event)
-        if question and question.lacks == "yes" and key in marks.YES | marks.NO:
-            word = "yes" if key in marks.YES else "no"
-            acts = await unsure.settled(word, question, self.book)
-            await self._settle(question, acts or [], reacted.event)
-            await self.replying.to(event, reacted.event)
-        elif key in marks.STRIKE:
+        if trace and trace.sender == reacted.sender and key in marks.STRIKE:
             turn = await self._turn(event, trace.at, cause=reacted.event)
             undone = await corrections.undo(event, turn)
             await keeping.carry_out(turn, undone)
             if undone.strikes or undone.entries:
                 self.replying.say(corrections.undone_words(undone, turn))
                 await self.replying.anew(event, reacted.event)
+
+    async def _settled_by_mark(self, reacted: Reacted, key: str, event: str) -> bool:
+        """Whether it was set on a question of ours by whom that was asked of, and answers it."""
+        question = await self.book.question_about(event)
+        if question is None or question.lacks not in ("yes", "leave"):
+            return False
+        asked_of = question.sender == await self.book.name_of(reacted.sender)
+        if not asked_of or key not in marks.YES | marks.NO:
+            return False
+        word = "yes" if key in marks.YES else "no"
+        acts = await unsure.settled(word, question, self.book)
+        await self._settle(question, acts or [], reacted.event)
+        await self.replying.to(event, reacted.event)
+        return True
 
     async def _answers_offer(self, reacted: Reacted, key: str) -> bool:
         """Whether it was set on an offer, and so accepts or declines it."""

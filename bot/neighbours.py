@@ -153,13 +153,18 @@ async def is_answered(said: Said, talk: Talk) -> bool:
         if (before.mark or "").startswith(ASKS):
             asked = before.at
             break
-    return asked is not None and not await _reminded_since(asked, talk)
+    return asked is not None and not await _turned_to_all_since(asked, talk)
 
 
-async def _reminded_since(moment: datetime, talk: Talk) -> bool:
-    """Whether our last words were unasked, and came later: "done" is then of what they name."""
+async def _turned_to_all_since(moment: datetime, talk: Talk) -> bool:
+    """Whether our last words came later, and were unasked or an offer to somebody: "done" is then
+    of what they name, and "happy to" takes what they offer.
+    """
     latest = await outbox.latest(talk.book.db, talk.book.room.id)
-    return latest is not None and latest[0].kind in REMINDERS and latest[1] > moment
+    if latest is None or latest[1] <= moment:
+        return False
+    told = await talk.book.of_event(latest[0].to_event) if latest[0].to_event else []
+    return latest[0].kind in REMINDERS or any(one.act in ("offer", "swap") for one in told)
 
 
 async def for_us(

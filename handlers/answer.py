@@ -14,7 +14,7 @@ from storage.book import Book
 from storage.moments import local_day
 from storage.rows import Due, Entry, Facts, Member, NewEntry, Units
 
-Lacking = Literal["yes", "bin", "size", "which", "amount", "day", "task"]
+Lacking = Literal["yes", "bin", "size", "which", "amount", "day", "task", "leave"]
 """What would settle a question: a yes, a bin or which one, a bin's size, how much, what day."""
 
 
@@ -116,11 +116,13 @@ class Query:
 
     guess: str
     lacks: Lacking
+    of: str | None = None
+    """Who is to answer it; None: the sender."""
 
     @classmethod
-    def about(cls, *acts: Act, lacks: Lacking) -> "Query":
+    def about(cls, *acts: Act, lacks: Lacking, of: str | None = None) -> "Query":
         """The question about these acts."""
-        return cls(guess=json.dumps([as_json(act) for act in acts]), lacks=lacks)
+        return cls(guess=json.dumps([as_json(act) for act in acts]), lacks=lacks, of=of)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

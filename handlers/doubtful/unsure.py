@@ -7,7 +7,7 @@ from dataclasses import replace
 from zoneinfo import ZoneInfo
 
 from handlers.answer import Answer, Query, Turn
-from handlers.doubtful import binscaught, nosuchbin
+from handlers.doubtful import binscaught, leave, nosuchbin
 from handlers.doubtful.confirming import changed, in_other_words, with_food
 from handlers.doubtful.guessed import all_guessed, amount_of, of_home, whole_lot
 from handlers.doubtful.placed import OWN_BIN, divided, placed
@@ -123,8 +123,18 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
             return found
         right = _another_amount(words, question, book)
         return right or with_food(words, guess, question.asked_at, book.room)
+    if question.lacks == "leave":
+        [wish] = guess_of(question)
+        return await leave.given(words, wish, question, book)
     if not said or len(said) > MOST_WORDS.get(question.lacks, MOST_ANSWER_WORDS):
         return None
+    return await _in_few_words(words, said, question, book)
+
+
+async def _in_few_words(
+    words: str, said: list[str], question: Question, book: Book
+) -> list[Act] | None:
+    """What a bin, a day, a job, a size or an amount stands for, as the question lacks it."""
     if question.lacks == "which":
         return await _which(said, question, book)
     if question.lacks == "day":

@@ -187,6 +187,8 @@ class Offer(_Act):
     on: date | None = None
     days: float | None = None
     """For how many days, told only in a room."""
+    wished: bool | None = None
+    """Its receiver has asked for the bin, so that it need not be asked; never read from words."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

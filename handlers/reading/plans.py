@@ -33,6 +33,8 @@ from handlers.reading.arrangements.turntaking import CUES as TURN_CUES
 from handlers.reading.arrangements.turntaking import turntaking
 from handlers.reading.arrangements.upkeep import CUES as UPKEEP_CUES
 from handlers.reading.arrangements.upkeep import upkeep
+from handlers.reading.arrangements.wanting import CUES as WANTING_CUES
+from handlers.reading.arrangements.wanting import wanting
 from handlers.reading.arrangements.whokeeps import CUES as KEEPING_CUES
 from handlers.reading.arrangements.whokeeps import who_keeps
 from handlers.reading.bins.binroll import bins_told
@@ -90,6 +92,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (away_changed, AWAY_CHANGED_CUES),
     (absences, ABSENCE_CUES),
     (who_keeps, KEEPING_CUES),
+    (wanting, WANTING_CUES),
     (favours, FAVOUR_CUES),
     (deed_days, DEED_DAY_CUES),
     (after_care, AFTER_CARE_CUES),

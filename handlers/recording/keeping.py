@@ -44,7 +44,7 @@ async def carry_out(turn: Turn, answer: Answer) -> None:
         question = Question(
             id=0,
             event=turn.event,
-            sender=turn.sender,
+            sender=answer.query.of or turn.sender,
             guess=answer.query.guess,
             lacks=answer.query.lacks,
             asked_at=turn.now,

@@ -8,7 +8,16 @@ from handlers.asked import history, labels
 from handlers.reading.acts import Decline, Offer
 from handlers.reading.arrangements import communal as said
 from handlers.recording import renaming, rules
-from handlers.sharing import custody, handover, rearranging, received, rehanding, rota, swaps
+from handlers.sharing import (
+    custody,
+    handover,
+    rearranging,
+    received,
+    rehanding,
+    rota,
+    swaps,
+    wishes,
+)
 
 
 async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # one line for each
@@ -20,6 +29,8 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
             )
         case said.Taking():
             return await received.had(plan, turn)
+        case said.Wanting():
+            return await wishes.wanted(plan, turn)
         case said.Refusing():
             return await custody.declined(Decline(bin=plan.bin), turn)
         case said.Withdrawing():

@@ -73,6 +73,9 @@ async def offered(act: Offer, turn: Turn) -> Answer:
         refused = await refusal("take", turn)
     if refused:
         return Answer(say=refused)
+    if known and receiver and act.wished:
+        taken = Accept(bin=name, on=act.on)
+        return await _passes(known, custody, None, taken, replace(turn, sender=receiver))
     lent = Facts(days=lent_days(act.days))
     entry = turn.entry("offer", bin=name, on=act.on, receiver=receiver, facts=lent)
     # Whoever hands on a bin that the book does not know has had it so far.

@@ -55,6 +55,15 @@ class Taking:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Wanting:
+    """The sender asks to have a bin that another keeps."""
+
+    bin: str | None = None
+    """None: the one that was just spoken of."""
+    on: date | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Refusing:
     """The sender does not take what is on offer."""
 
@@ -280,6 +289,7 @@ class Story:
 Communal = (
     Handing
     | Taking
+    | Wanting
     | Refusing
     | Withdrawing
     | Rehanded

@@ -261,3 +261,13 @@ async def test_who_has_a_bin_back_that_was_given_for_good_keeps_it(room: Talking
     [said] = await room.says("got it back")
     assert said.body.startswith("Ines keeps the yard bin now.")
     assert await room.keeper("yard") == "ines"
+
+
+async def test_a_yes_right_behind_the_offer_takes_it_though_a_neighbour_asked_before(
+    room: TalkingRoom,
+) -> None:
+    await room.says("how hot was your oven, Bram?", who="mei")
+    [offer] = await room.says("handing the yard bin to Bram")
+    assert offer.body.startswith("Bram, will you take the yard bin")
+    [taken] = await room.says("yep happy to", who="bram")
+    assert taken.body.startswith("Bram keeps the yard bin now.")
