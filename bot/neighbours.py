@@ -65,7 +65,9 @@ async def not_among_others(
         return list(acts)
     if any(isinstance(act, Ask) and is_of_the_bins(act, reading.message) for act in acts):
         return list(acts)
-    drained = isinstance(reading.context.just_told, Drain)
+    drained = any(
+        isinstance(told, Drain) for told in (reading.context.last, reading.context.just_told)
+    )
     if drained and all(isinstance(act, Ask) and act.topic == "dilution" for act in acts):
         return list(acts)
     of_book = all(isinstance(act, Ask) and act.topic in _OF_THE_BOOK for act in acts)

@@ -48,10 +48,11 @@ from handlers.reading.food.quantities import is_of_naught, scrap_amounts
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
 from handlers.reading.measures.amounts import Amount
-from handlers.reading.message import Message
+from handlers.reading.message import LIQUID, Message
 from handlers.reading.people.namesakes import is_of_namesake
 from handlers.reading.questions.askedfigures import filled
 from handlers.reading.questions.asks import asking
+from handlers.reading.questions.briefly import PLANTS
 from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scraps
 from handlers.reading.scores import Scores
 from handlers.reading.words.late import Late
@@ -83,8 +84,23 @@ def supplied(kind: str, message: Message, scores: Scores) -> Sequence[Act]:
         return ()
     if topic == "allowed" and not message.items and len(message.norms) <= _TOO_FEW:
         return ()  # "ok?"
+    if topic == "dilution" and _is_of_clippings(message):
+        return ()
+    if topic == "starter" and not message.bran() and message.has(_ANEW):
+        return ()  # "do we have to start over?"
     act = _asked(topic, message) if name == "ask" else _answer(name, message)
     return () if act is None else (act,)
+
+
+_CUT = words_in("clippings cuttings mowings trimmings")
+_ANEW = words_in("over anew afresh scratch")
+
+
+def _is_of_clippings(message: Message) -> bool:
+    """ "Half a bag of lawn clippings, can the drum have that?": the lawn is not to be watered."""
+    cut = indexes([i for i in message.items if message.has(_CUT, i.start, i.end)])
+    grown = {i for i, norm in enumerate(message.norms) if norm in PLANTS}
+    return bool(cut & grown) and grown <= cut and not message.has(LIQUID | {"water"})
 
 
 _TOO_FEW = 2

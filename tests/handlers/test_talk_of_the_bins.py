@@ -62,6 +62,33 @@ async def test_what_is_of_else_is_no_sign(room: TalkingRoom, said: str) -> None:
     assert (await room.standing())[-1].act == "layer"
 
 
+@pytest.mark.parametrize(
+    ("asked", "answered"),
+    [
+        ("how much water I must add", "150 mL of liquid in 15 L of water"),
+        ("could we put it on the roses by the door", "for established beds"),
+        ("can it go on our house plants?", "for pots and house plants"),
+    ],
+)
+async def test_what_is_asked_of_what_was_just_drained(
+    room: TalkingRoom, asked: str, answered: str
+) -> None:
+    await room.says("drained 150 ml", who="bram")
+    assert answered in words(await room.says(asked, who="bram"))
+
+
+@pytest.mark.parametrize(
+    "asked", ["when do we dig next?", "when's the next time we bury?", "when can we bury next?"]
+)
+async def test_the_next_of_a_deed(room: TalkingRoom, asked: str) -> None:
+    assert words(await room.says(asked)) == "No bin is sealed yet, so none is ready to bury."
+
+
+async def test_clippings_of_the_lawn_are_not_to_be_watered(room: TalkingRoom) -> None:
+    told = words(await room.says("two sacks of lawn clippings here, would the shed bin like some"))
+    assert "water" not in told
+
+
 async def test_after_other_talk_it_is_of_no_bin(room: TalkingRoom) -> None:
     await room.says("my sister is coming on Friday", who="zoe")
     await room.says("the bus was late again", who="bram")
@@ -69,7 +96,13 @@ async def test_after_other_talk_it_is_of_no_bin(room: TalkingRoom) -> None:
     assert (await room.standing())[-1].act == "layer"
 
 
-@pytest.mark.parametrize("asked", ["is it ruined?", "do we throw it away?", "is it still good?"])
+@pytest.mark.parametrize(
+    "asked",
+    [
+        *("is it ruined?", "do we throw it away?", "is it still good?", "is it dead?"),
+        *("should we worry?", "do we need to start over?", "is that supposed to look like that?"),
+    ],
+)
 async def test_what_is_asked_of_a_sign_just_told(room: TalkingRoom, asked: str) -> None:
     await room.says("some of it is green now", who="bram")
     assert "Lift out the mouldy scraps" in words(await room.says(asked, who="zoe"))

@@ -42,7 +42,6 @@ def dilution_of(q: Question, name: str | None) -> Ask:
     )
 
 
-_LEANING = words_in("that it this")
 _SPOON_L = 0.25
 """Litres; the smaller of two amounts, if it is no more, is that of the liquid."""
 

@@ -96,11 +96,21 @@ def whether_done(text: str, member: str | None) -> Ask | None:
 
 
 def of_it(text: str) -> Ask | None:
-    """ "When's it ready?", "can we dig it in on Saturday?", while the talk is of the bins."""
+    """ "When's it ready?", "can we dig it in on Saturday?", "when do we drain next?", while the
+    talk is of the bins.
+    """
+    if match := _DEED_NEXT.fullmatch(text):
+        return Ask(topic="due", what=ACTS[match["verb"] or match["time"]])
     asked = _IT_READY.fullmatch(text) or _MAY_IT.fullmatch(text)
     return Ask(topic="due", what="bury") if asked else None
 
 
+_DEED_NEXT = Late(
+    rf"{BEFORE}(?:when (?:do|will|can|should|shall|are) (?:we|i) (?:next )?(?:going to )?"
+    r"(?P<verb>dig|bury|drain|seal)(?: (?:in|one|anything|a bin))?(?: next| again| the next one)|"
+    r"when(?: is|s| 's) (?:the |our )?next (?:time (?:that )?(?:we|i) )?(?:have to |need to |can )?"
+    rf"(?P<time>dig|bury|drain|seal)){AFTER}(?: \?)?"
+)
 _IT = r"(?:it|they|them|that(?: one)?|this(?: one)?|ours|mine|the bin|the bucket)"
 _IT_READY = Late(
     rf"{BEFORE}when(?: is| 's| are| 're| will|s)? {_IT}(?: be)? (?:ready|ripe|done|finished)"

@@ -233,7 +233,9 @@ def _of_drawn(message: Message) -> tuple[Act, ...]:
 
 _NEEDED = (
     r"(?: (?:(?:do|does|did|should|must|will|would) (?:we|i|it|that|you)(?: (?:need|want|take|use|"
-    r"add|put|have))?|goes|is needed|to that|to it|with it|with that|for it|for that|then|in|on))*"
+    r"add|put|have))?|(?:we|i|you|it) (?:must|should|need|needs|have|has|want)(?: to)?"
+    r"(?: (?:add|put|use|have|mix in|take))?|goes|is needed|to that|to it|with it|with that|"
+    r"for it|for that|then|in|on))*"
 )
 _WATER = Late(rf"^(?:(?:and|so|ok|but|,) )*(?:how much|what about) water{_NEEDED}$")
 _MADE_WITH = Late(

@@ -59,7 +59,8 @@ _LEAD = (
 )
 _TAIL = (
     r"(?: (?:please|then|exactly|again|thanks|bot|anyway|though|now|at all|in general|with this|"
-    r"for bokashi|with bokashi|in bokashi|do you think|here|really|first|today|too|properly))*"
+    r"for bokashi|with bokashi|in bokashi|do you think|here|really|first|today|too|properly|"
+    r"normally|usually|afterwards|after))*"
 )
 _NAMED = {
     "<i>": r"(?:i|we|you|one|people)",
@@ -68,8 +69,8 @@ _NAMED = {
         r"(?:qbin|bins?|buckets?|pails?|barrels?|tubs?|drums?)|it|one)"
     ),
     "<it>": (
-        r"(?:it|them|this|that|the (?:stuff|scraps|contents|ferment|bokashi|qbin|bin|bucket|"
-        r"layers?))"
+        r"(?:it|them|this|that|the (?:finished |fermented |ready |old )?(?:stuff|scraps|contents|"
+        r"ferment|bokashi|qbin|bin|bucket|layers?))"
     ),
     "<may>": (
         r"(?:can|could|may|should|do|must|am|are|is it ok(?:ay)? (?:if|to)|is it safe to|would)"

@@ -6,6 +6,7 @@ from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text, with_people
 from handlers.reading.questions.briefly import MAY_GO_ON, POURED_ON
 from handlers.reading.questions.outrightwords import BED_WORDS, OUTRIGHTS
+from handlers.reading.words.asking import is_question
 from handlers.reading.words.binwords import BinRef
 from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes, unheld
@@ -49,7 +50,8 @@ _MAY = words_in("can may could should will would")
 def asked_outright(message: Message) -> Topic | None:
     """The topic that a message can only ask about, if its words are such."""
     if _is_of_liquid(message.context) and _is_for_plants(message):
-        return "dilution" if any(sentence.asked for sentence in message.sentences) else None
+        asked = any(sentence.asked for sentence in message.sentences)
+        return "dilution" if asked or is_question(message.norms, False, frozenset()) else None
     if _is_next_bin(message):
         return "bin"
     words = _CUES.intersection(message.norms)
@@ -65,9 +67,8 @@ def asked_outright(message: Message) -> Topic | None:
 
 def _is_of_liquid(context: Context) -> bool:
     """Whether the talk is of a bin's liquid: it was drained, or asked about, last."""
-    return isinstance(context.last, Drain) or any(
-        asked.topic in ("dilution", "liquid") for asked in context.asked
-    )
+    drained = isinstance(context.last, Drain) or isinstance(context.just_told, Drain)
+    return drained or any(asked.topic in ("dilution", "liquid") for asked in context.asked)
 
 
 def _is_for_plants(message: Message) -> bool:

@@ -117,8 +117,12 @@ _OF_WEATHER = frozenset({"wet", "dry", "warm", "cold"})
 
 
 _IS_LOST = Late(
-    r"^(?:(?:and|but|so|oh no|ok|,) )*(?:(?:is|was) (?:it|that|this|all of it) (?:still |now |"
-    r"all )*(?:good|ok|okay|fine|usable|ruined|lost|spoiled|spoilt|a lost cause|gone|bad)"
+    r"^(?:(?:and|but|so|oh no|ok|,) )*(?:(?:is|was|are) (?:it|that|this|all of it|they) "
+    r"(?:still |now |all |really |meant to (?:be |look )|supposed to (?:be |look ))*(?:good|ok|"
+    r"okay|fine|usable|ruined|lost|spoiled|spoilt|a lost cause|gone|bad|dead|dying|normal|"
+    r"dangerous|harmful|a problem|like (?:that|this)|there)"
+    r"|(?:should|must) (?:we|i) (?:be (?:worried|concerned)|worry)|(?:do|should|must) (?:we|i) "
+    r"(?:have to |need to )?(?:start|begin) (?:again|over|anew|afresh)"
     r"|(?:do|should|must|shall) (?:we|i) (?:have to |need to )?(?:throw|chuck|bin|tip) (?:it|that|"
     r"all of it|everything)(?: (?:all|away|out))*|can (?:it|we|i) (?:still )?(?:be saved|save it|"
     r"use it)|what (?:do|should|can) (?:we|i) do(?: now| about (?:it|that))?)(?: now| then)?$"
