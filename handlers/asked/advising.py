@@ -15,7 +15,8 @@ from handlers.practice.advice import Advice
 from handlers.practice.days import SOIL_BANDS, bury_window
 from handlers.practice.figure import Refused
 from handlers.practice.harm import ADVICE
-from handlers.practice.lessons import TAUGHT, Lesson
+from handlers.practice.lessons import Lesson
+from handlers.practice.taught import TAUGHT
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import Harm, Taught
 from handlers.state import named, new_run, states_of

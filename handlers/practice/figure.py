@@ -39,7 +39,7 @@ class Figure:
         times, unit = (100, f"% {self.unit}") if self.unit.startswith("of ") else (1, self.unit)
         words = f"{self.name}: {number(self.value * times)} {unit}"
         if self.low is not None and self.high is not None:
-            words += f" ({number(self.low * times)} to {number(self.high * times)})"
+            words += f" ({ranging(self, times)})"
         words += f", {self.standing}"
         if not self.source:
             return words
@@ -107,6 +107,18 @@ def number(value: float, digits: int = 3) -> str:
     places = digits - 1 - floor(log10(abs(value)))
     text = f"{round(value, places):.{max(places, 0)}f}"
     return text.rstrip("0").rstrip(".") if "." in text else text
+
+
+def ranging(figure: Figure, times: float = 1) -> str:
+    """A figure from its lowest to its highest, `times` over: "10 to 14"."""
+    if figure.low is None or figure.high is None:
+        return number(figure.value * times)
+    return f"{number(figure.low * times)} to {number(figure.high * times)}"
+
+
+def fahrenheit(celsius: float | None) -> str:
+    """Degrees Celsius as whole degrees Fahrenheit."""
+    return number((celsius or 0) * 1.8 + 32, 2)
 
 
 def quoted(text: str) -> str:

@@ -20,7 +20,7 @@ from handlers.phrasing import (
 )
 from handlers.practice.density import bran_ml, capacity_kg
 from handlers.practice.dose import LAYER_DEPTH, SPOONS, Dose, dose
-from handlers.practice.figure import Refused, listed, number
+from handlers.practice.figure import Refused, listed, ranging
 from handlers.practice.tablespoons import SPOON_ML
 from handlers.reading.acts import Amend, Layer
 from handlers.recording import rules
@@ -50,7 +50,7 @@ NEARLY_FULL = 0.8
 def unmeasured(units: Units) -> str:
     """The usual dose, where nobody said how much went in."""
     span = layer_depth(units)
-    spoons = f"{number(SPOONS.low or 0.0)} to {number(SPOONS.high or 0.0)} tablespoons"
+    spoons = f"{ranging(SPOONS)} tablespoons"
     return (
         f"The usual dose is {spoons} of starter on a layer {span} deep, more on meat or fish. "
         f"Reply with the amount (“about {'2 kg' if units == 'metric' else '4 lb'}”) "

@@ -6,7 +6,8 @@ import pytest
 
 from handlers.practice.days import DRAIN, FERMENT, FILL, LATE, PLANT
 from handlers.practice.figure import number
-from handlers.practice.lessons import LESSONS, TAUGHT, Lesson
+from handlers.practice.lessons import LESSONS, Lesson
+from handlers.practice.taught import TAUGHT
 
 
 @pytest.mark.parametrize("lesson", LESSONS)
