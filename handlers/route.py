@@ -158,5 +158,5 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case "moisture" | "carbon":
             return await mixture.asked(act, turn)
         case "why":
-            return SILENCE  # what was said last is known to the room alone: see bot/hearing.py
+            return SILENCE  # what was said last is known to the room alone: see bot/answering.py
     assert_never(act.topic)
