@@ -3,7 +3,7 @@ council's bins, bran of beasts, words of another matter; tables for `asides`.
 """
 
 from handlers.reading.doubts.asidewords import THINGS
-from handlers.reading.doubts.otherwise import BRAN_ELSE
+from handlers.reading.doubts.branelse import BRAN_ELSE
 from handlers.reading.questions.briefly import POURED_ON
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
