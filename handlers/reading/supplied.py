@@ -25,6 +25,7 @@ from handlers.reading.acts import (
     Unsure,
 )
 from handlers.reading.arrangements.finished import finished, is_not_yet
+from handlers.reading.arrangements.offered import bin_meant, bin_passed, is_consent
 from handlers.reading.arrangements.passing import coming, taker
 from handlers.reading.arrangements.putoff import put_off_by
 from handlers.reading.arrangements.wishes import wish_of
@@ -32,6 +33,7 @@ from handlers.reading.corrections.amended import amend_from
 from handlers.reading.corrections.amending import is_quoted
 from handlers.reading.corrections.anew import CUES as STRIKING
 from handlers.reading.corrections.leaning import is_further, with_figure
+from handlers.reading.corrections.striking import of_scraps
 from handlers.reading.deeds.bran import batch_from, is_nearly_gone, is_strewn, stock_from
 from handlers.reading.deeds.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
 from handlers.reading.deeds.liquid import drain_from, drawn
@@ -53,7 +55,6 @@ from handlers.reading.people.namesakes import is_of_namesake
 from handlers.reading.questions.askedfigures import filled
 from handlers.reading.questions.asks import asking
 from handlers.reading.questions.briefly import PLANTS
-from handlers.reading.replies import bin_meant, bin_passed, is_consent, of_scraps
 from handlers.reading.scores import Scores
 from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes, unheld

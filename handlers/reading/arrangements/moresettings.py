@@ -4,9 +4,9 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Set
+from handlers.reading.arrangements.settingtold import setting_told
 from handlers.reading.arrangements.wishes import plain_wish
 from handlers.reading.message import Message, read_message
-from handlers.reading.replies import setting_told
 from handlers.reading.words.vocabulary import words_in
 
 _JOINTS = words_in(", ; . ! and & n + plus also then — –") | {"\n"}

@@ -1,0 +1,67 @@
+"""A record struck out, by itself or called by what went in."""
+
+from dataclasses import replace
+
+from handlers.reading.acts import Layer, Retract
+from handlers.reading.corrections.amending import UNDONE, retract
+from handlers.reading.corrections.leaning import spoken_of
+from handlers.reading.food.makeups import makeup
+from handlers.reading.message import Message
+from handlers.reading.plaintext import plain_text
+from handlers.reading.words.vocabulary import words_in
+
+
+def struck_out(message: Message) -> Retract | None:
+    """ "Scratch that", "delete the bread"; "undo that change" takes back what was put right last."""
+    act = retract(message, plain_text(message))
+    if act is not None and message.has(_CHANGES) and not (message.items or message.bins):
+        return replace(act, rules=(UNDONE,))
+    return None if act is None else of_scraps(act, message)
+
+
+_CHANGES = words_in("undo correction change edit")
+
+
+def of_scraps(act: Retract, message: Message) -> Retract | None:
+    """ "Scratch the bread": the record is called by what went in with it; None for "forget the
+    fish" where the talk is on no fish, which is said of a supper too.
+    """
+    if not message.context.in_room:
+        return act
+    called = _called_by_scraps(act, message)
+    if _FORGETTING.isdisjoint(message.norms) or message.bot:
+        return called
+    last = spoken_of(message)
+    held = (last.materials or {}) if isinstance(last, Layer) else {}
+    if called.materials:
+        return called if not called.materials.keys().isdisjoint(held) else None
+    return called if isinstance(last, Layer) or not message.items else None
+
+
+def _called_by_scraps(act: Retract, message: Message) -> Retract:
+    for item in message.items:
+        led = item.start
+        while led and message.norms[led - 1] in _LEADS:
+            led -= 1
+        made = makeup([item]) if 0 < led < item.start and not item.generic else None
+        if made is not None and message.norms[led - 1] in _STRIKING:
+            return replace(act, materials=made.shares)
+    return act
+
+
+_STRIKING = words_in(
+    "scratch strike delete remove cancel erase drop undo scrap out unlog take leave pull cross rub "
+    "knock forget ignore disregard"
+)
+_FORGETTING = words_in("forget ignore disregard")
+_LEADS = words_in("the that my last layer of record entry about")
+
+
+OF_STRIKING = words_in(
+    "scratch strike delete undo remove cancel disregard erase scrub withdraw void retract "
+    "unlog discard nix borra drop ignore scrap forget bin take cross rub knock wipe chuck "
+    "throw logged posted sent entered said counted reported wrote duplicate wrong mistake "
+    "error notice wiped deleted removed cancelled struck double rubbish happened chat "
+    "group "
+    "room thread meant"
+)
