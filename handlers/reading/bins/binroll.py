@@ -7,7 +7,8 @@ from datetime import date
 from itertools import pairwise
 
 from handlers.reading.acts import Act, Layer, Open, Seal, Unsure
-from handlers.reading.bins.rollread import Roll, Told, Unlike, stands_alone
+from handlers.reading.bins.rollread import Roll, stands_alone
+from handlers.reading.bins.rolltold import Told, Unlike
 from handlers.reading.bins.rollwords import VESSELS, Piece, pieces_of
 from handlers.reading.bins.sizes import SMALLEST, SMALLEST_BARE
 from handlers.reading.deeds.openings import INTRODUCED

@@ -12,7 +12,7 @@ from handlers.reading.words.vocabulary import words_in
 
 
 def struck_out(message: Message) -> Retract | None:
-    """ "Scratch that", "delete the bread"; "undo that change" takes back what was put right last."""
+    """ "Scratch that", "delete the bread"; "undo that change" takes back the last correction."""
     act = retract(message, plain_text(message))
     if act is not None and message.has(_CHANGES) and not (message.items or message.bins):
         return replace(act, rules=(UNDONE,))
