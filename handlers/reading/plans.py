@@ -41,7 +41,8 @@ from handlers.reading.bins.binroll import bins_told
 from handlers.reading.bins.sizes import CUES as SIZE_CUES
 from handlers.reading.bins.sizes import sizes
 from handlers.reading.context import Context
-from handlers.reading.corrections.leaning import another_number, more, never_done
+from handlers.reading.corrections.leaning import more, never_done
+from handlers.reading.corrections.numberright import another_number
 from handlers.reading.corrections.restoring import CUES as RESTORING_CUES
 from handlers.reading.corrections.restoring import restored
 from handlers.reading.deeds.betweenbins import CUES as BETWEEN_CUES

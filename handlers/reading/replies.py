@@ -22,14 +22,9 @@ from handlers.reading.corrections.amending import SORRY, amend
 from handlers.reading.corrections.dayright import CUES as OF_DAYS
 from handlers.reading.corrections.dayright import another_day
 from handlers.reading.corrections.doerright import another_did, shared_with
-from handlers.reading.corrections.leaning import (
-    adds,
-    another_doer,
-    another_number,
-    more,
-    with_figure,
-)
+from handlers.reading.corrections.leaning import adds, another_doer, more
 from handlers.reading.corrections.lessened import OFF, lessened
+from handlers.reading.corrections.numberright import another_number, with_figure
 from handlers.reading.corrections.otherbin import FOR_BIN, REFUSALS, in_another_bin, meant_for
 from handlers.reading.corrections.readfor import read_for
 from handlers.reading.corrections.restated import CUES, restated

@@ -32,7 +32,8 @@ from handlers.reading.arrangements.wishes import wish_of
 from handlers.reading.corrections.amended import amend_from
 from handlers.reading.corrections.amending import is_quoted
 from handlers.reading.corrections.anew import CUES as STRIKING
-from handlers.reading.corrections.leaning import is_further, with_figure
+from handlers.reading.corrections.leaning import is_further
+from handlers.reading.corrections.numberright import with_figure
 from handlers.reading.corrections.striking import of_scraps
 from handlers.reading.deeds.bran import batch_from, is_nearly_gone, is_strewn, stock_from
 from handlers.reading.deeds.buried import bury_from, is_dug_up, is_inside, is_only_a_hole

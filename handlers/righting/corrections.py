@@ -26,7 +26,7 @@ from handlers.reading.acts import (
     Unsure,
 )
 from handlers.reading.corrections.amending import BARE_AMOUNT
-from handlers.reading.corrections.leaning import FARTHEST
+from handlers.reading.corrections.numberright import FARTHEST
 from handlers.recording.describing import describe
 from handlers.righting.whichrecord import alone_of_day, is_of_all, named_by, of_sender, said
 from handlers.sharing.onoffer import taken_on

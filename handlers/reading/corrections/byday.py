@@ -8,7 +8,8 @@ from dataclasses import replace
 
 from handlers.reading.acts import Amend, Layer, Retract
 from handlers.reading.calendar.days import Day
-from handlers.reading.corrections.leaning import number_of_talk, spoken_of
+from handlers.reading.corrections.leaning import spoken_of
+from handlers.reading.corrections.numberright import number_of_talk
 from handlers.reading.corrections.rightwrong import BY_FORM
 from handlers.reading.corrections.unitright import amount_of
 from handlers.reading.food.items import Item

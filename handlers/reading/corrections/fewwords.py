@@ -9,7 +9,7 @@ from handlers.practice.kinds import Kind
 from handlers.reading.acts import Act, Amend, Drain, Layer, Unsure
 from handlers.reading.completion.lots import share_of
 from handlers.reading.corrections.amending import amend
-from handlers.reading.corrections.leaning import number_meant
+from handlers.reading.corrections.numberright import number_meant
 from handlers.reading.corrections.unitright import in_unit
 from handlers.reading.food.makeups import makeup
 from handlers.reading.food.quantities import amount_sum

@@ -8,7 +8,7 @@ from dataclasses import replace
 
 from handlers.practice.signs import Sign
 from handlers.reading.acts import Amend, Drain, Layer, Observe, Unsure
-from handlers.reading.corrections.leaning import number_meant
+from handlers.reading.corrections.numberright import number_meant
 from handlers.reading.food.items import Item
 from handlers.reading.food.makeups import makeup
 from handlers.reading.food.quantities import amount_sum

@@ -8,7 +8,8 @@ from dataclasses import replace
 
 from handlers.reading.acts import Amend
 from handlers.reading.corrections.amending import BARE_AMOUNT, SORRY
-from handlers.reading.corrections.leaning import number_of_talk, spoken_of
+from handlers.reading.corrections.leaning import spoken_of
+from handlers.reading.corrections.numberright import number_of_talk
 from handlers.reading.corrections.unitright import amount_of
 from handlers.reading.food.makeups import makeup
 from handlers.reading.measures.numbers import read_number

@@ -10,7 +10,7 @@ from math import log10
 
 from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Amend
-from handlers.reading.corrections.leaning import number_meant
+from handlers.reading.corrections.numberright import number_meant
 from handlers.reading.corrections.rightwrong import (
     BY_FORM,
     JOINED_CUES,

@@ -4,7 +4,8 @@ from dataclasses import replace
 
 from handlers.reading.acts import Amend, Layer, Unsure
 from handlers.reading.corrections.amended import amend_from
-from handlers.reading.corrections.leaning import number_meant, spoken_of
+from handlers.reading.corrections.leaning import spoken_of
+from handlers.reading.corrections.numberright import number_meant
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
 from handlers.reading.plaintext import is_asking, plain_text

@@ -7,7 +7,8 @@ from dataclasses import replace
 from handlers.reading.acts import Bury, Drain, Layer, Observe, Seal, Unsure
 from handlers.reading.corrections.fewwords import TIMES
 from handlers.reading.corrections.goneon import COLOURS
-from handlers.reading.corrections.leaning import number_beside, spoken_of
+from handlers.reading.corrections.leaning import spoken_of
+from handlers.reading.corrections.numberright import number_beside
 from handlers.reading.deeds.buried import bury_from
 from handlers.reading.grouping import groups_of
 from handlers.reading.measures.numbers import read_number

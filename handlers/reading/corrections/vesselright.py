@@ -5,7 +5,7 @@ bucket, 8 litres"; and what somebody gave of it: "she only gave me 3".
 from dataclasses import replace
 
 from handlers.reading.acts import Amend, Layer
-from handlers.reading.corrections.leaning import number_meant
+from handlers.reading.corrections.numberright import number_meant
 from handlers.reading.corrections.rightwrong import BY_FORM
 from handlers.reading.corrections.unitright import amount_of
 from handlers.reading.measures.numbers import read_number

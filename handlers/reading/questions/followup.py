@@ -8,7 +8,7 @@ from dataclasses import fields, replace
 
 from handlers.reading.acts import Act, Ask, Batch, Drain, Layer
 from handlers.reading.corrections.fewwords import TIMES
-from handlers.reading.corrections.leaning import number_meant
+from handlers.reading.corrections.numberright import number_meant
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message, read_message
 from handlers.reading.plaintext import plain_text

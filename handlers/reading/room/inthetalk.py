@@ -15,7 +15,7 @@ from handlers.reading.acts import Act, Amend, Drain, Layer, Retract, meant
 from handlers.reading.arranged import Plan
 from handlers.reading.context import Context
 from handlers.reading.corrections.amending import SORRY
-from handlers.reading.corrections.leaning import FARTHEST
+from handlers.reading.corrections.numberright import FARTHEST
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.deeds.barelayers import BARE
 from handlers.reading.measures.numbers import read_number
