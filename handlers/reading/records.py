@@ -17,7 +17,7 @@ from handlers.reading.deeds.pooled import pooled
 from handlers.reading.deeds.restarts import restart_of
 from handlers.reading.deeds.scraps import layer_from, layer_of
 from handlers.reading.deeds.sealed import seal_of
-from handlers.reading.deeds.told import is_now
+from handlers.reading.deeds.toldday import is_now
 from handlers.reading.food.quantities import scrap_amounts
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group

@@ -5,7 +5,7 @@ from dataclasses import replace
 
 from handlers.reading.acts import Act, Layer, Open
 from handlers.reading.deeds.scraps import layer_from
-from handlers.reading.deeds.told import day_of
+from handlers.reading.deeds.toldday import day_of
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.words.late import Late

@@ -8,7 +8,7 @@ from handlers.reading.acts import Act, Bury, Drain, Each, Layer, Observe, OnBins
 from handlers.reading.bins.meantbins import is_either
 from handlers.reading.completion.lots import share_of
 from handlers.reading.completion.wholelayer import EACH
-from handlers.reading.deeds.told import is_now
+from handlers.reading.deeds.toldday import is_now
 from handlers.reading.food.ofwhat import is_drawn, of_what
 from handlers.reading.message import Message
 from handlers.reading.words.binwords import BinRef

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Layer
-from handlers.reading.deeds.told import said_day
+from handlers.reading.deeds.toldday import said_day
 from handlers.reading.food.items import Item
 from handlers.reading.food.makeups import makeup
 from handlers.reading.grouping import groups_of

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from math import isclose
 
 from handlers.reading.acts import Batch, Stock
-from handlers.reading.deeds.told import day_of, is_ahead
+from handlers.reading.deeds.toldday import day_of, is_ahead
 from handlers.reading.food.ofwhat import called_behind, of_what
 from handlers.reading.food.quantities import amount_sum
 from handlers.reading.groups import Group

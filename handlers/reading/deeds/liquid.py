@@ -3,7 +3,8 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Drain
-from handlers.reading.deeds.told import bin_of, day_of, is_ahead
+from handlers.reading.deeds.told import bin_of
+from handlers.reading.deeds.toldday import day_of, is_ahead
 from handlers.reading.deeds.unnamed import is_of_unnamed_bin, names_nothing_else
 from handlers.reading.food.ofwhat import is_drawn, of_what
 from handlers.reading.food.quantities import scrap_amounts

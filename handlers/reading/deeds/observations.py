@@ -5,7 +5,8 @@ from itertools import pairwise
 
 from handlers.practice.signs import Sign
 from handlers.reading.acts import Observe
-from handlers.reading.deeds.told import bin_of, day_of, is_ahead
+from handlers.reading.deeds.told import bin_of
+from handlers.reading.deeds.toldday import day_of, is_ahead
 from handlers.reading.deeds.unnamed import is_seen_in_unnamed_bin
 from handlers.reading.groups import Group
 from handlers.reading.measures.amounts import Amount

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from handlers.reading.acts import Open
 from handlers.reading.bins.naming import called, name_behind, new_name
 from handlers.reading.bins.sizes import OF_SIZE, SMALLEST, size_of
-from handlers.reading.deeds.told import day_of, is_ahead
+from handlers.reading.deeds.toldday import day_of, is_ahead
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import Message

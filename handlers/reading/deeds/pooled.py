@@ -7,7 +7,8 @@ from collections.abc import Collection, Sequence
 
 from handlers.reading.acts import Drain, Layer
 from handlers.reading.deeds.liquid import drain_of_whole
-from handlers.reading.deeds.told import bin_of, day_of, is_ahead
+from handlers.reading.deeds.told import bin_of
+from handlers.reading.deeds.toldday import day_of, is_ahead
 from handlers.reading.doubts.lookalikes import (
     NO_CARRYING,
     comes_out,

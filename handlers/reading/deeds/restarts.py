@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Open
-from handlers.reading.deeds.told import day_of, is_ahead
+from handlers.reading.deeds.toldday import day_of, is_ahead
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.people.doers import member_of

@@ -5,7 +5,8 @@ from collections.abc import Sequence
 
 from handlers.reading.acts import Seal
 from handlers.reading.deeds.peeks import is_shut_again
-from handlers.reading.deeds.told import bin_of, day_of, is_ahead, said_day
+from handlers.reading.deeds.told import bin_of
+from handlers.reading.deeds.toldday import day_of, is_ahead, said_day
 from handlers.reading.deeds.unnamed import is_of_unnamed_bin
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.message import Message

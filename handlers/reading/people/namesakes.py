@@ -1,6 +1,6 @@
 """One who bears a bin's name, and did something to what is somebody's."""
 
-from handlers.reading.deeds.told import WHOSE
+from handlers.reading.deeds.toldday import WHOSE
 from handlers.reading.groups import Group
 from handlers.reading.words.binwords import BIN_WORDS
 from handlers.reading.words.vocabulary import words_in
