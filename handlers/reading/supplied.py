@@ -36,14 +36,15 @@ from handlers.reading.corrections.leaning import is_further
 from handlers.reading.corrections.numberright import with_figure
 from handlers.reading.corrections.striking import of_scraps
 from handlers.reading.deeds.bran import batch_from, is_nearly_gone, is_strewn, stock_from
-from handlers.reading.deeds.buried import bury_from, is_dug_up, is_inside, is_only_a_hole
+from handlers.reading.deeds.buried import bury_from, is_dug_up
 from handlers.reading.deeds.liquid import drain_from, drawn
+from handlers.reading.deeds.notburied import is_inside, is_only_a_hole
 from handlers.reading.deeds.observations import observe_from
 from handlers.reading.deeds.opened import is_several, open_from
 from handlers.reading.deeds.peeks import is_shut_again
 from handlers.reading.deeds.scraps import layer_from
 from handlers.reading.deeds.sealed import is_lid_open, is_of_tap, seal_from
-from handlers.reading.deeds.told import is_ahead, is_intended
+from handlers.reading.deeds.toldday import is_ahead, is_intended
 from handlers.reading.doubts.asides import is_aside
 from handlers.reading.doubts.lookalikes import is_between_bins
 from handlers.reading.food.ofwhat import is_drawn, is_level

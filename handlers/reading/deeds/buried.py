@@ -3,9 +3,11 @@
 from collections.abc import Sequence
 
 from handlers.reading.acts import Bury, Each
+from handlers.reading.deeds.notburied import HOLES, IT, is_inside, is_of_member, is_only_a_hole
 from handlers.reading.deeds.places import place_of
 from handlers.reading.deeds.placewords import GREEN, GROUND, PLACE, UNDER
-from handlers.reading.deeds.told import bin_of, day_of, is_ahead
+from handlers.reading.deeds.told import bin_of
+from handlers.reading.deeds.toldday import day_of, is_ahead
 from handlers.reading.deeds.unnamed import is_of_unnamed_bin
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
@@ -13,7 +15,6 @@ from handlers.reading.message import Message, read_message
 from handlers.reading.people.doers import member_of
 from handlers.reading.words.binwords import BinRef
 from handlers.reading.words.late import Late
-from handlers.reading.words.once import once
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
@@ -49,86 +50,9 @@ def bury_of(groups: Sequence[Group], k: int) -> Bury | None:
     rule = _without_verb(group) if group.verb is None else _by_verb(groups, k)
     if rule is None or is_ahead(group) or is_inside(group) or is_only_a_hole(group):
         return None
-    if not _OTHER_THINGS.isdisjoint(group.free) or _is_of_member(group):
+    if not _OTHER_THINGS.isdisjoint(group.free) or is_of_member(group):
         return None
     return bury_from(groups, k, rule)
-
-
-def is_planting(message: Message) -> bool:
-    """ "Planted out the leeks in the bed behind the shed", "popped the tomatoes in the bed": what
-    grows was planted, and no bin is what was buried."""
-    if not message.has(PLANTED) or not message.items or message.has(_CONTENTS):
-        return False
-    starts = {item.start for item in message.items if not item.generic}
-    norms = message.norms
-    for i, norm in enumerate(norms):
-        if norm not in PLANTED:
-            continue
-        at = i + 1
-        while at < len(norms) and norms[at] in _BEFORE_PLANT:
-            at += 1
-        if at in starts and (norm in _SOWN or not _BEDS.isdisjoint(norms[at:])):
-            return True
-    return False
-
-
-_SOWN = words_in("planted sowed sown transplanted potted")
-PLANTED = _SOWN | words_in("put popped set got")
-_BEFORE_PLANT = words_in("out in up on the some our my a few more two three all")
-_BEDS = words_in("bed beds")
-_CONTENTS = words_in("contents ferment bokashi scraps peel peels peelings trench buried dug")
-
-
-@once
-def is_inside(group: Group) -> bool:
-    """ "Buried the fish heads deep under the bread in bin 14": scraps laid within a bin."""
-    message, verb = group.message, group.verb
-    if verb is None or verb.verb.plain not in _HIDING:
-        return False
-    first = min((item.start for item in message.items if not item.generic), default=verb.end)
-    held = [
-        ref
-        for ref in group.bins
-        if ref.start > first and (ref.plain or (ref.name or "").lower() not in GROUND)
-    ]
-    norms = message.norms
-    return (
-        bool(held)
-        and any(item.start < ref.start for item in group.items for ref in held)
-        and any(
-            not _WITHIN.isdisjoint(norms[max(group.start, ref.start - 3) : ref.start])
-            for ref in held
-        )
-    )
-
-
-def is_only_a_hole(group: Group) -> bool:
-    """ "Dug a trench for Birch": ground made ready, and no bin in it yet."""
-    verb, norms = group.verb, group.message.norms
-    if verb is None or verb.verb.plain not in _MADE_READY or not group.bins:
-        return False
-    waits = [_FOR in norms[max(verb.start, ref.start - 3) : ref.start] for ref in group.bins]
-    return all(waits) and not _HOLES.isdisjoint(norms[verb.start : group.end])
-
-
-_MADE_READY = frozenset({"dig", "make", "trench", "lay"})
-_IT = words_in("it them everything lot")
-_HOLES = words_in("hole holes trench trenches pit pits")
-_FOR = "for"
-_HIDING = frozenset({"bury", "inter"})
-_WITHIN = frozenset({"in", "into", "inside", "within"})
-
-
-def _is_of_member(group: Group) -> bool:
-    """ "Buried Ana in the shed": a member is no bin."""
-    verb = group.verb
-    if verb is None or verb.verb.form == "ing":
-        return False
-    held = {b.start for b in group.bins}
-    return any(
-        ref.start == verb.end and ref.start not in held and not ref.owner
-        for ref in group.message.members
-    )
 
 
 def bury_from(groups: Sequence[Group], k: int, rule: str) -> Bury:
@@ -289,9 +213,9 @@ def _into_hole(groups: Sequence[Group], k: int) -> bool:
     before = groups[k - 1] if k else None
     if before is None or before.verb is None or before.sense != "did" or group.verb is None:
         return False
-    hole = not _HOLES.isdisjoint(before.norms)
+    hole = not HOLES.isdisjoint(before.norms)
     dug = before.verb.verb.plain in ("dig", "make")
-    it = bool(before.bins) and not _IT.isdisjoint(group.norms)  # "for Birch and tipped it in"
+    it = bool(before.bins) and not IT.isdisjoint(group.norms)  # "for Birch and tipped it in"
     return dug and hole and group.norms[-1] in ("in", "it", "there") and (it or _is_object(group))
 
 

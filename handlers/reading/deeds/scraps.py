@@ -4,9 +4,10 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Layer
-from handlers.reading.deeds.buried import is_inside
+from handlers.reading.deeds.notburied import is_inside
 from handlers.reading.deeds.putting import is_building, put_in
-from handlers.reading.deeds.told import bin_of, day_of, is_ahead
+from handlers.reading.deeds.told import bin_of
+from handlers.reading.deeds.toldday import day_of, is_ahead
 from handlers.reading.doubts.lookalikes import (
     NO_CARRYING,
     comes_out,

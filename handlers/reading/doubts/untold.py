@@ -6,8 +6,8 @@ from handlers.reading.acts import Act, Unsure
 from handlers.reading.corrections.lessened import is_only_a_difference
 from handlers.reading.deeds import spoons
 from handlers.reading.deeds.bran import DENIED, MIXED_WITH, is_to_be_mixed, is_without_bran
-from handlers.reading.deeds.buried import PLANTED, is_planting
 from handlers.reading.deeds.liquid import DRAINED, is_of_fat
+from handlers.reading.deeds.notburied import PLANTED, is_planting
 from handlers.reading.deeds.peeks import CLOSED_WELL, LIDS, MENDED, is_closed_well, is_mended
 from handlers.reading.deeds.sealed import BEFORE, HUSHED, is_hush, is_sealed_before
 from handlers.reading.deeds.spoons import is_of_spoons
