@@ -4,10 +4,10 @@ from collections.abc import Iterator, Sequence
 from datetime import date, timedelta
 from typing import NamedTuple
 
-from handlers.reading.arranged import Away, AwayAgain, Back, NoSuchDay, Staying, WhoIsAway
+from handlers.reading.arranged import Away, AwayAgain, Back, NoSuchDay, Staying
+from handlers.reading.arrangements.awayasked import away_asked
 from handlers.reading.arrangements.standins import asked_in, stand_in
 from handlers.reading.calendar.daywords import WEEKDAYS
-from handlers.reading.calendar.feasts import feast_days, first_words
 from handlers.reading.calendar.nodates import is_no_date
 from handlers.reading.calendar.stretches import (
     Stretch,
@@ -21,7 +21,6 @@ from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.people.doers import is_sender
 from handlers.reading.plaintext import words_between
-from handlers.reading.questions.daysasked import days_asked
 from handlers.reading.words.late import Late
 from handlers.reading.words.sentences import Sentence
 from handlers.reading.words.vocabulary import words_in
@@ -87,10 +86,6 @@ _STAYS = Late(
     r"(?:(?:(?:am|are|is|will) )?not (?:be |going )?(?:away|going|on holiday)|wont be away|staying|"
     r"(?:am|are|is) (?:staying|here)).* (?:after all|any ?more)(?= |$)"
 )
-_ASKED = Late(
-    r"(?:who(?: is|s| else is| will be| 's)?|(?:is|are|will) any(?:one|body)(?: be)?)(?: else)? "
-    r"(?:away|on holiday|on leave|gone|out of town|not here|not around)(?= |$)"
-)
 _HOW_TOLD = Late(
     r"\b(?:how (?:do|does|can|could|should|would|must|to)|what (?:if|happens|do|should|can))\b"
     r"[^,.:]*$"
@@ -122,7 +117,7 @@ def absences(message: Message) -> Iterator[Found]:
     """Every absence, return and question about them in a message."""
     for sentence in message.sentences:
         asks = sentence.asked or message.norms[sentence.start] == "who"
-        if asks and (asked := _asked(message, sentence)):
+        if asks and (asked := away_asked(message, sentence)):
             yield asked
             continue
         for speaker in _speakers(message, sentence.start, sentence.end):
@@ -132,41 +127,6 @@ def absences(message: Message) -> Iterator[Found]:
             if found:
                 yield from found
                 break
-
-
-def _asked(message: Message, sentence: Sentence) -> Found | None:
-    """The question who is away; without its mark it is no more than that and a time."""
-    start, end, marked = sentence
-    text = words_between(message, start, end)
-    match = _ASKED.search(text) if marked else _ASKED.match(text)
-    if match is None:
-        return None
-    stretch = stretch_in(message, start, end)
-    more = end - start - len(match.group().split())
-    if not marked and more and (more > _WORDS_OF_A_TIME or stretch is None):
-        return None
-    first = stretch.first if stretch else message.today
-    last = stretch.last if stretch and stretch.last else first
-    if stretch is None and (feast := _feast(message, start, end)):
-        first = last = feast
-    elif stretch is None:
-        begin, until = days_asked(message, start, end, text.removesuffix(" ?"))
-        first, last = begin or message.today, until or last
-    return Found(start, end, WhoIsAway(first=first, last=last))
-
-
-_WORDS_OF_A_TIME = 4
-
-
-def _feast(message: Message, start: int, end: int) -> date | None:
-    """The next day of a feast that is named, also behind "for"."""
-    for i in range(start, end):
-        if message.norms[i] in first_words():
-            for stop in range(min(end, i + 3), i, -1):
-                days = feast_days(words_between(message, i, stop), message.today, american=False)
-                if days is not None:
-                    return days[1]
-    return None
 
 
 def _speakers(message: Message, start: int, end: int) -> Iterator[Speaker]:
