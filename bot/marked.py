@@ -6,7 +6,7 @@ from bot.heard import Reacted
 from bot.talk import REMINDERS
 from handlers import arranging
 from handlers.doubtful import unsure
-from handlers.planning import reminded
+from handlers.planning import putoff, reminded
 from handlers.recording import keeping
 from handlers.righting import corrections
 from handlers.sharing import custody
@@ -80,7 +80,7 @@ async def _answers_digest(reacted: Reacted, key: str, answering: Answering) -> b
         await answering.answer(acts, turn)
         await keeping.carry_out(turn, rest)
     else:
-        put_off = await reminded.snoozed(said.tx_id, turn)
+        put_off = await putoff.snoozed(said.tx_id, turn)
         await keeping.carry_out(turn, put_off)
         answering.replying.say(put_off.say)
     await answering.replying.to(reacted.target, reacted.event)

@@ -6,7 +6,7 @@ from handlers import group
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.asked import advising, allowed
 from handlers.doubtful.unsure import WHICH_DAY
-from handlers.planning import beforehand, owndates, reminded, showing, skipping
+from handlers.planning import beforehand, owndates, putoff, showing, skipping
 from handlers.reading.arranged import (
     Away,
     AwayAgain,
@@ -83,7 +83,7 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
         case Fullness():
             return await fullness.told(plan, turn)
         case Pausing():
-            return await reminded.paused(plan, turn)
+            return await putoff.paused(plan, turn)
         case Restored():
             return await retracting.restored(turn)
         case Harm():

@@ -20,7 +20,7 @@ from handlers.asked import (
 from handlers.asked.help import HELP, HELP_WITH
 from handlers.doubtful import nosuchbin, several, unsure
 from handlers.phrasing import still_to_come, too_long_ago
-from handlers.planning import calendar, planting, reminded
+from handlers.planning import calendar, planting, putoff, reminded
 from handlers.reading import acts
 from handlers.reading.acts import Act, Ask
 from handlers.recording import (
@@ -103,7 +103,7 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
         case acts.Done():
             return await reminded.done(act, turn, answer)
         case acts.Later():
-            return await reminded.later(act, turn)
+            return await putoff.later(act, turn)
         case acts.Set():
             return await group.changed(act, turn)
         case acts.Forget():

@@ -1,36 +1,18 @@
-"""What members answer to a reminder: done, later, tomorrow; by words or by a mark."""
+"""What a reminder was of has been done: told in words, or by a mark."""
 
 from collections.abc import Sequence
 from dataclasses import replace
-from datetime import date, timedelta
+from datetime import date
 from typing import Literal
 
 from handlers.answer import SILENCE, Answer, Handler, PutOff, Query, Turn
 from handlers.doubtful.several import together
-from handlers.doubtful.spokenof import is_of_sender
-from handlers.phrasing import day
-from handlers.planning.calendar import is_of, task
 from handlers.planning.care import care_of
-from handlers.planning.dues import OWN, done_to_it, is_shown_on
 from handlers.planning.jobs import Job, jobs_of
-from handlers.powers import refusal
-from handlers.practice.days import DRAIN, high_days
+from handlers.planning.remindedof import answers_else, dues_meant, open_dues, told_by
 from handlers.practice.figure import listed
-from handlers.reading.acts import Act, Bury, Done, Drain, Later, Seal
-from handlers.reading.arranged import Pausing
-from handlers.reading.arrangements.putoff import DAY_ALONE, NOTHING_NAMED
+from handlers.reading.acts import Act, Bury, Done, Drain, Seal
 from handlers.recording.draining import TOLD_ANEW, told_bare
-from storage import naming, outbox
-from storage.rows import Due
-
-MOST_LATER_DAYS = 60
-"""The longest that something can be put off, so that it is not lost."""
-
-JUST_SAID = timedelta(hours=1)
-"""So long a bare "done" is about what our last words named."""
-
-PUT_OFF = "I will say again"
-"""How it is answered that something is put off."""
 
 RECORDED = {"drain": Drain, "seal": Seal, "bury": Bury}
 
@@ -39,7 +21,7 @@ async def done(act: Done, turn: Turn, carry_on: Handler) -> Answer:
     """What was reminded of has been done: answered as the acts it was."""
     if any(isinstance(one, Drain) and act.bin in (None, one.bin) for one in turn.told):
         return SILENCE  # "done, 100 ml came out": it is told beside
-    if not (act.bin or act.volume_l or act.what) and await _answers_else(turn):
+    if not (act.bin or act.volume_l or act.what) and await answers_else(turn):
         return SILENCE  # the starter is strewn, say
     told = await _told_jobs(act, turn)
     if isinstance(told, Answer):
@@ -72,10 +54,10 @@ async def _told_jobs(act: Done, turn: Turn) -> tuple[list[Job], bool] | Answer:
     have to do is done too.
     """
     bins = await turn.book.bins()
-    jobs = _told_of(jobs_of(await _meant(act.bin, turn, told_today=True), bins), act)
+    jobs = _told_of(jobs_of(await dues_meant(act.bin, turn, told_today=True), bins), act)
     if not act.each or act.count is None or len(jobs) == act.count:
         return jobs, bool(act.each)
-    others = _told_of(jobs_of(await _open(act.bin, turn), bins), act)
+    others = _told_of(jobs_of(await open_dues(act.bin, turn), bins), act)
     if act.count:
         return others, len(others) == act.count
     if len(others) <= len(jobs):
@@ -142,222 +124,10 @@ async def _done(job: Job, act: Done, turn: Turn, carry_on: Handler) -> Answer:
     return replace(answer, put_off=[*answer.put_off, *over])
 
 
-async def later(act: Later, turn: Turn) -> Answer:
-    """What was reminded of is put off."""
-    if DAY_ALONE in act.rules and not await _names_dues(turn):
-        return SILENCE
-    if act.what and act.on:
-        return await _deed_put_off(act, act.on, turn)
-    if NOTHING_NAMED in act.rules and await _answers_else(turn):
-        return SILENCE  # "later!", behind what was answered to a record
-    days = min(max(round(act.days or 1), 1), MOST_LATER_DAYS)
-    dues = await _meant(act.bin, turn)
-    if act.bin is None and turn.refers_to is None:  # what others have to do is theirs to put off
-        care = await care_of(turn.book, dues, turn.today)
-        dues = [d for d in dues if care.keeper(d) is None or care.concerns(d, turn.sender)]
-        named = _named_last(dues)
-        long = days > high_days(DRAIN) and all(due.what == "drain" for due in named)
-        dues = dues if long else named  # "put it off until 10 April" is said of no draining
-    if act.days is None:  # "remind us", of what was just put off to a day
-        tomorrow = turn.today + timedelta(days=1)
-        again = [due for due in dues if _until(due) > tomorrow]
-        dues = [due for due in dues if due not in again]
-        if again and not dues:
-            return Answer(say=_said_again(again, min(map(_until, again)), turn))
-    if days <= high_days(DRAIN):
-        return _put_off(dues, days, turn)
-    waiting = [due for due in dues if due.what != "drain"]
-    answer = _put_off(waiting or dues, days, turn)
-    undrained = [task(due) for due in dues if due not in waiting]
-    if not (waiting and undrained):
-        return answer
-    return replace(answer, say=f"{answer.say} Not put off so long: {listed(undrained)}.")
-
-
-async def _deed_put_off(act: Later, until: date, turn: Turn) -> Answer:
-    """A deed waits for a day, as far as it is due before: at once what the sender has to do, what
-    others have to do once that is confirmed.
-    """
-    until = min(until, turn.today + timedelta(days=MOST_LATER_DAYS))
-    due = [
-        one
-        for one in await turn.book.dues(until=until - timedelta(days=1))
-        if one.what == act.what and is_shown_on(one, turn.today)
-        if act.bin is None or is_of(one, act.bin)
-    ]
-    care = await care_of(turn.book, due, turn.today)
-    own = [
-        one
-        for one in due
-        if care.keeper(one) is None or care.concerns(one, turn.sender) or _is_promised(one, turn)
-    ]
-    meant = due if act.each or act.bin else own
-    if len(meant) > len(own) and not act.firm:
-        duties = listed([task(one) for one in meant])
-        return Answer(
-            say=f"Shall I leave it until {day(until, turn.today)}: {duties}?",
-            query=Query.about(replace(act, on=until, firm=True), lacks="yes"),
-        )
-    return _put_off(meant, (until - turn.today).days, turn)
-
-
-def _named_last(dues: Sequence[Due]) -> list[Due]:
-    """Those that the latest digest named, where it named any: what was named days before, and is
-    still to be done, is not meant with them.
-    """
-    last = max((due.told_on for due in dues if due.told_on), default=None)
-    return [due for due in dues if last is None or due.told_on == last]
-
-
-def _until(due: Due) -> date:
-    return due.put_off_until or date.min
-
-
-def _said_again(dues: Sequence[Due], until: date, turn: Turn) -> str:
-    return f"{PUT_OFF} {day(until, turn.today)}: {listed([task(due) for due in dues])}."
-
-
-def _put_off(dues: Sequence[Due], days: int, turn: Turn) -> Answer:
-    if not dues:
-        return SILENCE
-    until = turn.today + timedelta(days=days)
-    return Answer(
-        put_off=[PutOff(due=due, until=until) for due in dues], say=_said_again(dues, until, turn)
-    )
-
-
 async def ticked(message: str, line: int | None, turn: Turn) -> tuple[list[Act], Answer]:
     """What a member has done who marks a digest, or a line of it; what is no act is put away."""
-    dues = await _told(message, line, turn)
+    dues = await told_by(message, line, turn)
     jobs = jobs_of(dues, await turn.book.bins())
     acts: list[Act] = [RECORDED[job.deed](bin=job.bin.name) for job in jobs if job.deed and job.bin]
     rest = [PutOff(due=due, until=date.max) for due in dues if due.what not in RECORDED]
     return acts, Answer(put_off=rest)
-
-
-async def snoozed(message: str, turn: Turn) -> Answer:
-    """A member marks a digest as not now: their part of it comes again tomorrow."""
-    dues = await _told(message, None, turn)
-    return _put_off(dues, 1, turn) if dues else Answer()
-
-
-async def paused(plan: Pausing, turn: Turn) -> Answer:
-    """All that falls due before a day waits until then; one member alone is only told how."""
-    if plan.own:
-        return Answer(say=FOR_ALL)
-    if plan.until is None or plan.until <= turn.today:
-        return Answer(say=UNTIL_WHEN)
-    if refused := await refusal("settings", turn):
-        return Answer(say=refused)
-    dues = await turn.book.dues(until=plan.until - timedelta(days=1))
-    waiting = [due for due in dues if (due.put_off_until or date.min) < plan.until]
-    until, begins = day(plan.until, turn.today), ""
-    if plan.first:
-        waiting = [due for due in waiting if max(due.from_day, turn.today) >= plan.first]
-        begins = f" from {day(plan.first, turn.today)}"
-    return Answer(
-        put_off=[PutOff(due=due, until=plan.until) for due in waiting],
-        say=f"No reminders{begins} until {until} of what is down so far: I name it then. Ask "
-        "“what's due?” at any time.",
-    )
-
-
-FOR_ALL = (
-    "I remind the group together, not one alone. Say “I'm away till Friday” and others are named "
-    "meanwhile; “turn the reminders off” stops them for all."
-)
-UNTIL_WHEN = (
-    "Until which day? Say “no reminders till Monday”, or “turn the reminders off” to stop them for "
-    "good."
-)
-
-
-async def _told(message: str, line: int | None, turn: Turn) -> list[Due]:
-    """What a digest named to a member and is still to be done.
-
-    Of nobody's own, all of it: if it was one thing, or one line was marked.
-    """
-    named = [due for due in await naming.named(turn.book, message, line) if _is_open(due, turn)]
-    care = await care_of(turn.book, named, turn.today)
-    own = [due for due in named if care.concerns(due, turn.sender)]
-    free = [due for due in named if care.keeper(due) is None]
-    is_one = len(named) == 1 or line is not None
-    return own or free or (named if is_one else [])
-
-
-def _is_open(due: Due, turn: Turn) -> bool:
-    return due.from_day <= turn.today and is_shown_on(due, turn.today)
-
-
-async def _meant(bin: str | None, turn: Turn, *, told_today: bool = False) -> list[Due]:
-    """What is due now: of the digest replied to, of the bin named; else what was just said to all
-    or to the speaker, or what the speaker keeps; with `told_today` also what members set and all
-    were reminded of on that day.
-    """
-    dues = await _open(bin, turn)
-    if bin is not None:
-        return dues
-    care = await care_of(turn.book, dues, turn.today)
-    own = [due for due in dues if care.concerns(due, turn.sender) or _is_promised(due, turn)]
-    free = own + [due for due in dues if care.keeper(due) is None]
-    just_said = {due.id for due in await _just_said(turn)}
-    if said := [due for due in free if due.id in just_said]:
-        return said
-    of_today = [due for due in free if due.what in OWN and due.told_on == turn.today]
-    told = [due for due in of_today if due not in own] if told_today else []
-    return [*told, *own] or dues
-
-
-async def _open(bin: str | None, turn: Turn) -> list[Due]:
-    """What is due now, whoever is to do it: of the digest replied to, of the bin named."""
-    named = await naming.named(turn.book, turn.refers_to, None) if turn.refers_to else []
-    return [
-        due
-        for due in named or await turn.book.dues(until=turn.today)
-        if _is_open(due, turn) and (bin is None or is_of(due, bin))
-    ]
-
-
-def _is_promised(due: Due, turn: Turn) -> bool:
-    """Whether it is of a bin that the sender promised to see to."""
-    return due.bin is not None and due.bin.name in turn.helps
-
-
-async def _answers_else(turn: Turn) -> bool:
-    """Whether it is said to an answer of ours to its sender, or in reply to one to anybody, that
-    names nothing due.
-    """
-    db, room = turn.book.db, turn.book.room
-    if turn.refers_to:
-        found = await outbox.answer_to(db, room.id, turn.refers_to)
-        answer = found[1] if found else None
-    else:
-        latest = await outbox.latest(db, room.id)
-        answer = latest[0] if latest and turn.now - latest[1] <= JUST_SAID else None
-        if answer is None or not await is_of_sender(answer.to_event or "", turn):
-            return False
-    if answer is None or answer.kind != "reply":
-        return False
-    dues = await turn.book.dues(until=turn.today)
-    return not any(
-        words in answer.body for due in dues for words in (task(due), done_to_it(due.what)) if words
-    )
-
-
-async def _names_dues(turn: Turn) -> bool:
-    """Whether it is said in reply to a digest or reminder, or our last words were one."""
-    if turn.refers_to:
-        return bool(await naming.named(turn.book, turn.refers_to, None))
-    latest = await outbox.latest(turn.book.db, turn.book.room.id)
-    if latest is None:
-        return False
-    is_put_off = latest[0].body.startswith(PUT_OFF)
-    return is_put_off or bool(await naming.named(turn.book, latest[0].tx_id, None))
-
-
-async def _just_said(turn: Turn) -> list[Due]:
-    """What our last words named, if they were said a short while ago."""
-    latest = await outbox.latest(turn.book.db, turn.book.room.id)
-    if latest is None or turn.now - latest[1] > JUST_SAID:
-        return []
-    return await naming.named(turn.book, latest[0].tx_id, None)

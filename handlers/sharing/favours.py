@@ -6,7 +6,7 @@ from datetime import date
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.people import is_same
 from handlers.phrasing import capital, day
-from handlers.planning.reminded import later
+from handlers.planning.putoff import later
 from handlers.reading.acts import Later
 from handlers.reading.arranged import Promise
 from handlers.state import named, states_of

@@ -2,7 +2,7 @@
 Saturday the 4th", "can't bury this week, the ground's waterlogged", "can we push the burial to next
 weekend?".
 
-Whether such a deed is due at all is known to the book alone: see `handlers/planning/reminded.py`.
+Whether such a deed is due at all is known to the book alone: see `handlers/planning/putoff.py`.
 """
 
 import re
