@@ -1,0 +1,136 @@
+"""What the scores take for a record and no book wants: bran strewn, jests, what is only asked."""
+
+from handlers.reading.acts import Drain
+from handlers.reading.deeds.bran import is_strewn
+from handlers.reading.deeds.buried import is_dug_up
+from handlers.reading.deeds.notburied import is_inside, is_only_a_hole
+from handlers.reading.deeds.opened import is_several
+from handlers.reading.deeds.peeks import is_shut_again
+from handlers.reading.deeds.sealed import is_lid_open, is_of_tap
+from handlers.reading.deeds.toldday import is_ahead
+from handlers.reading.doubts.lookalikes import is_between_bins
+from handlers.reading.food.ofwhat import is_drawn, is_level
+from handlers.reading.food.quantities import is_of_naught
+from handlers.reading.groups import Group
+from handlers.reading.measures.amounts import Amount
+from handlers.reading.people.namesakes import is_of_namesake
+from handlers.reading.words.late import Late
+from handlers.reading.words.spans import indexes, unheld
+from handlers.reading.words.vocabulary import words_in
+
+
+def is_other(kind: str, group: Group) -> bool:
+    """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
+    if kind in ("bury", "drain", "seal") and (
+        is_of_namesake(group) or _asks_which(group) or _is_only_asked(group)
+    ):
+        return True
+    if kind == "layer":
+        return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
+    if kind == "drain":
+        return _is_only_of_scraps(group) or _goes_into_bin(group) or _is_only_numbered(group)
+    if kind in ("batch", "stock"):
+        message = group.message
+        of_bins = any(ref.name for ref in message.bins) and not message.bran()  # "bin 4: 500 g"
+        return of_bins or is_strewn(group)
+    if kind == "seal":
+        message = group.message
+        return is_shut_again(message) or is_of_tap(message) or is_lid_open(message)
+    if kind == "bury":
+        ahead = is_ahead(group) or group.sense == "will"
+        return ahead or is_inside(group) or is_dug_up(group) or is_only_a_hole(group)
+    return kind == "open" and is_several(group)
+
+
+def _is_only_asked(group: Group) -> bool:
+    """ "May I bury the shed bin under the plum", "who wants to bury it", "I might": no deed as
+    yet."""
+    clauses, sentences = group.message.clauses, group.message.sentences
+    if group.verb is None or any(clause.sense == "did" for clause in clauses):
+        return False
+    asked = any(clause.sense == "ask" and clause.start <= group.start for clause in clauses)
+    asked = asked and group.verb.verb.plain != "do"  # "did the taping up on bin 3"
+    marked = any(one.asked and one.start <= group.start < one.end for one in sentences)
+    may = group.sense == "will" and not _MODALS.isdisjoint(group.norms)
+    return may or ((asked or marked) and group.sense in ("ask", "if", "will"))
+
+
+_MODALS = words_in("might may could would should")
+
+
+def _asks_which(group: Group) -> bool:
+    """ "Bin 1 or bin 2, which one gets buried first": no deed, though no mark ends it."""
+    clauses = group.message.clauses
+    asked = any(c.sense == "ask" and c.joint == "which" and c.verb is not None for c in clauses)
+    return asked and all(c.sense != "did" for c in clauses)
+
+
+def _goes_in_nowhere(group: Group) -> bool:
+    """ "Took 16 oz off the porch", "12 kg so far": what came out or is in, and no thing named."""
+    message, measured = group.message, group.measured()
+    others = all(is_drawn(message, amount) or is_level(message, amount) for amount in measured)
+    return bool(measured) and others and not group.solids()
+
+
+def _is_only_of_scraps(group: Group) -> bool:
+    """ "The cafe gave us 7 kilos of grounds in 2 buckets": scraps weighed, and their vessels."""
+    message, measured = group.message, group.measured()
+    if message.liquid(group.start, group.end):
+        return False
+    if not group.solids():  # "took 1 kg out of the shed bin" was no liquid, nor is "shed is 0 L"
+        weighed = bool(measured) and all(
+            a.quantity == "mass" and a.liquid_l is None for a in measured
+        )
+        return weighed or (group.verb is None and any(a.value == 0 for a in measured))
+    if measured and all(_is_of_solid(group, amount) for amount in measured):
+        return True
+    loose = any(a.vessel or a.liquid_l is not None for a in measured)
+    return loose and all(
+        (a.quantity == "mass" or a.vessel) and not is_drawn(message, a) for a in measured
+    )
+
+
+def _is_only_numbered(group: Group) -> bool:
+    """ "White 4": a bin and a figure, which tells of no liquid where the talk is not of it."""
+    message = group.message
+    if not message.context.in_room or isinstance(message.context.last, Drain):
+        return False
+    if message.amounts or group.verb is not None:
+        return False
+    rest = unheld(message.norms, indexes(message.bins, message.days))
+    return not any(norm.isalpha() for norm in rest)
+
+
+def _goes_into_bin(group: Group) -> bool:
+    """ "Poured half a litre into red": what went in came out of nothing that is named."""
+    norms = group.message.norms
+    into = any(
+        "into" in norms[max(group.start, ref.start - 2) : ref.start]
+        for ref in group.bins
+        if ref.known
+    )
+    return into and "poured" in group.norms and _OUT_OF.isdisjoint(group.norms)
+
+
+_OUT_OF = words_in("from off out drained")
+
+
+def _is_of_solid(group: Group, amount: Amount) -> bool:
+    """ "Two litres of blackberries off the hedge"."""
+    at = amount.end + 1
+    led = amount.quantity == "volume" and group.message.norms[amount.end : at] == ["of"]
+    return led and any(at <= item.start <= at + 1 for item in group.solids())
+
+
+def by_nobody(kind: str, group: Group) -> bool:
+    """ "Nobody added 2 kg": what no one did, however sure its words look."""
+    if group.sense != "not" or group.verb is None or kind not in group.verb.verb.classes:
+        return False  # "nobody objected, so ..." denies another thing
+    found = _NOBODY.match(" ".join(group.norms))
+    if found is None:
+        return False
+    at = group.start + found.group().count(" ") - found.group(1).count(" ")
+    return all(item.end != at for item in group.message.items)  # "the platters no one ate"
+
+
+_NOBODY = Late(r"(?:\S+ ){0,3}(nobody|no ?one|none of (?:us|you|them|the))\b")
