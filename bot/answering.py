@@ -15,7 +15,7 @@ from handlers.reading.arranged import CallOff, Harm, Plan, Skip
 from handlers.reading.arranged import Moved as DateMoved
 from handlers.recording import keeping
 from handlers.righting import corrections
-from storage import changes, inbox
+from storage import changes, traces
 from storage.book import Book
 from storage.inbox import Item
 from storage.moments import local_day
@@ -112,7 +112,7 @@ class Answering:
     async def settle(self, question: Question, acts: Sequence[Act], by: str) -> None:
         """Take what a question of ours was answered with as told by what it asked about."""
         await changes.settle_question(self.book, question, by)
-        about = await inbox.trace(self.book.db, self.room.address, question.event)
+        about = await traces.trace(self.book.db, self.room.address, question.event)
         at = about.at if about else question.asked_at
         amends = question.lacks == "bin" and any(isinstance(act, Amend) for act in acts)
         turn = await self.turn(

@@ -13,17 +13,17 @@ from handlers.reading.arranged import Plan
 from handlers.reading.read import read
 from handlers.reading.records import RECORD_KINDS
 from handlers.righting.whichrecord import names_none
-from storage import changes, inbox, outbox
+from storage import changes, outbox, traces
 from storage.book import Book
-from storage.inbox import Trace
 from storage.rows import Question
+from storage.traces import Trace
 
 
 async def of_another(said: Said, turn: Turn, talk: Talk) -> Question | None:
     """What another was just asked about a record of the sender's own, who may answer it too."""
     latest = await outbox.latest(talk.book.db, talk.book.room.id)
     event = latest[0].to_event if latest and unsure.is_bare(said.body) else None
-    before = await inbox.last_said(talk.book.db, talk.book.room.address, talk.item.id)
+    before = await traces.last_said(talk.book.db, talk.book.room.address, talk.item.id)
     if event is None or before is None or before.event != event:
         return None
     question = await talk.book.question_about(event)

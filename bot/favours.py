@@ -21,8 +21,8 @@ from handlers.reading.plans import Reading
 from handlers.sharing.favours import all_kept_by, kept_by
 from handlers.sharing.promised import MOST_SINCE, PROMISES, STANDS, promise_in
 from handlers.state import look_up, named
-from storage import inbox, outbox
-from storage.inbox import Trace
+from storage import outbox, traces
+from storage.traces import Trace
 
 ANSWERED_WITHIN = timedelta(hours=12)
 """So long a yes may be to a favour that was asked."""
@@ -119,10 +119,10 @@ async def _asked_lately(said: Said, talk: Talk, turn: Turn, himself: bool) -> Fa
     """
     book = talk.book
     if said.replies_to:
-        replied = await inbox.trace(book.db, book.room.address, said.replies_to)
+        replied = await traces.trace(book.db, book.room.address, said.replies_to)
         before = [replied] if replied else []
     else:
-        before = await inbox.said_lately(book.db, book.room.address, talk.item.id, MOST_BETWEEN)
+        before = await traces.said_lately(book.db, book.room.address, talk.item.id, MOST_BETWEEN)
     for one in before:
         mark = one.mark or ""
         if said.at - one.at > ANSWERED_WITHIN or mark.startswith(PROMISES):
@@ -154,14 +154,14 @@ async def taken_by_mark(asked: Trace, turn: Turn) -> Promise | None:
         return None
     promise = _to_do(favour, turn.sender)
     mark = _promised(promise)
-    await inbox.mark_anew(turn.book.db, turn.book.room.address, asked.event, mark)
+    await traces.mark_anew(turn.book.db, turn.book.room.address, asked.event, mark)
     return promise
 
 
 async def given_back(mark: Trace, turn: Turn) -> None:
     """Whoever takes their 👍 off a favour does not do it: it is asked for again, of anybody."""
     book = turn.book
-    asked = await inbox.trace(book.db, book.room.address, mark.about) if mark.about else None
+    asked = await traces.trace(book.db, book.room.address, mark.about) if mark.about else None
     promise = promise_in(asked) if asked else None
     if asked is None or promise is None or promise.by is None:
         return
@@ -170,7 +170,7 @@ async def given_back(mark: Trace, turn: Turn) -> None:
             deed=promise.deed, bin=promise.bin, whose=promise.whose, cover=promise.cover
         )
         again = ASKS + json.dumps(asdict(favour))
-        await inbox.mark_anew(book.db, book.room.address, asked.event, again)
+        await traces.mark_anew(book.db, book.room.address, asked.event, again)
 
 
 async def fulfilled(
@@ -182,7 +182,7 @@ async def fulfilled(
     if turn.refers_to or not any(_may_be_of_favour(act) for act in acts):
         return list(acts), ()
     book = talk.book
-    before = await inbox.said_lately(book.db, book.room.address, talk.item.id, MOST_SINCE)
+    before = await traces.said_lately(book.db, book.room.address, talk.item.id, MOST_SINCE)
     own = next((one for one in before if one.sender == said.sender and one.mark), None)
     latest = await outbox.latest(book.db, book.room.id)
     reminded_at = (

@@ -22,7 +22,7 @@ from handlers.recording import keeping
 from handlers.righting import corrections
 from handlers.righting.whichrecord import with_bin_told
 from handlers.sharing import presence
-from storage import changes, inbox, leaders
+from storage import changes, leaders, traces
 from storage.rows import Question
 
 QUESTION_STANDS, BIN_STANDS = timedelta(days=1), timedelta(days=14)
@@ -154,7 +154,7 @@ class Hearing(Answering):
             await self.settle(before, also, said.event)
 
     async def _edited(self, edited: Edited) -> None:
-        original = await inbox.trace(self.book.db, self.room.address, edited.original)
+        original = await traces.trace(self.book.db, self.room.address, edited.original)
         if original is None or original.sender != edited.sender or original.kind != "said":
             return  # unknown, another's, or itself an edit: invalid by the specification
         for event in (edited.event, edited.original):

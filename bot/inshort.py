@@ -8,7 +8,7 @@ from datetime import datetime
 from bot.unasked import turn_of
 from handlers.practice.figure import listed
 from handlers.recording.layers import summed
-from storage import inbox
+from storage import traces
 from storage.book import Book
 from storage.moments import local_day
 from storage.rows import Entry, Message
@@ -90,7 +90,7 @@ async def _piece(book: Book, message: Message) -> _Piece | None:
         lines = [line for line in lines if "?" not in line]
     if not lines:
         return None
-    trace = await inbox.trace(book.db, book.room.address, event)
+    trace = await traces.trace(book.db, book.room.address, event)
     name = await book.name_of(trace.sender) if trace and trace.sender else None
     layer = made[0] if len(made) == 1 and trace and _is_plain(made[0], trace.at, book) else None
     return _Piece([message], name, lines, layer, answers=not touched)

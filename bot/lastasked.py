@@ -9,7 +9,7 @@ from bot.heard import Edited, Said
 from handlers.reading.actjson import as_json, from_json
 from handlers.reading.acts import Act, Ask
 from handlers.reading.arranged import Plan
-from storage import inbox, outbox
+from storage import outbox, traces
 from storage.book import Book
 from storage.inbox import Item
 
@@ -37,11 +37,11 @@ async def asked_lately(
         return ()
     if isinstance(heard, Edited) and answer.to_event == heard.original:
         # what it leant on is behind its own answer
-        trace = await inbox.said_before(book.db, book.room.address, heard.original)
+        trace = await traces.said_before(book.db, book.room.address, heard.original)
         trace = trace if trace and trace.sender == heard.sender else None
     else:
         asked = answer.tx_id.removeprefix("re-")
-        trace = await inbox.trace(book.db, book.room.address, asked)
+        trace = await traces.trace(book.db, book.room.address, asked)
     if trace is None or not (trace.mark or "").startswith("["):
         return ()
     return tuple(

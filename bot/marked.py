@@ -10,7 +10,7 @@ from handlers.planning import putoff, reminded
 from handlers.recording import keeping
 from handlers.righting import corrections
 from handlers.sharing import custody
-from storage import inbox, outbox
+from storage import outbox, traces
 
 
 async def take(reacted: Reacted, answering: Answering) -> None:
@@ -20,7 +20,7 @@ async def take(reacted: Reacted, answering: Answering) -> None:
     if answers or await _answers_digest(reacted, key, answering):
         return
     event = await answering.talk.record_behind(reacted.target) or reacted.target
-    trace = await inbox.trace(answering.book.db, answering.room.address, event)
+    trace = await traces.trace(answering.book.db, answering.room.address, event)
     if trace and trace.sender != reacted.sender and key in marks.YES:
         turn = await answering.turn(reacted.event, reacted.at)
         if promise := await favours.taken_by_mark(trace, turn):
@@ -57,7 +57,7 @@ async def _answers_offer(reacted: Reacted, key: str, answering: Answering) -> bo
         return False
     event = await answering.talk.record_behind(reacted.target) or reacted.target
     asked = [e for e in await answering.book.of_event(event) if e.act in ("offer", "swap")]
-    trace = await inbox.trace(answering.book.db, answering.room.address, event)
+    trace = await traces.trace(answering.book.db, answering.room.address, event)
     if not asked or (trace and trace.sender == reacted.sender):
         return False
     turn = await answering.turn(reacted.event, reacted.at, refers_to=event)

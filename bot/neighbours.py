@@ -17,7 +17,7 @@ from handlers.reading.room.inthetalk import Leaning, Since, SmallTalk, leaner, l
 from handlers.reading.room.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
 from handlers.reading.words.vocabulary import words_in
 from handlers.righting import corrections
-from storage import inbox, outbox
+from storage import outbox, traces
 from storage.rows import Entry
 
 MOST_SINCE = 12
@@ -125,7 +125,7 @@ async def _is_among_others(said: Said, talk: Talk, marked: Collection[str] | Non
     """
     if said.replies_to or await talk.comes_next(said):
         return False
-    before = await inbox.said_lately(
+    before = await traces.said_lately(
         talk.book.db, talk.book.room.address, talk.item.id, MOST_BETWEEN
     )
     if marked is not None:
@@ -135,7 +135,7 @@ async def _is_among_others(said: Said, talk: Talk, marked: Collection[str] | Non
 
 async def _is_behind_a_record(said: Said, talk: Talk) -> bool:
     """Whether what we answered last was another's, and no question: "and lemon?" adds to none."""
-    before = await inbox.last_said(talk.book.db, talk.book.room.address, talk.item.id)
+    before = await traces.last_said(talk.book.db, talk.book.room.address, talk.item.id)
     if said.replies_to or before is None or before.sender == said.sender:
         return False
     return said.at - before.at <= TALK_GOES_ON and not (before.mark or "").startswith("[")
@@ -145,7 +145,7 @@ async def is_answered(said: Said, talk: Talk) -> bool:
     """Whether another has just asked the room something, and the words do not turn to us."""
     if said.replies_to or talk.calls_us(said):
         return False
-    between = await inbox.said_lately(
+    between = await traces.said_lately(
         talk.book.db, talk.book.room.address, talk.item.id, MOST_BETWEEN
     )
     asked = None
@@ -223,7 +223,7 @@ async def _not_of_talk(
         return list(acts)
     if await talk.comes_next(said):
         return list(acts)
-    before = await inbox.last_said(talk.book.db, talk.book.room.address, talk.item.id)
+    before = await traces.last_said(talk.book.db, talk.book.room.address, talk.item.id)
     if before is None or before.sender == said.sender or said.at - before.at > TALK_GOES_ON:
         return list(acts)
     is_talk = (before.mark or "")[:1] in (TALKS, TALKS_FIGURES)
@@ -254,7 +254,7 @@ async def said_behind(events: Collection[str] | None, said: Said, talk: Talk) ->
     told, at = list[Entry](), None
     marks: set[tuple[bool, str]] = set()
     book = talk.book
-    for before in await inbox.said_lately(book.db, book.room.address, talk.item.id, MOST_SINCE):
+    for before in await traces.said_lately(book.db, book.room.address, talk.item.id, MOST_SINCE):
         if events is None:
             told = await book.of_event(before.event)
         if before.event in events if events is not None else told:

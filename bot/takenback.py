@@ -5,8 +5,8 @@ from bot.answering import Answering
 from bot.heard import Withdrawn
 from handlers.recording import keeping
 from handlers.righting import corrections
-from storage import changes, inbox, notices, outbox
-from storage.inbox import Trace
+from storage import changes, notices, outbox, traces
+from storage.traces import Trace
 
 
 async def take(withdrawn: Withdrawn, answering: Answering) -> None:
@@ -18,7 +18,7 @@ async def take(withdrawn: Withdrawn, answering: Answering) -> None:
         return
     if ours:
         await outbox.taken_away(answering.book.db, answering.room.id, target)
-    trace = await inbox.trace(answering.book.db, answering.room.address, target)
+    trace = await traces.trace(answering.book.db, answering.room.address, target)
     at = trace.at if trace else withdrawn.at
     turn = await answering.turn(target, at, cause=withdrawn.event)
     await answering.drop_question(target, withdrawn.event)
@@ -46,7 +46,7 @@ async def _other_strike(mark: Trace, answering: Answering) -> str | None:
     db, room = answering.book.db, answering.room
     event = await answering.talk.record_behind(mark.about) or mark.about
     marked = [event, *await outbox.answers_to(db, room.id, event)]
-    for other in await inbox.marked_by(db, room.address, mark.sender, marked):
+    for other in await traces.marked_by(db, room.address, mark.sender, marked):
         is_another = other.event != mark.event and _strikes(other)
         if is_another and not await answering.book.is_withdrawn(other.event):
             return other.event

@@ -23,7 +23,7 @@ from handlers.reading.room.ofbins import may_be_of_bins
 from handlers.righting import corrections
 from handlers.sharing.favours import kept_by
 from handlers.sharing.keepers import custody_of
-from storage import inbox, outbox, words
+from storage import outbox, traces, words
 from storage.book import Book
 from storage.inbox import Item
 from storage.rows import Entry
@@ -129,7 +129,7 @@ class Talk:
         if latest and isinstance(said, Said) and await self.comes_next(said):
             return said.at - latest[1] <= SAME_DAY
         of_else = 0
-        for before in await inbox.said_lately(db, address, self.item.id, MOST_BEFORE):
+        for before in await traces.said_lately(db, address, self.item.id, MOST_BEFORE):
             mark = (before.mark or "")[:1]
             of_else += mark in OF_ELSE
             if said.at - before.at > TALK_GOES_ON or of_else > most_else:
@@ -171,7 +171,7 @@ class Talk:
         if latest is None:
             return False
         message, made_at = latest
-        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+        before = await traces.last_said(self.book.db, self.book.room.address, self.item.id)
         return before is None or message.to_event == before.event or made_at > before.at
 
     async def _asked_lately(self, heard: Said | Edited) -> tuple[Ask, ...]:
@@ -187,7 +187,7 @@ class Talk:
         """The question whether a food may go in, if the sender has asked it right before."""
         if not isinstance(heard, Said) or not may_put_in(heard.body):
             return None
-        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+        before = await traces.last_said(self.book.db, self.book.room.address, self.item.id)
         if before is None or before.sender != heard.sender:
             return None
         asked = await asked_lately(heard, self.book, self.item, TALK_GOES_ON)
@@ -231,7 +231,7 @@ class Talk:
         if last is None and turn.refers_to is None and own and await self._spoke_last(heard):
             last = await self.book.last_standing(own.event)
         if last is None and event is None and SAME in heard.body.casefold().split():
-            before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+            before = await traces.last_said(self.book.db, self.book.room.address, self.item.id)
             last = await self.book.last_standing(before.event) if before else None
         return corrections.as_act(last) if last else None
 
@@ -241,7 +241,7 @@ class Talk:
         """
         if not isinstance(heard, Said) or heard.replies_to or not may_do_as_told(heard.body):
             return {}
-        for before in await inbox.said_lately(
+        for before in await traces.said_lately(
             self.book.db, self.book.room.address, self.item.id, MOST_COURTESIES
         ):
             if before.sender == heard.sender or heard.at - before.at > TALK_GOES_ON:
@@ -272,7 +272,7 @@ class Talk:
         """The message before, or the one we answered last, if another told there what the sender
         of this one did.
         """
-        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+        before = await traces.last_said(self.book.db, self.book.room.address, self.item.id)
         latest = await outbox.latest(self.book.db, self.book.room.id)
         answered = latest[0].to_event if latest else None
         for event in (before.event if before else None, answered):
@@ -283,7 +283,7 @@ class Talk:
 
     async def _spoke_last(self, heard: Said | Edited) -> bool | None:
         """Whether the words before were the sender's own; None where there are none."""
-        before = await inbox.last_said(self.book.db, self.book.room.address, self.item.id)
+        before = await traces.last_said(self.book.db, self.book.room.address, self.item.id)
         return None if before is None else before.sender == heard.sender
 
     async def _own_lately(self, said: Said, turn: Turn) -> Entry | None:
@@ -302,7 +302,7 @@ class Talk:
         if ours:
             by_itself = ours.kind in REMINDERS or (ours.kind == "notice" and not ours.to_event)
             return ours.tx_id if by_itself else ours.to_event
-        trace = await inbox.trace(self.book.db, self.book.room.address, event)
+        trace = await traces.trace(self.book.db, self.book.room.address, event)
         if trace and trace.kind == "automatic" and trace.about:
             return trace.about
         return event

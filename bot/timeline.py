@@ -19,7 +19,7 @@ from nio.responses import RoomInfo
 
 from bot.connection import Client, http_status
 from bot.heard import SHOWN
-from storage import inbox
+from storage import traces
 from storage.database import Database
 from storage.inbox import Arrival, Item
 from storage.moments import from_ms, to_ms
@@ -126,7 +126,7 @@ async def _backwards_to_known(
             break
         page = await _page(client, room, at, None, MessageDirection.back)
         for event in page.chunk:
-            if await inbox.trace(db, room, event.source.get("event_id", "")) is not None:
+            if await traces.trace(db, room, event.source.get("event_id", "")) is not None:
                 return events[::-1]
             events.append(event)
         at = page.end if page.chunk else None

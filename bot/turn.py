@@ -18,8 +18,9 @@ from storage import inbox, outbox, rooms
 from storage.book import Book
 from storage.database import Database
 from storage.errors import StorageRefused
-from storage.inbox import Item, Trace
+from storage.inbox import Item
 from storage.rows import Message
+from storage.traces import Trace
 
 log = logging.getLogger(__name__)
 

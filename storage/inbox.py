@@ -6,20 +6,16 @@ from collections import Counter
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
-from functools import partial
 from typing import Any
 
 from storage import rooms, words
 from storage.database import Database
 from storage.moments import from_ms, to_ms
 from storage.session import set_sync_token
+from storage.traces import SAID, Trace, latest_said, row_of
 
 OLDEST = 1000
 """Events among which the rooms take turns: of ten batches, looked through anew for each."""
-LAST = 2**63 - 1
-"""No item has a higher number."""
-_SAID = "inbox:rewritten"
-"""What depends on the messages worked through: nothing takes them away but a change of them all."""
 DEEPEST = 100
 """Levels of JSON in an event; no message has so many."""
 
@@ -42,20 +38,6 @@ class Item:
     event: str
     at: datetime
     raw: dict[str, Any]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Trace:
-    """What is still known of an event that was worked through: never its words."""
-
-    event: str
-    at: datetime
-    sender: str | None
-    kind: str | None
-    about: str | None
-    mark: str | None
-    """The sign of a reaction; of a message, that it asked the others in the room or was of other
-    things than the bins, what favour it asked or promised, or what it asked us (JSON)."""
 
 
 async def take_in(db: Database, arrivals: Sequence[Arrival], token: str | None) -> None:
@@ -178,7 +160,7 @@ async def unpark(db: Database, item: int, raw: Mapping[str, Any]) -> None:
 
 async def state(db: Database, room: str, event: str) -> str | None:
     """Where an event stands: waiting, parked, done or failed; None if it has not come."""
-    row = await _row_of(db, room, event)
+    row = await row_of(db, room, event)
     return str(row["state"]) if row else None
 
 
@@ -193,21 +175,9 @@ async def is_withdrawn(db: Database, room: str, event: str) -> bool:
     return False
 
 
-async def marked_by(db: Database, room: str, user: str, events: Sequence[str]) -> list[Trace]:
-    """The marks that a member set on events, those taken back too."""
-    found = []
-    for address in await rooms.addresses(db, room):
-        found += await db.rows(
-            "SELECT * FROM inbox WHERE room = ? AND about IN (SELECT value FROM json_each(?)) "
-            "AND about IS NOT NULL AND kind = 'reacted' AND sender = ?",
-            (address, json.dumps(list(events)), user),
-        )
-    return [_trace(row) for row in found]
-
-
 async def withdraws(db: Database, room: str, event: str) -> bool:
     """Whether an event is itself the taking back of another."""
-    row = await _row_of(db, room, event)
+    row = await row_of(db, room, event)
     return row is not None and row["kind"] == "withdrawn"
 
 
@@ -268,79 +238,9 @@ async def settle(db: Database, item: Item, state: str, trace: Trace) -> None:
         part="settled",
     )
     if trace.kind == "said":
-        latest = await _latest_said(db, item.room)
+        latest = await latest_said(db, item.room)
         if latest is None or latest[0] < item.id:
-            db.note(item.room, _SAID, "latest", (item.id, trace))
-
-
-async def trace(db: Database, room: str, event: str) -> Trace | None:
-    """What is still known of an event."""
-    row = await _row_of(db, room, event)
-    return _trace(row) if row else None
-
-
-async def _row_of(db: Database, room: str, event: str) -> sqlite3.Row | None:
-    for address in await rooms.addresses(db, room):
-        row = await db.row("SELECT * FROM inbox WHERE room = ? AND event = ?", (address, event))
-        if row:
-            return row
-    return None
-
-
-async def mark_anew(db: Database, room: str, event: str, mark: str) -> None:
-    """Change what is kept of a message, inside a transaction."""
-    for address in await rooms.addresses(db, room):
-        await db.write(
-            "UPDATE inbox SET mark = ? WHERE room = ? AND event = ?", (mark, address, event)
-        )
-
-
-async def last_said(db: Database, room: str, before: int) -> Trace | None:
-    """The last message somebody wrote in a room before an item."""
-    latest = await _latest_said(db, room)
-    if latest and latest[0] >= before:  # the item waited for its key, while others were said
-        latest = await _said_before(db, room, before)
-    return latest[1] if latest else None
-
-
-async def said_lately(db: Database, room: str, before: int, most: int) -> list[Trace]:
-    """The last messages somebody wrote in a room before an item, the latest first."""
-    rows = await db.rows(
-        "SELECT * FROM inbox WHERE room = ? AND id < ? AND kind = 'said' ORDER BY id DESC LIMIT ?",
-        (room, before, most),
-    )
-    return [_trace(row) for row in rows]
-
-
-async def said_before(db: Database, room: str, event: str) -> Trace | None:
-    """The last message somebody wrote in a room before an event."""
-    row = await _row_of(db, room, event)
-    before = await _said_before(db, row["room"], row["id"]) if row else None
-    return before[1] if before else None
-
-
-async def _latest_said(db: Database, room: str) -> tuple[int, Trace] | None:
-    """The last message of a room that was worked through, with the number of its item."""
-    return await db.known(room, _SAID, "latest", partial(_said_before, db, room, LAST))
-
-
-async def _said_before(db: Database, room: str, item: int) -> tuple[int, Trace] | None:
-    row = await db.row(
-        "SELECT * FROM inbox WHERE room = ? AND id < ? AND kind = 'said' ORDER BY id DESC LIMIT 1",
-        (room, item),
-    )
-    return (row["id"], _trace(row)) if row else None
-
-
-def _trace(row: sqlite3.Row) -> Trace:
-    return Trace(
-        event=row["event"],
-        at=from_ms(row["at"]),
-        sender=row["sender"],
-        kind=row["kind"],
-        about=row["about"],
-        mark=row["mark"],
-    )
+            db.note(item.room, SAID, "latest", (item.id, trace))
 
 
 def _item(row: sqlite3.Row) -> Item:

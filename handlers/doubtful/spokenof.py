@@ -5,7 +5,7 @@ from datetime import timedelta
 
 from handlers.answer import Turn
 from handlers.phrasing import the
-from storage import inbox, outbox
+from storage import outbox, traces
 from storage.book import Book
 
 TALK_GOES_ON = timedelta(hours=1)
@@ -51,7 +51,7 @@ async def bins_spoken_of(turn: Turn) -> frozenset[str]:
 
 async def is_of_sender(event: str, turn: Turn) -> bool:
     """Whether a message was the sender's."""
-    trace = await inbox.trace(turn.book.db, turn.book.room.address, event)
+    trace = await traces.trace(turn.book.db, turn.book.room.address, event)
     user = trace.sender if trace else None
     return user is not None and await turn.book.name_of(user) == turn.sender
 

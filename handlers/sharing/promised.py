@@ -7,11 +7,11 @@ from collections.abc import Iterable, Mapping
 from datetime import date, timedelta
 
 from handlers.reading.arranged import Promise
-from storage import inbox
+from storage import traces
 from storage.book import Book
-from storage.inbox import LAST, Trace
 from storage.moments import local_day
 from storage.rows import Bin
+from storage.traces import LAST, Trace
 
 PROMISES = "+"
 """The mark of a message by which somebody takes a favour on."""
@@ -34,7 +34,7 @@ async def helpers_of(book: Book, bins: Iterable[Bin], today: date) -> Mapping[tu
     helpers: dict[tuple[Bin, str], str] = {}
     if not by_name:
         return helpers
-    for one in await inbox.said_lately(book.db, book.room.address, LAST, MOST_SINCE):
+    for one in await traces.said_lately(book.db, book.room.address, LAST, MOST_SINCE):
         promise = promise_in(one)
         if promise is None or promise.deed is None:
             continue  # who does whatever is to be done stands in for its keeper

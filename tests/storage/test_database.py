@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 
-from storage import changes, inbox, outbox, rooms, session
+from storage import changes, inbox, outbox, rooms, session, traces
 from storage.book import Book
 from storage.database import Database
 from storage.errors import BookError
@@ -127,12 +127,12 @@ async def test_words_are_forgotten_once_worked_through(db: Database) -> None:
     raw = {"event_id": "$1", "origin_server_ts": 5, "content": {"body": "secret words"}}
     await inbox.take_in(db, [Arrival(room="!r", raw=raw)], None)
     [item] = await inbox.waiting(db)
-    trace = inbox.Trace(event="$1", at=item.at, sender="@a:b", kind="said", about=None, mark=None)
+    trace = traces.Trace(event="$1", at=item.at, sender="@a:b", kind="said", about=None, mark=None)
     async with db.transaction():
         await inbox.settle(db, item, "done", trace)
     assert await inbox.waiting(db) == []
     assert await db.row("SELECT 1 FROM inbox WHERE raw IS NOT NULL") is None
-    assert await inbox.trace(db, "!r", "$1") == trace
+    assert await traces.trace(db, "!r", "$1") == trace
 
 
 async def test_an_answer_is_sent_once_and_an_edit_knows_what_it_edits(book: Book) -> None:
