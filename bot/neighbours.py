@@ -61,24 +61,22 @@ async def not_among_others(
     acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
 ) -> list[Act | Plan]:
     """The acts; none where they are questions amid the talk of others that name nothing of ours."""
-    if reading.context.to_bot or not acts or not all(isinstance(act, Ask) for act in acts):
+    questions = [act for act in acts if isinstance(act, Ask)]
+    if reading.context.to_bot or not questions or len(questions) < len(acts):
         return list(acts)
-    if any(isinstance(act, Ask) and is_of_the_bins(act, reading.message) for act in acts):
+    if any(is_of_the_bins(question, reading.message) for question in questions):
         return list(acts)
-    drained = any(
-        isinstance(told, Drain) for told in (reading.context.last, reading.context.just_told)
-    )
-    if drained and all(isinstance(act, Ask) and act.topic == "dilution" for act in acts):
+    topics = {question.topic for question in questions}
+    told = (reading.context.last, reading.context.just_told)
+    if topics == {"dilution"} and any(isinstance(one, Drain) for one in told):
         return list(acts)
-    of_book = all(isinstance(act, Ask) and act.topic in _OF_THE_BOOK for act in acts)
+    of_book = topics <= _OF_THE_BOOK
     of_book = of_book and reading.message.has(_INSIDE) and not reading.message.has(_YOU)
     if of_book and await talk.is_of_bins(said, most_else=3):
         return list(acts)
-    of_dues = all(isinstance(act, Ask) and act.topic == "due" for act in acts)
-    if await _is_among_others(said, talk, OF_ELSE if of_dues else None):
+    if await _is_among_others(said, talk, OF_ELSE if topics == {"due"} else None):
         return []
-    of_food = all(isinstance(act, Ask) and act.topic == "allowed" for act in acts)
-    of_food = of_food and only_names_food(reading.message)
+    of_food = topics == {"allowed"} and only_names_food(reading.message)
     return [] if of_food and await _is_behind_a_record(said, talk) else list(acts)
 
 

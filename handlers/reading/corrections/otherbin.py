@@ -58,35 +58,37 @@ def perhaps_another_bin(message: Message) -> Unsure | None:
     """ "Into green", "the blue one", right behind the answer to one's own record of another bin:
     it is asked whether that one was meant.
     """
-    last = message.context.last
-    if not message.context.after_bot or message.context.on_offer or len(message.bins) != 1:
+    context = message.context
+    found = _than_of_own(message) if context.after_bot and not context.on_offer else None
+    if found is None or not isinstance(context.last, Layer | Drain) or not found[1] <= _ALONE:
         return None
-    [ref] = message.bins
-    if not isinstance(last, Layer | Drain) or not ref.known or ref.name in (None, last.bin):
-        return None
-    own = last.bin is not None and last.member in (None, message.context.sender)
-    rest = {*message.norms[: ref.start], *message.norms[ref.end :]}
-    if not own or not rest <= _ALONE:
-        return None
-    return Unsure(guess=(Amend(bin=ref.name),), rules=(BY_FORM,))
+    return Unsure(guess=(Amend(bin=found[0]),), rules=(BY_FORM,))
 
 
 _ALONE = _INTO | words_in("the our bin one . !")
 
 
-def in_this_bin(message: Message) -> Amend | None:
-    """ "In red", "I mean the red one" right behind one's own record: the bin that was left out."""
+def _than_of_own(message: Message) -> tuple[str, set[str]] | None:
+    """The one bin that is named, if it is another than that of the sender's own record, on which
+    the talk is; and the words beside it.
+    """
     last, norms = message.context.last, message.norms
     if len(message.bins) != 1 or not isinstance(last, _ON_A_BIN) or last.bin is None:
         return None
-    if last.member not in (None, message.context.sender):
-        return None
     [ref] = message.bins
-    rest = {*norms[: ref.start], *norms[ref.end :]}
-    leads = _OUT_OF if isinstance(last, Drain) else _INSIDE
-    if not ref.known or ref.name in (None, last.bin) or leads.isdisjoint(rest):
+    own = last.member in (None, message.context.sender)
+    if not own or not ref.known or ref.name is None or ref.name == last.bin:
         return None
-    return Amend(bin=ref.name, rules=(BY_FORM,)) if rest <= _SAID_OF_BIN | leads else None
+    return ref.name, {*norms[: ref.start], *norms[ref.end :]}
+
+
+def in_this_bin(message: Message) -> Amend | None:
+    """ "In red", "I mean the red one" right behind one's own record: the bin that was left out."""
+    found = _than_of_own(message)
+    leads = _OUT_OF if isinstance(message.context.last, Drain) else _INSIDE
+    if found is None or leads.isdisjoint(found[1]) or not found[1] <= _SAID_OF_BIN | leads:
+        return None
+    return Amend(bin=found[0], rules=(BY_FORM,))
 
 
 _INSIDE = words_in("in into mean meant")
