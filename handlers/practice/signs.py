@@ -27,11 +27,23 @@ Sign = Literal[
 
 SIGNS: tuple[Sign, ...] = get_args(Sign)
 
+MOULD_COLOURS: Mapping[Sign, str] = {
+    "white_mould": "white",
+    "green_mould": "green blue",
+    "black_mould": "black",
+    "other_mould": "grey gray pink orange red yellow",
+}
+"""Plain colours of each growth."""
+MOULD_OF_COLOUR: Mapping[str, Sign] = {
+    colour: sign for sign, colours in MOULD_COLOURS.items() for colour in colours.split()
+}
+"""The growth that a plain colour tells of."""
+
 _WORDS: Mapping[str, str] = {
     "white_mould": "white white_fuzz white_growth white_fluff white_fur",
-    "green_mould": "green green_fuzz green_growth blue_mould blue_green_mould",
+    "green_mould": "green green_fuzz green_growth blue_green_mould",
     "black_mould": "black black_growth black_spots",
-    "other_mould": "mould mouldy fuzz fungus pink_mould red_mould yellow_mould orange_mould",
+    "other_mould": "mould mouldy fuzz fungus",
     "sour": "sour_smell vinegar vinegary pickled pickle pickles acid acidic yoghurt tangy",
     "rotten": "rot rotten_smell foul foul_smell putrid bad_smell stinks stench smelly sewage",
     "ammonia": "ammonia_smell urine",
@@ -46,8 +58,10 @@ _WORDS: Mapping[str, str] = {
     "warm": "hot too_warm too_hot",
     "cold": "too_cold frozen freezing",
 }
-_NAMES: Mapping[str, str] = {sign: sign for sign in SIGNS} | {
-    word: sign for sign, words in _WORDS.items() for word in words.split()
+_NAMES: Mapping[str, str] = {
+    **{f"{colour}_mould": sign for colour, sign in MOULD_OF_COLOUR.items()},
+    **{sign: sign for sign in SIGNS},
+    **{word: sign for sign, words in _WORDS.items() for word in words.split()},
 }
 
 

@@ -9,6 +9,8 @@ from handlers.practice.kinds import Kind
 from handlers.reading.acts import Act, Amend, Drain, Layer, Unsure
 from handlers.reading.completion.lots import share_of
 from handlers.reading.corrections.amending import amend
+from handlers.reading.corrections.likewise import CUES as OF_LIKEWISE
+from handlers.reading.corrections.likewise import LED, LIKEWISE
 from handlers.reading.corrections.numberright import number_meant
 from handlers.reading.corrections.unitright import in_unit
 from handlers.reading.food.makeups import makeup
@@ -43,7 +45,7 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
     last, norms = message.context.last, message.norms
     if len(norms) == 1 and (bare := _bare_number(message)):
         return bare
-    if len(norms) > _LONGEST or not message.has(_CUES):
+    if len(norms) > _LONGEST or not message.has(_CUES | OF_LIKEWISE):
         return ()
     if last is None and _is_of_own(message) and message.context.earlier:
         context = replace(message.context, last=message.context.earlier, earlier=None)
@@ -55,7 +57,7 @@ def changed_by_few(message: Message) -> tuple[Act, ...]:
     own = last.member in (None, message.context.sender)
     if not own and isinstance(last, Layer):
         return _likewise(last, message)
-    return _of_own_record(last, message) if own else ()
+    return _of_own_record(last, message) if own and message.has(_CUES) else ()
 
 
 def _of_own_record(last: Layer | Drain, message: Message) -> tuple[Act, ...]:
@@ -139,10 +141,7 @@ def _amount(rest: Message) -> Amend | None:
 
 _MORE = words_in("more another extra again too also less further")
 _ABOUT = words_in("about roughly around nearly almost some only maybe")
-_LIKEWISE = Late(
-    r"^(?:(?:and|oh|yep|yes|,) )*(?:(?:the )?same (?:for|with|from) me|same here|me too|mine too|"
-    r"ditto(?: here| for me)?|same again here)$"
-)
+_LIKEWISE = Late(rf"{LED}{LIKEWISE}$")
 
 
 def _likewise(last: Layer, message: Message) -> tuple[Act, ...]:

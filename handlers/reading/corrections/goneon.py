@@ -6,7 +6,7 @@ and things in a bin that nobody weighed ("3 bananas in green").
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.practice.signs import Sign
+from handlers.practice.signs import MOULD_OF_COLOUR, Sign
 from handlers.reading.acts import Amend, Drain, Layer, Observe, Unsure
 from handlers.reading.corrections.numberright import number_meant
 from handlers.reading.food.items import Item
@@ -25,7 +25,6 @@ _REMOVED = words_in("removed took taken drained poured emptied drew drawn")
 _FORGOT = words_in("forgot")
 CUES = _FURTHER | _REMOVED | _FORGOT
 """Words without one of which nothing goes on from a record."""
-COLOURS = words_in("black white green blue pink orange grey gray yellow red")
 _OF_SIGNS = _FURTHER | words_in(
     "it has got have had there is are 's some a an few lots lot of bit bits as now oh the in "
     "patch patches spot spots one ones stuff , . ! ☺"
@@ -114,7 +113,7 @@ def _further_signs(last: Observe, message: Message) -> Sequence[Sign]:
     seen = [each for each in message.signs if not each.absent]
     if len(seen) < len(message.signs):
         return ()
-    colours = [norm for norm in norms if norm in COLOURS]
+    colours = [norm for norm in norms if norm in MOULD_OF_COLOUR]
     if not seen and len(colours) == 1 and any("mould" in sign for sign in last.signs):
         seen = list(read_message(f"{colours[0]} mould", message.context).signs)
         return [each.sign for each in seen] if _OF_SIGNS.issuperset({*norms} - {*colours}) else ()

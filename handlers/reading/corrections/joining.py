@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Layer
+from handlers.reading.corrections.likewise import LED, LIKEWISE
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.food.quantities import amount_sum
 from handlers.reading.message import Message
@@ -79,8 +80,7 @@ def _without(norms: Sequence[str], end: int, tails: Sequence[tuple[str, ...]]) -
 
 
 _SAME = Late(
-    r"^(?:(?:and|oh|yes|yep|yeah|ok|,) )*(?:(?:the )?same(?: (?:here|again|for (?:me|us)|from "
-    r"(?:me|us)))?|(?:me|us|mine|ours) (?:too|as well|also)|likewise|ditto)"
+    rf"{LED}(?:{LIKEWISE}|(?:the )?same(?: again)?)"
     r"(?: (?:,|-|but|though|only|just|about|around|roughly|with|at|more|less|like|a|bit|by|for|"
     r"me))*$"
 )

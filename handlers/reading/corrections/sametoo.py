@@ -4,10 +4,11 @@ again".
 
 from dataclasses import replace
 
+from handlers.practice.signs import MOULD_OF_COLOUR
 from handlers.reading.acts import Bury, Drain, Layer, Observe, Seal, Unsure
 from handlers.reading.corrections.fewwords import TIMES
-from handlers.reading.corrections.goneon import COLOURS
 from handlers.reading.corrections.leaning import spoken_of
+from handlers.reading.corrections.likewise import LED, LIKEWISE
 from handlers.reading.corrections.numberright import number_beside
 from handlers.reading.deeds.buried import bury_from
 from handlers.reading.grouping import groups_of
@@ -88,7 +89,9 @@ def _also(last: _Done, bin: str | None, message: Message) -> _Done | Unsure | No
         if not last.signs or last.celsius is not None or last.ph is not None:
             return None
         seen = Observe(signs=last.signs, bin=bin, on=last.on, rules=(_RULE,))
-        coloured = any("mould" in sign for sign in last.signs) and not COLOURS.isdisjoint(words)
+        coloured = any(
+            "mould" in sign for sign in last.signs
+        ) and not MOULD_OF_COLOUR.keys().isdisjoint(words)
         return Unsure(guess=(seen,), rules=(_RULE,)) if coloured else seen
     return Seal(bin=bin, on=last.on, rules=(_RULE,))
 
@@ -148,8 +151,7 @@ _ONE_MORE = Late(
     r"(?P<where>(?: (?:by|under|near|behind|beside|in|next|at|along|below|right)\b.{1,60})?)$"
 )
 _OWN_TOO = Late(
-    r"^(?:(?:and|oh|yes|yep|yeah|,) )*(?:same here|same for (?:me|us|mine)|me (?:too|as well|also)|"
-    r"(?:so )?(?:did|have) (?:i|we)|likewise|ditto|(?:did )?(?:mine|ours) (?:too|as well|also))"
+    rf"{LED}(?:{LIKEWISE}|(?:so )?(?:did|have) (?:i|we)|did (?:mine|ours) (?:too|as well|also))"
     r"(?: (?:,|just now|now|about|around|got|only|with|\d+(?:[.,]\d+)?|ml|l|litres?|liters?))*$"
 )
 _THERE = Late(r"\b(?:it|that|there|same)\b")

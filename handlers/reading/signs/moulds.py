@@ -3,6 +3,7 @@
 from collections.abc import Collection, Sequence
 
 from handlers.practice.signs import Sign
+from handlers.reading.signs.mouldcolours import COLOURS
 from handlers.reading.signs.seen import Seen, denied
 from handlers.reading.words.marks import Mark
 from handlers.reading.words.vocabulary import one_slip, vocabulary, words_in
@@ -29,19 +30,6 @@ _MOULD_OF_BIN = words_in(
     "rings freckles pimples pom poms pile shag tufty lawn moss quilt shawl veil scarf toupee hairs"
 )
 """What a growth is likened to where a bin is named and a colour said."""
-_COLOURS: dict[Sign, str] = {
-    "white_mould": "white whitish blanco blanca weiss weisse weisser weiße weißer snowy blanc "
-    "blanche bianco bianca branco branca wit witte biala puti safed putih",
-    "green_mould": "green greenish verde blue bluish blueish gruner grun grune turquoise teal "
-    "vert verte bleu bleue azul blau blaue blauer groen groene blauw zielona berde hara hijau",
-    "black_mould": "black blackish negro negra dark schwarz schwarze schwarzer noir noire nero "
-    "nera preto preta zwart zwarte czarna itim kala hitam charcoal sooty inky",
-    "other_mould": "grey gray pink pinkish orange orangey red reddish yellow yellowish yellowy "
-    "purple brown brownish rosa rouge rojo roja jaune amarillo amarilla gelb gelbe gris",
-}
-_COLOUR: dict[str, Sign] = {
-    word: sign for sign, words in _COLOURS.items() for word in words_in(words)
-}
 _BY_THEMSELVES = _MOULD | _MOULD_WEAK
 _ALONE = _MOULD - _MOULD_WEAK
 """Words that tell of a mould without its colour."""
@@ -91,10 +79,14 @@ _WORN = words_in("beard hair hairs whiskers moustache mustache afro wig jumper c
 """What people grow or wear themselves: "my beard is purple"."""
 
 
+_REACH = 4
+"""Words before a growth that may be its colours."""
+
+
 def _reach(norm: str) -> int:
     """How many words before it a growth may have its colour."""
     if norm in _BY_THEMSELVES:
-        return len(_COLOURS)
+        return _REACH
     return 1 if norm == "down" else 2
 
 
@@ -120,13 +112,13 @@ def _one_growth(seen: list[Seen]) -> list[Seen]:
 def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tuple[int, Sign]]:
     """Colours said of the growth at word i: up to four words before it, or behind a copula."""
     found: list[tuple[int, Sign]] = []
-    for k in range(i - 1, max(-1, i - 5), -1):
+    for k in range(i - 1, max(-1, i - _REACH - 1), -1):
         if norms[k] in (".", "!", "?", "\n", ";") or norms[k] in _MOULD:
             break
-        if norms[k] in _COLOUR and norms[k + 1] not in ("bin", "has", "bucket", "is", "one"):
-            found.append((k, _COLOUR[norms[k]]))
+        if norms[k] in COLOURS and norms[k + 1] not in ("bin", "has", "bucket", "is", "one"):
+            found.append((k, COLOURS[norms[k]]))
     if not found and i and norms[i] in _MOULD and (slip := _slipped(norms[i - 1])):
-        return [(i - 1, _COLOUR[slip])]
+        return [(i - 1, COLOURS[slip])]
     if found:
         return [*found, *_besides(norms, i, in_bins)]
     span = range(i + 1, min(i + 9, len(norms)))
@@ -134,8 +126,8 @@ def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tup
     for k, norm in enumerate(after):
         furry = k == 1 and after[0] == "and" and norms[i] in _FURRY
         furry = furry or (k == 1 and after[0] in ("with", "in") and norms[i] in _DOTTED)
-        if norm in _COLOUR and (k == 0 or furry or after[k - 1] in _COPULA):
-            return [(i, _COLOUR[norm]), *_further(norms, i, norm, in_bins)]
+        if norm in COLOURS and (k == 0 or furry or after[k - 1] in _COPULA):
+            return [(i, COLOURS[norm]), *_further(norms, i, norm, in_bins)]
         if norm in _STOPS or (norm == "," and k):
             break
     return _told_after(norms, i)
@@ -160,8 +152,8 @@ def _besides(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tup
             break
         behind = norms[k + 1 : k + 2]
         ends = not behind or behind[0] in _AFTER_COLOUR | _TOO
-        if norms[k] in _COLOUR and norms[k - 1] in _A_BIT and ends and k not in in_bins:
-            return [(i, _COLOUR[norms[k]])]
+        if norms[k] in COLOURS and norms[k - 1] in _A_BIT and ends and k not in in_bins:
+            return [(i, COLOURS[norms[k]])]
     return []
 
 
@@ -178,8 +170,8 @@ def _told_after(norms: Sequence[str], i: int) -> list[tuple[int, Sign]]:
         if norms[k] in _STOPS:
             break
         behind = norms[k + 1 : k + 2]
-        if norms[k] in _COLOUR and (not behind or behind[0] in _AFTER_COLOUR):
-            return [(i, _COLOUR[norms[k]]), *_further(norms, i, norms[k])]
+        if norms[k] in COLOURS and (not behind or behind[0] in _AFTER_COLOUR):
+            return [(i, COLOURS[norms[k]]), *_further(norms, i, norms[k])]
     return []
 
 
@@ -193,9 +185,9 @@ def _further(
         norm, behind = norms[k], norms[k + 1 : k + 2]
         if norm in _STOPS:
             break
-        told = norm in _COLOUR and norms[k - 1] in _AND_SOME and k not in in_bins
+        told = norm in COLOURS and norms[k - 1] in _AND_SOME and k not in in_bins
         if told and not (behind and behind[0] in _COLOURED_THINGS):
-            found.append((i, _COLOUR[norm]))
+            found.append((i, COLOURS[norm]))
     return found
 
 

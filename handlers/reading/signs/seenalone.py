@@ -5,7 +5,7 @@ They are of a bin only while the room talks of the bins.
 
 from collections.abc import Mapping
 
-from handlers.practice.signs import Sign
+from handlers.practice.signs import MOULD_OF_COLOUR, Sign
 from handlers.reading.acts import Ask, Observe
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
@@ -22,16 +22,12 @@ CUES = words_in(
     "nothing drop tap fuzz fuzzy bulging bulged bulges hissing hisses gas leaking leaks leak"
 )
 """Words without one of which no such sign is told."""
-_COLOURS: Mapping[str, Sign] = {
-    "green": "green_mould", "blue": "green_mould", "black": "black_mould", "white": "white_mould",
-    "pink": "other_mould", "orange": "other_mould", "grey": "other_mould", "gray": "other_mould",
-    "red": "other_mould", "yellow": "other_mould",
-}  # fmt: skip
 _COLOURED = Late(
     r"^(?:(?:and|oh|oh no|but|now|so|hmm|uh|ok|,) )*(?:some|bits|parts?|half|most|all|the top)"
     r"(?: bits?| parts?)?(?: of (?:it|them|that))? (?:is|are|has|have|'s|looks?|went|turned|going|"
     r"getting)(?: (?:now|gone|gone all|turned|going|getting|a bit|all|quite|already))* "
-    rf"(?P<colour>{'|'.join(_COLOURS)})(?: (?:now|too|as well|already|and (?:fuzzy|furry)))*$"
+    rf"(?P<colour>{'|'.join(MOULD_OF_COLOUR)})"
+    r"(?: (?:now|too|as well|already|and (?:fuzzy|furry)))*$"
 )
 _SMELLS_LIKE: Mapping[str, Sign] = {
     "vinegar": "sour", "pickles": "sour", "sauerkraut": "sour", "yoghurt": "sour", "cider": "sour",
@@ -141,7 +137,7 @@ def asked_of_sign(message: Message) -> Ask | None:
 def _in_turns(message: Message) -> Sign | None:
     text = plain_text(message)
     if match := _COLOURED.match(text):
-        return _COLOURS[match["colour"]]
+        return MOULD_OF_COLOUR[match["colour"]]
     if _NOTHING.match(text):
         return "no_liquid"
     if match := _LIKE.match(text):

@@ -4,10 +4,11 @@ The word lists hold what stands together; here is what has other words between. 
 only in a message that names a bin.
 """
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Collection, Iterator, Mapping, Sequence
 from typing import NamedTuple
 
-from handlers.practice.signs import Sign
+from handlers.practice.signs import MOULD_COLOURS, Sign
+from handlers.reading.signs.mouldcolours import SHADES
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
@@ -39,11 +40,14 @@ _TAP = r"\b(?:tap|taps|spigot|spout|valve)\b"
 _LID = r"\b(?:lid|lids|cover)\b"
 _MUSHES = "soup slop slops mush pulp porridge sludge gruel slurry swamp bog quagmire pond marsh"
 _MUSH = f"(?:{_MUSHES.replace(' ', '|')})"
-_COLOURS: dict[Sign, str] = {
-    "white_mould": "white|whitish|snow white|pure white",
-    "green_mould": "green|greenish|blue|bluish|blue green|turquoise|teal",
-    "black_mould": "black|blackish|jet black",
-    "other_mould": "grey|gray|pink|pinkish|orange|orangey|red|reddish|yellow|yellowish|purple",
+_BY_TWO_WORDS: Mapping[Sign, tuple[str, ...]] = {
+    "white_mould": ("snow white", "pure white"),
+    "green_mould": ("blue green",),
+    "black_mould": ("jet black",),
+}
+_COLOURS: Mapping[Sign, str] = {
+    sign: "|".join((*plain.split(), *SHADES[sign].split(), *_BY_TWO_WORDS.get(sign, ())))
+    for sign, plain in MOULD_COLOURS.items()
 }
 _SPREAD = (
     r"(?:all over|all through|all on top|all round|all around|through and through|over the top"
