@@ -26,7 +26,7 @@ from storage.errors import UserError
 
 SERVER_NAME = "sandbox.localhost"
 START_SECONDS = 60
-STOP_SECONDS = 15
+STOP_SECONDS = 20
 _NO_LIMIT = {"per_second": 1e5, "burst_count": 100_000}
 
 
@@ -123,7 +123,7 @@ def running(folder: Path, port: int = 0) -> Iterator[Homeserver]:
         _await_health(server, process)
         yield server
     finally:
-        _stop(process)
+        stop(process)
 
 
 def _free_port(port: int) -> int:
@@ -152,7 +152,8 @@ def _await_health(server: Homeserver, process: subprocess.Popen[bytes]) -> None:
     raise HomeserverError("Synapse did not start. Its last words:\n" + log[-2000:].strip())
 
 
-def _stop(process: subprocess.Popen[bytes]) -> None:
+def stop(process: subprocess.Popen[bytes]) -> None:
+    """Have a program end, by force where it does not."""
     process.terminate()
     try:
         process.wait(STOP_SECONDS)

@@ -23,7 +23,6 @@ from bot.terminal import say
 
 BOT = "pailkeeper"
 NEIGHBOURS = {"ines": "Ines", "bruno": "Bruno", "mei": "Mei"}
-STOP_SECONDS = 20
 
 
 def add_parser(subparsers: "argparse._SubParsersAction[argparse.ArgumentParser]") -> None:
@@ -101,12 +100,7 @@ def _running_bot(home: Path) -> Iterator[None]:
         words = (home / "log").read_text(encoding="utf-8").strip()
         raise SandboxError(f"{error} {state} It said:\n{words}") from None
     finally:
-        process.terminate()
-        try:
-            process.wait(STOP_SECONDS)
-        except subprocess.TimeoutExpired:
-            process.kill()
-            process.wait()
+        homeserver.stop(process)
 
 
 def _command(name: str, home: Path) -> list[str]:

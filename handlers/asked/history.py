@@ -21,7 +21,7 @@ from handlers.reading.arrangements.communal import (
     WhoPut,
     Written,
 )
-from handlers.recording.bins import choose, not_meant
+from handlers.recording.bins import asked_of
 from handlers.recording.describing import describe
 from handlers.recording.layers import said_amount
 from handlers.sharing.keepers import whole_custody
@@ -156,10 +156,9 @@ async def in_ground(plan: InGround, turn: Turn) -> Answer:
 
 async def who_kept(plan: WhoKept, turn: Turn) -> Answer:
     """Who kept a bin between two days, before somebody, or since its beginning."""
-    name = await choose(plan.bin, turn)
-    bin = await turn.book.bin(name) if name else None
-    if bin is None:
-        return await not_meant(name, turn)
+    bin = await asked_of(plan.bin, turn)
+    if isinstance(bin, Answer):
+        return bin
     kept = spells(await whole_custody(turn.book, bin), turn.today, turn.book.room.zone)
     if plan.before:
         kept = _before(kept, plan.before)
@@ -198,10 +197,9 @@ def _weights(layers: Iterable[Entry]) -> dict[str, float]:
 
 async def story(plan: Story, turn: Turn) -> Answer:
     """A run of a bin from its first layer to the bed, told in the order of its days."""
-    name = await choose(plan.bin, turn)
-    bin = await turn.book.bin(name) if name else None
-    if bin is None:
-        return await not_meant(name, turn)
+    bin = await asked_of(plan.bin, turn)
+    if isinstance(bin, Answer):
+        return bin
     present = await turn.book.present_run(bin)
     number = plan.run if plan.run > 0 else present + plan.run
     if not 1 <= number <= present:

@@ -16,7 +16,7 @@ from handlers.practice.stays_out import STAYS_OUT
 from handlers.practice.units import KILOGRAMS
 from handlers.reading.arrangements.communal import LabelWanted
 from handlers.recording import rules
-from handlers.recording.bins import choose, not_meant
+from handlers.recording.bins import asked_of
 from handlers.state import look_up
 from storage import links, session
 from storage.book import Book
@@ -30,10 +30,9 @@ CAUTIONS = ("lifting", "gas", "liquid", "rules")
 
 async def asked(plan: LabelWanted, turn: Turn) -> Answer:
     """The label of a bin is posted as a file."""
-    name = await choose(plan.bin, turn)
-    bin = await turn.book.bin(name) if name else None
-    if bin is None:
-        return await not_meant(name, turn)
+    bin = await asked_of(plan.bin, turn)
+    if isinstance(bin, Answer):
+        return bin
     base, token = await session.address(turn.book.db), await links.token(turn.book, None)
     settings = []
     if base and token is None:

@@ -27,7 +27,7 @@ from handlers.reading.acts import Act, Ask, Open
 from handlers.reading.deeds.opened import NAME_LOST
 from handlers.state import BinState, Stage, look_up, named, states_of
 from storage import words
-from storage.rows import Due, Entry, Facts, NewEntry
+from storage.rows import Bin, Due, Entry, Facts, NewEntry
 
 FIRST_BIN = "bin 1"
 """The name of a group's first bin while it has none."""
@@ -279,6 +279,13 @@ async def meant(
     if state:
         return state
     return await not_meant(said, turn, stages, then="")
+
+
+async def asked_of(said: str | None, turn: Turn) -> Bin | Answer:
+    """The bin that something is asked of, at whatever stage; else what to say."""
+    name = await choose(said, turn)
+    bin = await turn.book.bin(name) if name else None
+    return bin or await not_meant(name, turn)
 
 
 ASK_AGAIN = "Ask again with its name."

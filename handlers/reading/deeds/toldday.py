@@ -10,11 +10,10 @@ from handlers.reading.calendar.otherdays import day_named_again, is_just_now, is
 from handlers.reading.deeds.told import bin_of
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
+from handlers.reading.people.nameddoer import OWN
 from handlers.reading.words.once import once
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
-
-_OWN = words_in("i we ive im my me us")
 
 
 def day_of(groups: Sequence[Group], k: int, *, since: bool = False) -> date:
@@ -221,7 +220,7 @@ def _day_behind(groups: Sequence[Group], k: int, sentence: int) -> Day | None:
 
 def _has_own_doer(norms: Sequence[str]) -> bool:
     """Whether a clause says anew who did it; "by me" at its end does not."""
-    return any(b in _OWN and a != "by" for a, b in pairwise(["", *norms]))
+    return any(b in OWN and a != "by" for a, b in pairwise(["", *norms]))
 
 
 _GOING_ON = frozenset({"and", "n", "&", "then", ",", "-", "—", "("})
@@ -231,7 +230,7 @@ def _says_when_done(group: Group) -> bool:
     """ "The shed is sealed, did it Sunday": no question, though it begins as one; "..., tape put by
     me on Sunday": no order.
     """
-    if any(a == "by" and b in _OWN for a, b in pairwise(group.norms)):
+    if any(a == "by" and b in OWN for a, b in pairwise(group.norms)):
         return True
     told = group.norms[:1] == ["did"] and group.norms[1:2] and group.norms[1] in _IT
     return bool(told) and "?" not in group.message.norms
