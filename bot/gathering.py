@@ -31,7 +31,7 @@ MINUTE = timedelta(minutes=1)
 
 
 async def holds_back(
-    db: Database, room: Room, item: Item, answer: Message, now: datetime, *, paced: bool = False
+    db: Database, room: Room, item: Item, answer: Message, now: datetime, *, paced: bool
 ) -> bool:
     """Whether the answer to an event is to be told together with others.
 
@@ -67,7 +67,7 @@ async def _is_fast(db: Database, room: Room, item: Item, now: datetime) -> bool:
     return to_member >= OF_MEMBER_A_MINUTE or in_room >= OF_ROOM_A_MINUTE
 
 
-async def tell_together(db: Database, now: datetime, *, paced: bool = False) -> int:
+async def tell_together(db: Database, now: datetime, *, paced: bool) -> int:
     """Make one message of the answers held back in each room, once nothing more is to come.
 
     `paced`: not again before some time has passed.

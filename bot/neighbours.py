@@ -117,7 +117,7 @@ async def _anew_when_late(
     return Reading(said.body, replace(reading.context, last=None, earlier=None)).acts
 
 
-async def _is_among_others(said: Said, talk: Talk, marked: Collection[str] | None = None) -> bool:
+async def _is_among_others(said: Said, talk: Talk, marked: Collection[str] | None) -> bool:
     """Whether others have just spoken, and the words come neither behind ours nor in reply; with
     `marked`, only messages that bear one of those marks count.
     """

@@ -58,7 +58,7 @@ def drawn(sheet: Sheet) -> tuple[bytes, int, int]:
     draw = ImageDraw.Draw(image)
     draw.text((EDGE, 28), TITLE, INK, font(56, bold=True))
     draw.text((EDGE, 98), sheet.days, SOFT, font(34))
-    _axis(draw, sheet, HEAD, height - FOOT)
+    _axis(draw, sheet, height - FOOT)
     y = HEAD + AXIS
     for block in sheet.blocks:
         y = _block(draw, block, y)
@@ -87,23 +87,23 @@ def _x(day: float) -> float:
     return EDGE + day * DAY
 
 
-def _axis(draw: ImageDraw.ImageDraw, sheet: Sheet, top: int, bottom: int) -> None:
+def _axis(draw: ImageDraw.ImageDraw, sheet: Sheet, bottom: int) -> None:
     """The days: weekends shaded, weeks parted by lines, the first day said to be today."""
     for n in range(DAYS):
         on = sheet.begin + timedelta(days=n)
         if on.weekday() >= 5:
-            draw.rectangle((_x(n), top + 48, _x(n + 1), bottom), WEEKEND)
+            draw.rectangle((_x(n), HEAD + 48, _x(n + 1), bottom), WEEKEND)
     for n in range(DAYS):
         on = sheet.begin + timedelta(days=n)
         if on.weekday() == 0 or n == 0:
-            draw.line((_x(n), top, _x(n), bottom), SOFT if n else INK, 3 if n else 5)
+            draw.line((_x(n), HEAD, _x(n), bottom), SOFT if n else INK, 3 if n else 5)
         if on.weekday() == 0 and n > 3:
-            _week(draw, f"Mon {on.day} {on:%b}", n, top)
+            _week(draw, f"Mon {on.day} {on:%b}", n, HEAD)
         label = str(on.day)
         small = font(24)
-        draw.text((_x(n + 0.5) - draw.textlength(label, small) / 2, top + 54), label, SOFT, small)
-    draw.text((_x(0) + 10, top), "today", ALARM, font(30, bold=True))
-    draw.line((EDGE, top + AXIS - 6, WIDTH - EDGE, top + AXIS - 6), SOFT, 2)
+        draw.text((_x(n + 0.5) - draw.textlength(label, small) / 2, HEAD + 54), label, SOFT, small)
+    draw.text((_x(0) + 10, HEAD), "today", ALARM, font(30, bold=True))
+    draw.line((EDGE, HEAD + AXIS - 6, WIDTH - EDGE, HEAD + AXIS - 6), SOFT, 2)
 
 
 def _week(draw: ImageDraw.ImageDraw, words: str, day: int, top: int) -> None:

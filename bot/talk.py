@@ -307,7 +307,7 @@ class Talk:
             return trace.about
         return event
 
-    async def figure_asked_about(self, heard: Heard, what: str | None = None) -> str | None:
+    async def figure_asked_about(self, heard: Heard, what: str | None) -> str | None:
         """What was kept of the arithmetic behind the answer replied to, or the last words; or, if
         that is `what` is asked about, behind the last digest.
         """

@@ -19,12 +19,9 @@ SELECT
         AND id NOT IN (SELECT value FROM json_each(?2)) ORDER BY id DESC LIMIT 1),
     (SELECT shared FROM entry INDEXED BY entry_on_sharing
         WHERE bin = ?1 AND act = 'open' AND struck_at IS NULL AND shared IS NOT NULL
-        AND id NOT IN (SELECT value FROM json_each(?2)) ORDER BY id DESC LIMIT 1),
-    (SELECT name FROM entry JOIN member ON member.id = entry.member
-        WHERE bin = ?1 AND act = 'open' AND struck_at IS NULL
-        AND entry.id NOT IN (SELECT value FROM json_each(?2)) ORDER BY entry.id DESC LIMIT 1)
+        AND id NOT IN (SELECT value FROM json_each(?2)) ORDER BY id DESC LIMIT 1)
 """
-"""The size of a bin, whether it is shared and who opened it, from its openings that stand."""
+"""The size of a bin, and whether it is shared, from its openings that stand."""
 
 LATELY = 100
 """Of so many entries of a bin it is said whose they are."""
@@ -149,10 +146,10 @@ class Book(Roster):
         async def ask() -> About:
             row = await self.db.row(ABOUT, (bin.id, json.dumps(list(self.aside))))
             assert row is not None
-            capacity_l, shared, opener = row
-            return About(capacity_l=capacity_l, shared=bool(shared), opener=opener)
+            capacity_l, shared = row
+            return About(capacity_l=capacity_l, shared=bool(shared))
 
-        return await self.known("member entry:open", ("about", bin.id, self.aside), ask)
+        return await self.known("entry:open", ("about", bin.id, self.aside), ask)
 
     async def history(self, bin: Bin) -> list[Entry]:
         """All entries of a bin that stand, oldest first."""

@@ -56,8 +56,6 @@ class About:
 
     capacity_l: float | None
     shared: bool
-    opener: str | None
-    """Who opened it last."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -113,7 +113,7 @@ def _together(states: Sequence[BinState]) -> tuple[float, Shares | None]:
     return sum(state.run.mass_kg for state in states), made_of
 
 
-async def had_by(book: Book, place: str, today: date, *, but: str = "") -> list[Had]:
+async def had_by(book: Book, place: str, today: date, *, but: str) -> list[Had]:
     """The burials in a bed of that name in the last twelve months, the first one first; those that
     the message `but` told are left out.
     """

@@ -105,7 +105,7 @@ def windows(
     return found
 
 
-def dues_of(state: BinState, before: Run | None = None, passing: Entry | None = None) -> list[Due]:
+def dues_of(state: BinState, before: Run | None, passing: Entry | None) -> list[Due]:
     """The dues of a bin's present run, when the soil of the run before can be planted, and
     when the bin changes hands (`passing`: the offer or acceptance that stands).
     """
@@ -139,9 +139,7 @@ def _in_trouble(run: Run) -> date | None:
     return None if trouble(seen).verdict == "good" else last
 
 
-def dues_of_starter(
-    batch: Entry | None, count: Entry | None, lasts: Supply | None = None
-) -> list[Due]:
+def dues_of_starter(batch: Entry | None, count: Entry | None, lasts: Supply | None) -> list[Due]:
     """When the last batch is ripe to dry, and when the next is to be mixed for it to last.
 
     A batch that was counted after it was ripe is dry; one that is on its way is enough. Nobody is

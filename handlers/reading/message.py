@@ -208,7 +208,7 @@ def read_message(text: str, context: Context) -> Message:
         used = measures | indexes([s for s in signs if s.plain or s.end - s.start > 1])
         items = tuple([i for i in items if i.start not in used and (bins or not is_loose(i))])
     taken |= in_bins
-    held = taken | indexes(_wide(marks, "food"), [m for m in members if m.end - m.start > 1])
+    held = taken | indexes(_wide_foods(marks), [m for m in members if m.end - m.start > 1])
     if len(items) > 1 or "c" in norms:
         held |= _list_joints(norms, items, amounts) | _ratio_of_carbon(norms)
     sentences = sentences_of(words, written, held)
@@ -303,9 +303,9 @@ def _further_bins(
     return found
 
 
-def _wide(marks: Iterable[Mark], tag: str) -> list[Mark]:
-    """The marks of a tag that hold several words."""
-    return [m for m in marks if m.end - m.start > 1 and m.tag == tag]
+def _wide_foods(marks: Iterable[Mark]) -> list[Mark]:
+    """The foods that are named by several words."""
+    return [m for m in marks if m.end - m.start > 1 and m.tag == "food"]
 
 
 def _list_joints(

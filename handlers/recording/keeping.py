@@ -11,7 +11,7 @@ from handlers.planning.dues import OF_STARTER, ON_STARTER, TURNS, dues_of, dues_
 from handlers.recording import starter
 from handlers.runs import STARTERS, numbering
 from handlers.sharing.keepers import custody_of
-from handlers.sharing.rotas import ON_TURNS, dues_of_turns, rotas_of, whose_turn
+from handlers.sharing.rotas import ON_TURNS, dues_of_turns, rotas_of, turn_to_drain
 from handlers.state import BinState, described, look_up, run_before
 from storage import changes, dues, forgetting, links, notices, renaming, rooms, rotas
 from storage.book import Book
@@ -86,7 +86,7 @@ async def settle_dues(turn: Turn, state: BinState) -> None:
     before = await run_before(book, state)
     today = local_day(turn.now, book.room.zone)
     current = await rotas_of(book, today)
-    drains = whose_turn(current, bin, "drain", today)
+    drains = turn_to_drain(current, bin, today)
     due = [
         replace(one, to_member=drains) if drains and one.what == "drain" else one
         for one in dues_of(state, before, await _passing(book, bin, turn.today))

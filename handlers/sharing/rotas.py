@@ -194,10 +194,10 @@ def dues_of_turns(current: Sequence[RotaState], bin: Bin | None, today: date) ->
     return dues
 
 
-def whose_turn(current: Sequence[RotaState], bin: Bin, duty: str, today: date) -> str | None:
-    """Who has the turn at a duty with a bin, if it goes by turns."""
+def turn_to_drain(current: Sequence[RotaState], bin: Bin, today: date) -> str | None:
+    """Who has the turn to drain a bin, if that goes by turns."""
     for one in current:
-        if one.duty == duty and one.bin in (None, bin):
+        if one.duty == "drain" and one.bin in (None, bin):
             stint = next(iter(one.coming(today)), None)
             if stint and stint.start <= today:
                 return stint.member

@@ -72,7 +72,7 @@ async def test_a_number_is_put_right_though_another_spoke(db: Database) -> None:
     assert entry.facts.mass_kg == 5.0
 
 
-@pytest.mark.parametrize("words", ["same here", "same for me", "me too"])
+@pytest.mark.parametrize("words", ["same here", "same for me", "me too", "us as well", "likewise"])
 async def test_as_much_of_ones_own_is_asked_about(db: Database, words: str) -> None:
     talk = (("ines", "put 4 kg in green"), ("rut", words), ("rut", "yes"))
     entries = await standing_after(db, *talk)

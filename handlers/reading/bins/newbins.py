@@ -35,7 +35,7 @@ def said_bins(
     taken: frozenset[int],
     *,
     by_food: bool,
-    by_place: bool = False,
+    by_place: bool,
 ) -> tuple[BinRef, ...]:
     """Bins meant by words that are no known name: "bin 7", "the attic bin", "the bucket".
 

@@ -31,8 +31,8 @@ from handlers.reading.words.vocabulary import SignWord, words_in
 def find_signs(
     norms: Sequence[str],
     marks: Sequence[Mark],
-    in_bins: Collection[int] = frozenset(),
-    people: Collection[int] = frozenset(),
+    in_bins: Collection[int],
+    people: Collection[int],
 ) -> tuple[Seen, ...]:
     """All signs told in the words, in order, also those said to be absent.
 

@@ -70,9 +70,9 @@ def sense_of(
     verb: VerbForm,
     names: frozenset[str],
     *,
-    behind: bool = False,
-    coming: bool = False,
-    guessed: bool = False,
+    behind: bool,
+    coming: bool,
+    guessed: bool,
 ) -> Sense:
     """Sense of a verb from the words of its clause that stand before it.
 
