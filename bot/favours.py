@@ -29,7 +29,7 @@ ANSWERED_WITHIN = timedelta(hours=12)
 MOST_BETWEEN = 8
 """Messages that are looked back on for a favour."""
 
-OF_ELSE = Favour()
+_OF_OTHER_THINGS = Favour()
 """A favour of other things than the bins."""
 
 _Deed = Drain | Seal | Bury
@@ -58,15 +58,15 @@ async def asked_or_promised(
     rest = [act for act in acts if act is not promise]
     if promise is None:
         says_yes = all(isinstance(act, Accept | Later) and act.bin is None for act in acts)
-        himself = (
+        oneself = (
             assents(said.body, reading.message) if says_yes and not talk.calls_us(said) else None
         )
-        asked = None if himself is None else await _asked_lately(said, talk, turn, himself)
-        if asked == OF_ELSE:
+        asked = None if oneself is None else await _asked_lately(said, talk, turn, oneself)
+        if asked == _OF_OTHER_THINGS:
             return list(acts), PROMISES
         promise, rest = _to_do(asked, None) if asked else None, []
     elif promise.bin is None and promise.whose is None:
-        asked = await _asked_lately(said, talk, turn, himself=True)
+        asked = await _asked_lately(said, talk, turn, oneself=True)
         promise = _to_do(asked, promise.by) if asked else await _of_own_bin(promise, turn)
     else:
         promise = await _of_bin(promise, turn)
@@ -113,9 +113,9 @@ async def _of_bin(promise: Promise, turn: Turn) -> Promise:
     return replace(promise, bin=bin, by=promise.by or turn.sender)
 
 
-async def _asked_lately(said: Said, talk: Talk, turn: Turn, himself: bool) -> Favour | None:
-    """The favour that was asked last, if the sender may say yes to it; a plain yes counts only from
-    whoever was asked. One that is of no bin has none.
+async def _asked_lately(said: Said, talk: Talk, turn: Turn, oneself: bool) -> Favour | None:
+    """The favour that was asked last, if the sender may say yes to it: whoever was asked, or who
+    offers to do it `oneself`. One that is of no bin has none.
     """
     book = talk.book
     if said.replies_to:
@@ -133,8 +133,8 @@ async def _asked_lately(said: Said, talk: Talk, turn: Turn, himself: bool) -> Fa
             return None
         favour = _favour_in(one)
         if favour is None:
-            return OF_ELSE
-        may = himself or favour.to is None or is_same(favour.to, turn.sender)
+            return _OF_OTHER_THINGS
+        may = oneself or favour.to is None or is_same(favour.to, turn.sender)
         return favour if may else None
     return None
 

@@ -13,6 +13,8 @@ from storage import outbox, traces
 from storage.book import Book
 from storage.inbox import Item
 
+ASKED_US = "["
+"""How the mark of a message begins that asked us of the craft: its questions are kept as JSON."""
 _NOT_ASKED_ANEW = ("why", "help", "me")
 
 
@@ -42,7 +44,7 @@ async def asked_lately(
     else:
         asked = answer.tx_id.removeprefix("re-")
         trace = await traces.trace(book.db, book.room.address, asked)
-    if trace is None or not (trace.mark or "").startswith("["):
+    if trace is None or not (trace.mark or "").startswith(ASKED_US):
         return ()
     return tuple(
         act for act in map(from_json, json.loads(trace.mark or "")) if isinstance(act, Ask)

@@ -6,6 +6,7 @@ from dataclasses import replace
 from datetime import datetime
 
 from bot.heard import Edited, Said
+from bot.lastasked import ASKED_US
 from bot.talk import ASKS, OF_ELSE, REMINDERS, TALK_GOES_ON, TALKS, TALKS_FIGURES, Talk
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Later, Layer, Retract, Unsure
@@ -136,7 +137,7 @@ async def _is_behind_a_record(said: Said, talk: Talk) -> bool:
     before = await traces.last_said(talk.book.db, talk.book.room.address, talk.item.id)
     if said.replies_to or before is None or before.sender == said.sender:
         return False
-    return said.at - before.at <= TALK_GOES_ON and not (before.mark or "").startswith("[")
+    return said.at - before.at <= TALK_GOES_ON and not (before.mark or "").startswith(ASKED_US)
 
 
 async def is_answered(said: Said, talk: Talk) -> bool:
@@ -268,7 +269,7 @@ async def said_behind(events: Collection[str] | None, said: Said, talk: Talk) ->
         figures=(False, TALKS_FIGURES) in marks,
         own_figures=(True, TALKS_FIGURES) in marks,
         asked=(False, ASKS) in marks,
-        asked_us=(False, "[") in marks,
+        asked_us=(False, ASKED_US) in marks,
         record=corrections.as_act(told[-1]) if told else None,
         at=at,
     )

@@ -7,7 +7,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.heard import Edited, Heard, Said, local_part
-from bot.lastasked import asked_lately
+from bot.lastasked import ASKED_US, asked_lately
 from handlers.answer import Turn
 from handlers.doubtful.unsure import guess_of
 from handlers.practice.harm import ADVICE
@@ -134,7 +134,7 @@ class Talk:
             of_else += mark in OF_ELSE
             if said.at - before.at > TALK_GOES_ON or of_else > most_else:
                 return False
-            if mark == "[" or (latest is not None and latest[0].to_event == before.event):
+            if mark == ASKED_US or (latest is not None and latest[0].to_event == before.event):
                 return True  # it asked us, or was answered
             if await self.book.of_event(before.event):
                 return True

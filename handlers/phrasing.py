@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date, time
 
 from handlers.practice.dose import LAYER_DEPTH
-from handlers.practice.figure import number, spoons
+from handlers.practice.figure import number, ranging, spoons
 from handlers.practice.kinds import Kind
 from handlers.practice.tablespoons import SPOON_ML, Spoon
 from handlers.practice.units import KILOGRAMS, LITRES, METRES, SQUARE_METRES
@@ -109,9 +109,9 @@ def length(metres: float, units: Units) -> str:
 
 def layer_depth(units: Units) -> str:
     """How deep a layer is as it is taught: "5 to 7.5 cm"."""
-    deep = LAYER_DEPTH.low or 0.0, LAYER_DEPTH.high or 0.0
     if units == "metric":
-        return f"{number(deep[0])} to {number(deep[1])} cm"
+        return f"{ranging(LAYER_DEPTH)} cm"
+    deep = LAYER_DEPTH.low or 0.0, LAYER_DEPTH.high or 0.0
     inches = (number(cm / 100 / METRES["inch"], 1) for cm in deep)
     return f"{' to '.join(inches)} in"
 

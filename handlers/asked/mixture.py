@@ -8,7 +8,7 @@ from handlers.phrasing import capital, mass, the
 from handlers.practice.blending import MOISTURE, Blend, Purpose, blend
 from handlers.practice.composition import FOODS, content
 from handlers.practice.density import mass_kg
-from handlers.practice.figure import Refused, number
+from handlers.practice.figure import Refused, number, ranging
 from handlers.practice.kinds import Shares
 from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Ask
@@ -102,7 +102,7 @@ async def _scraps(act: Ask, turn: Turn) -> _Scraps | Answer:
 def _moist(found: Blend, scraps: _Scraps, turn: Turn) -> str:
     water = f"about {number(found.moisture * 100, 2)} % water"
     if not found.add:
-        right = f"{_span()} is right for a sealed bin. {STANDING_LIQUID}"
+        right = f"{ranging(MOISTURE, 100)} % is right for a sealed bin. {STANDING_LIQUID}"
         return f"{scraps.subject} holds {water}: {right}"
     if found.moisture < (MOISTURE.low or 0.0):
         return (
@@ -112,11 +112,6 @@ def _moist(found: Blend, scraps: _Scraps, turn: Turn) -> str:
     return (
         f"{scraps.subject} is wet, {water}: add {_added(found, scraps, turn)}, and drain it often."
     )
-
-
-def _span() -> str:
-    low, high = MOISTURE.low or 0.0, MOISTURE.high or 1.0
-    return f"{number(low * 100)} to {number(high * 100)} %"
 
 
 def _carbon(found: Blend, scraps: _Scraps, turn: Turn) -> str:

@@ -117,7 +117,7 @@ def ranging(figure: Figure, times: float = 1) -> str:
 
 
 def fahrenheit(celsius: float | None) -> str:
-    """Degrees Celsius as whole degrees Fahrenheit."""
+    """Degrees Celsius in degrees Fahrenheit, to two digits."""
     return number((celsius or 0) * 1.8 + 32, 2)
 
 
