@@ -16,7 +16,7 @@ from pathlib import Path
 
 from bot import homeserver
 from bot.homeserver import Homeserver, User
-from bot.neighbour import Neighbour, neighbour
+from bot.sandbox_neighbour import Neighbour, neighbour
 from bot.sandbox_room import SandboxError, Scene, Window, play, set_up_room
 from bot.settings import SettingsError
 from bot.terminal import say

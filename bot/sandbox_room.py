@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 from bot.heard import moment
 from bot.homeserver import SERVER_NAME, Homeserver, HomeserverError, User
 from bot.log import Line
-from bot.neighbour import Neighbour, Raw
+from bot.sandbox_neighbour import Neighbour, Raw
 from bot.terminal import Painter
 from storage.errors import UserError
 

@@ -11,7 +11,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 from bot import homeserver
-from bot.neighbour import Neighbour
+from bot.sandbox_neighbour import Neighbour
 from storage import backup
 from tests.matrix.conftest import Bot, Street
 

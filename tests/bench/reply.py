@@ -17,7 +17,7 @@ from bot import homeserver
 from bot.account import Account
 from bot.gathering import OF_MEMBER_A_MINUTE
 from bot.homeserver import User
-from bot.neighbour import Neighbour
+from bot.sandbox_neighbour import Neighbour
 from bot.settings import Home
 from tests.bench.measure import Measured, median, p95
 from tests.matrix.conftest import Street

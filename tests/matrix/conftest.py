@@ -21,8 +21,8 @@ from bot import homeserver
 from bot.account import Account
 from bot.connection import opened
 from bot.homeserver import Homeserver, User
-from bot.neighbour import Neighbour, Raw, neighbour
 from bot.run import take_part
+from bot.sandbox_neighbour import Neighbour, Raw, neighbour
 from bot.settings import Home, Settings
 from storage import inbox
 from storage.database import Database

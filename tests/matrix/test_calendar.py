@@ -11,7 +11,7 @@ from icalendar import Calendar
 from nio.crypto.attachments import decrypt_attachment
 from PIL import Image
 
-from bot.neighbour import Neighbour, Raw
+from bot.sandbox_neighbour import Neighbour, Raw
 from tests.matrix.conftest import Bot, Street
 
 QUICK = timedelta(seconds=0.2)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 import pytest
 
 if TYPE_CHECKING:
-    from bot.neighbour import Neighbour, Raw
+    from bot.sandbox_neighbour import Neighbour, Raw
     from tests.matrix.conftest import Bot, Street
 
 STANDING = "SELECT mass_kg FROM entry WHERE act = 'layer' AND struck_at IS NULL"

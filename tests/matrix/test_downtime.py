@@ -13,7 +13,7 @@ from storage import session
 from storage.database import Database
 
 if TYPE_CHECKING:
-    from bot.neighbour import Neighbour
+    from bot.sandbox_neighbour import Neighbour
     from tests.matrix.conftest import Bot, Street
 
 

@@ -12,7 +12,7 @@ import pytest
 from nio.crypto.attachments import decrypt_attachment
 
 if TYPE_CHECKING:
-    from bot.neighbour import Neighbour, Raw
+    from bot.sandbox_neighbour import Neighbour, Raw
     from tests.matrix.conftest import Bot, Street
 
 TAKEN = (

@@ -26,7 +26,7 @@ from storage.errors import UserError
 
 if TYPE_CHECKING:
     from bot.homeserver import User
-    from bot.neighbour import Neighbour, Raw
+    from bot.sandbox_neighbour import Neighbour, Raw
     from tests.matrix.conftest import Bot, Street
 
 OLM, MEGOLM = "m.olm.v1.curve25519-aes-sha2", "m.megolm.v1.aes-sha2"

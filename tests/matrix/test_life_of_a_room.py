@@ -10,7 +10,7 @@ import pytest
 from bot.pacing import Patience
 
 if TYPE_CHECKING:
-    from bot.neighbour import Neighbour, Raw
+    from bot.sandbox_neighbour import Neighbour, Raw
     from tests.matrix.conftest import Street
 
 MOVED = "takes the place of the one before"

@@ -14,7 +14,7 @@ import pytest
 from tests.matrix.other_client import OtherClient, missing, other_client
 
 if TYPE_CHECKING:
-    from bot.neighbour import Neighbour
+    from bot.sandbox_neighbour import Neighbour
     from tests.matrix.conftest import Bot, Street
 
 RED = 2

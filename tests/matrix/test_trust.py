@@ -23,7 +23,7 @@ from tests.matrix.conftest import ENCRYPTION
 if TYPE_CHECKING:
     from pathlib import Path
 
-    from bot.neighbour import Neighbour
+    from bot.sandbox_neighbour import Neighbour
     from tests.matrix.conftest import Bot, Street
 
 LAYERS = "SELECT mass_kg FROM entry WHERE act = 'layer' ORDER BY id"
