@@ -203,16 +203,9 @@ def _away(
         return
     stretch = told_stretch(message, at, end) or _behind_comma(message, at, end)
     if stretch is None:
-        is_only_out = "not" in message.norms[speaker.end : at]  # "Odile is not here"
-        if (
-            leant_on
-            or is_only_out
-            or not _FOR_NOW.fullmatch(
-                f" {words_between(message, at, _clause_end(message, at, end))}".rstrip()
-            )
-        ):
+        stretch = None if leant_on else _for_now(message, speaker, at, end, ahead)
+        if stretch is None:
             return
-        stretch = ahead._replace(end=at) if ahead else Stretch(message.today, None, at)
     elif ahead and stretch.first == message.today:
         stretch = _from(ahead, stretch, is_length=not _days_in(message, at, stretch.end))
     stretch, *more = _joined([stretch, *further(message, stretch, end)])
@@ -240,6 +233,18 @@ def _away(
         for one in (stretch, *more):
             yield Found(begin, stop, Away(first=one.first, last=one.last, member=other))
             begin = stop
+
+
+def _for_now(
+    message: Message, speaker: Speaker, at: int, end: int, ahead: Stretch | None
+) -> Stretch | None:
+    """ "I'm away for a while": from today on, or on the days told ahead; "Odile is not here" tells
+    of no absence.
+    """
+    behind = f" {words_between(message, at, _clause_end(message, at, end))}".rstrip()
+    if "not" in message.norms[speaker.end : at] or not _FOR_NOW.fullmatch(behind):
+        return None
+    return ahead._replace(end=at) if ahead else Stretch(message.today, None, at)
 
 
 def _joined(stretches: Sequence[Stretch]) -> list[Stretch]:

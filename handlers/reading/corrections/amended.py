@@ -19,24 +19,7 @@ from handlers.reading.words.vocabulary import words_in
 
 def amend_from(message: Message, rule: str) -> Amend:
     """The correction with the fields that the message gives, without those it takes back."""
-    kept = _not_denied(message)
-    if rule == ANOTHER_AMOUNT:
-        kept &= set(range(message.sentences[0].end))  # what follows is its reason
-    amounts = [a for a in message.measured() if a.start in kept and not _is_over(message, a)]
-    amounts = _owned(message, amounts) or amounts
-    amounts = [a for a in amounts if message.sense_at(a.start) != "ask"] or amounts
-    right = [a for a in amounts if _stands_against(message, a)]
-    if len(amounts) > 1 and len(right) == 1:  # "the clams were 9 lb, not 7"
-        clause = message.clause_at(right[0].start)
-        kept &= set(range(clause.start, clause.end)) if clause else kept
-        amounts = right
-    besides = [a.start for a in amounts[1:] if _is_another(message, a)]
-    if besides:  # what follows is of another record
-        clause = message.clause_at(besides[0])
-        kept &= set(range(besides[0] if clause is None else clause.start))
-        amounts = [a for a in amounts if a.start in kept] or amounts[:1]
-    amounts = _last_said(message, without_restated(message.norms, amounts))
-    amounts = _in_the_other_unit(message) or _more_like(message) or amounts
+    amounts, kept = _amounts_right(message, rule)
     mass, volume = amount_sum(amounts)
     items = [i for i in message.items if i.start in kept and not i.absent and not i.generic]
     items = [i for i in items if not _is_counted(message, i.start)]
@@ -65,6 +48,28 @@ def amend_from(message: Message, rule: str) -> Amend:
         on=days[0] if days else None,
         rules=(rule,),
     )
+
+
+def _amounts_right(message: Message, rule: str) -> tuple[Sequence[Amount], set[int]]:
+    """The amounts that are right, and the words that tell of this record and take nothing back."""
+    kept = _not_denied(message)
+    if rule == ANOTHER_AMOUNT:
+        kept &= set(range(message.sentences[0].end))  # what follows is its reason
+    amounts = [a for a in message.measured() if a.start in kept and not _is_over(message, a)]
+    amounts = _owned(message, amounts) or amounts
+    amounts = [a for a in amounts if message.sense_at(a.start) != "ask"] or amounts
+    right = [a for a in amounts if _stands_against(message, a)]
+    if len(amounts) > 1 and len(right) == 1:  # "the clams were 9 lb, not 7"
+        clause = message.clause_at(right[0].start)
+        kept &= set(range(clause.start, clause.end)) if clause else kept
+        amounts = right
+    besides = [a.start for a in amounts[1:] if _is_another(message, a)]
+    if besides:  # what follows is of another record
+        clause = message.clause_at(besides[0])
+        kept &= set(range(besides[0] if clause is None else clause.start))
+        amounts = [a for a in amounts if a.start in kept] or amounts[:1]
+    amounts = _last_said(message, without_restated(message.norms, amounts))
+    return _in_the_other_unit(message) or _more_like(message) or amounts, kept
 
 
 def _bin_meant(message: Message, kept: Collection[int]) -> str | None:

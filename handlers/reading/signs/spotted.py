@@ -61,6 +61,16 @@ def find_signs(
         if norms[i] == "any" and norms[i + 1] in ANY_LIQUID and denied(norms, i)
     ]
     found += _turned(norms, turns, found, foods, in_bins)
+    found = _heard_right(norms, found)
+    return tuple(
+        sorted(s for s in found if not (_is_inside(s, found) or _is_only_from(norms, s, found)))
+    )
+
+
+def _heard_right(norms: Sequence[str], found: list[Seen]) -> list[Seen]:
+    """The signs, without those whose words mean something else beside others; what smells like
+    something dead is rotten.
+    """
     if "nose" in norms:  # "alcohol on the nose" is only where it is smelt
         ends = {s.end for s in found if s.sign in SMELLS}
         found = [s for s in found if s.start not in ends or norms[s.start : s.end][-1:] != ["nose"]]
@@ -72,9 +82,7 @@ def find_signs(
         found = [s._replace(sign="rotten") if _is_likened(norms, s) else s for s in found]
     if "good" in norms or "nice" in norms:
         found = [s for s in found if s.sign != "rotten" or not is_meant_well(norms, s)]
-    return tuple(
-        sorted(s for s in found if not (_is_inside(s, found) or _is_only_from(norms, s, found)))
-    )
+    return found
 
 
 _DEAD = words_in("dead died dying rotting decomposing")
