@@ -93,7 +93,9 @@ def in_this_bin(message: Message) -> Amend | None:
 
 _INSIDE = words_in("in into mean meant")
 _OUT_OF = words_in("from mean meant")
-_SAID_OF_BIN = words_in("the our that it was went bin one i sorry oops btw actually , . !")
+_SAID_OF_BIN = words_in(
+    "and also so but all the our that it was is 's went bin one i put sorry oops btw actually , . !"
+)
 
 _IN = r"(?:(?:in|into|to) )?(?:the )?qbin(?: bin)?"
 _WENT = Late(
