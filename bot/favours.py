@@ -9,7 +9,7 @@ from dataclasses import asdict, dataclass, replace
 from datetime import UTC, datetime, timedelta
 
 from bot.heard import Said
-from bot.talk import ASKS, REMINDERS, TALK_GOES_ON, Talk
+from bot.talk import ASKS, REMINDERS, TALK_GOES_ON, TALKS_BRAN, Talk
 from handlers.answer import Turn
 from handlers.doubtful.several import STAGES
 from handlers.people import is_same
@@ -183,7 +183,10 @@ async def fulfilled(
         return list(acts), ()
     book = talk.book
     before = await traces.said_lately(book.db, book.room.address, talk.item.id, MOST_SINCE)
-    own = next((one for one in before if one.sender == said.sender and one.mark), None)
+    own = next(
+        (one for one in before if one.sender == said.sender and one.mark not in (None, TALKS_BRAN)),
+        None,
+    )
     latest = await outbox.latest(book.db, book.room.id)
     reminded_at = (
         latest[1] if latest and latest[0].kind in REMINDERS else datetime.min.replace(tzinfo=UTC)

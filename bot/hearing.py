@@ -195,6 +195,7 @@ class Hearing(Answering):
         if isinstance(heard, Said):
             acts = await neighbours.not_among_others(acts, heard, reading, self.talk)
             acts = await neighbours.only_amounts(acts, heard, reading, self.talk)
+            acts = await neighbours.without_doses(acts, heard, reading, self.talk)
             self.asks = not turn.refers_to and asks_neighbours(reading, acts)
             acts, self.favour = await favours.asked_or_promised(
                 acts, heard, reading, self.talk, turn

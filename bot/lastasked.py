@@ -44,8 +44,11 @@ async def asked_lately(
     else:
         asked = answer.tx_id.removeprefix("re-")
         trace = await traces.trace(book.db, book.room.address, asked)
-    if trace is None or not (trace.mark or "").startswith(ASKED_US):
+    return asked_in(trace.mark or "") if trace else ()
+
+
+def asked_in(mark: str) -> tuple[Ask, ...]:
+    """The questions of the craft that a mark keeps."""
+    if not mark.startswith(ASKED_US):
         return ()
-    return tuple(
-        act for act in map(from_json, json.loads(trace.mark or "")) if isinstance(act, Ask)
-    )
+    return tuple(act for act in map(from_json, json.loads(mark)) if isinstance(act, Ask))

@@ -6,8 +6,17 @@ from dataclasses import replace
 from datetime import datetime
 
 from bot.heard import Edited, Said
-from bot.lastasked import ASKED_US
-from bot.talk import ASKS, OF_ELSE, REMINDERS, TALK_GOES_ON, TALKS, TALKS_FIGURES, Talk
+from bot.lastasked import ASKED_US, asked_in
+from bot.talk import (
+    ASKS,
+    OF_ELSE,
+    REMINDERS,
+    TALK_GOES_ON,
+    TALKS,
+    TALKS_BRAN,
+    TALKS_FIGURES,
+    Talk,
+)
 from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Later, Layer, Retract, Unsure
 from handlers.reading.arranged import Plan
@@ -16,6 +25,7 @@ from handlers.reading.plans import Reading
 from handlers.reading.room.amidtalk import is_of_the_bins, only_names_food
 from handlers.reading.room.inthetalk import Leaning, Since, SmallTalk, leaner, leaning
 from handlers.reading.room.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
+from handlers.reading.room.ofbran import may_be_dose
 from handlers.reading.words.vocabulary import words_in
 from handlers.righting import corrections
 from storage import outbox, traces
@@ -23,6 +33,9 @@ from storage.rows import Entry
 
 MOST_SINCE = 12
 """Messages that are looked back on for what was talked of since a record."""
+
+MOST_OF_BRAN = 2
+"""Messages looked back on for whether the talk is of starter."""
 
 MOST_BETWEEN = 3
 """Messages behind which a question is taken for answered, or forgotten."""
@@ -168,6 +181,31 @@ async def _turned_to_all_since(moment: datetime, talk: Talk) -> bool:
     return latest[0].kind in REMINDERS or any(one.act in ("offer", "swap") for one in told)
 
 
+async def without_doses(
+    acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
+) -> list[Act | Plan]:
+    """The acts; none of the book where so few spoons or grams are of the starter talked of."""
+    if reading.context.to_bot or not may_be_dose(reading.message):
+        return list(acts)
+    db, address = talk.book.db, talk.book.room.address
+    before = await traces.said_lately(db, address, talk.item.id, MOST_OF_BRAN)
+    if said.replies_to:
+        replied = await traces.trace(db, address, said.replies_to)
+        before = [replied] if replied else []
+    for one in before:
+        if said.at - one.at > TALK_GOES_ON or await talk.book.of_event(one.event):
+            break
+        mark = one.mark or ""
+        if mark.endswith(TALKS_BRAN) or (one.sender != said.sender and _asks_dose(mark)):
+            return [act for act in acts if isinstance(act, Ask) and "?" in said.body]
+    return list(acts)
+
+
+def _asks_dose(mark: str) -> bool:
+    """Whether the mark is that of a message that asked us how much starter goes on."""
+    return any(getattr(act, "topic", None) in ("dose", "starter") for act in asked_in(mark))
+
+
 async def for_us(
     acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk, turn: Turn
 ) -> tuple[list[Act | Plan], list[ANSWERING]]:
@@ -233,8 +271,15 @@ _IT = words_in("it that this them")
 
 
 def mark_of(talked: SmallTalk | None) -> str | None:
-    """All that is kept of talk of other things."""
-    return None if talked is None else TALKS_FIGURES if talked.figure else TALKS
+    """All that is kept of talk of other things, or of starter."""
+    if talked is None or talked.bran:
+        return TALKS_BRAN if talked else None
+    return TALKS_FIGURES if talked.figure else TALKS
+
+
+def asking_mark(talked: SmallTalk | None) -> str:
+    """All that is kept of what asks the others in the room."""
+    return f"{ASKS}{TALKS_BRAN}" if talked and talked.bran else ASKS
 
 
 async def said_since(said: Said, record: Entry | None, talk: Talk) -> Since:

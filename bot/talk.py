@@ -35,6 +35,9 @@ see bot/favours.py."""
 TALKS, TALKS_FIGURES = "~", "#"
 """The marks of a message that was of other things, without and with a figure in it."""
 
+TALKS_BRAN = "%"
+"""The mark of a message that was of how much starter is put on."""
+
 OF_ELSE = frozenset({ASKS, TALKS, TALKS_FIGURES})
 """Marks of what is not told of the bins: behind a word on them "who's late?" asks of them too."""
 
@@ -252,7 +255,7 @@ class Talk:
                 act = next(iter(guess_of(question)), None)
             if act is not None:
                 return {"just_told": act, "own_bin": await kept_by(turn.sender, turn)}
-            if before.mark:
+            if before.mark not in (None, TALKS_BRAN):
                 break  # other things were talked of since
         return {}
 

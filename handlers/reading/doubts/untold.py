@@ -10,7 +10,7 @@ from handlers.reading.deeds.liquid import DRAINED, is_of_fat
 from handlers.reading.deeds.notburied import PLANTED, is_planting
 from handlers.reading.deeds.peeks import CLOSED_WELL, LIDS, MENDED, is_closed_well, is_mended
 from handlers.reading.deeds.sealed import BEFORE, HUSHED, is_hush, is_sealed_before
-from handlers.reading.deeds.spoons import is_of_spoons
+from handlers.reading.deeds.spoons import is_of_spoons, is_put_on
 from handlers.reading.doubts import (
     awaited,
     brews,
@@ -95,6 +95,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_poured_over, frozenset({"layer", "bury", "amend"})),
     (is_under_way, _LAYER),
     (is_of_spoons, _LAYER),
+    (is_put_on, frozenset({"drain", "done"})),
     (is_only_a_difference, frozenset({"layer", "drain", "batch", "stock"})),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
     (is_awaited, frozenset({"seal", "drain", "bury"})),
@@ -120,8 +121,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
     mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, premises.CUES,
-    spoons.CUES, underway.CUES, BEFORE, CLOSED_WELL, DENIED, DRAINED, HUSHED, LIDS, MENDED,
-    MIXED_WITH, PLANTED, POURED, STUFFS, TAKEN,
+    spoons.CUES, spoons.HANDFULS, underway.CUES, BEFORE, CLOSED_WELL, DENIED, DRAINED, HUSHED,
+    LIDS, MENDED, MIXED_WITH, PLANTED, POURED, STUFFS, TAKEN,
     frozenset({"weighed", "weighs"}),
 )  # fmt: skip
 """Words without one of which it is none of that."""

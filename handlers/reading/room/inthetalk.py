@@ -22,6 +22,7 @@ from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
 from handlers.reading.room.neighbours import BOOKED, CRAFT, OF_RECORD, calls_record, is_for_us
+from handlers.reading.room.ofbran import OF_BRAN
 from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
@@ -69,19 +70,22 @@ class Since:
 
 @dataclass(frozen=True, slots=True)
 class SmallTalk:
-    """A message of other things than the bins."""
+    """A message that the book does not keep: of other things than the bins, or of starter."""
 
     figure: bool
+    bran: bool = False
 
 
 def small_talk(body: str, context: Context, acts: Sequence[Act | Plan]) -> SmallTalk | None:
-    """What is talked of beside the book; None for what is of it, or a mere courtesy."""
+    """What is talked of beside the book; None for what else is of it, or a mere courtesy."""
     if acts or context.to_bot:
         return None
     words = [found[0] for found in _WORD.finditer(body.casefold().replace("’", "'"))]
     names = {word for name in context.members for word in name.casefold().split()}
     known = {word.removesuffix("'s") for word in words} - names
     figure = _FIGURE.search(" ".join(words)) is not None
+    if not known.isdisjoint(OF_BRAN):
+        return SmallTalk(figure, bran=True)
     if not known.isdisjoint(CRAFT | BOOKED) or (not figure and known <= OF_RECORD | _COURTESY):
         return None
     return SmallTalk(figure)
