@@ -14,6 +14,8 @@ from handlers.reading.corrections.byscraps import CUES as CALLED
 from handlers.reading.corrections.byscraps import called
 from handlers.reading.corrections.crossed import CUES as CROSSING
 from handlers.reading.corrections.crossed import crossed
+from handlers.reading.corrections.leftout import CUES as LEAVING_OUT
+from handlers.reading.corrections.leftout import left_out
 from handlers.reading.corrections.otherdeed import CUES as OF_DEEDS
 from handlers.reading.corrections.otherdeed import another_deed
 from handlers.reading.deeds.bothapart import CUES as BOTH
@@ -29,6 +31,8 @@ def of_the_record(message: Message) -> tuple[Act, ...]:
     """What strikes out or puts right a record and says more of it than "that"."""
     if message.has(CALLED) and (by_name := called(message)):
         return (by_name,)
+    if message.has(LEAVING_OUT) and (out := left_out(message)):
+        return (out,)
     if message.days and message.has(CALLED_BY_DAY) and (by_day := of_that_day(message)):
         return (by_day,)
     if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):

@@ -1,23 +1,19 @@
 """A record called by what it holds, to be struck out or put right: "delete the 1 kg of bread", "the
-rice Olu put in on Monday was really 1.5 kg", "it was Len who put the bread in, not me", "leave the
-tuna out".
+rice Olu put in on Monday was really 1.5 kg", "it was Len who put the bread in, not me".
 """
 
 from handlers.reading.acts import Amend, Layer, Retract
-from handlers.reading.corrections.leaning import spoken_of
 from handlers.reading.corrections.partright import BY_PART
 from handlers.reading.food.makeups import makeup
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import Message
-from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
 _STRIKING = words_in("strike delete cancel scratch remove erase cross undo")
 _RIGHTING = words_in("actually really fact correction sorry oops wrong should")
 _PUTTING = words_in("put added add tipped chucked threw dropped brought poured gave")
-_LEAVING = words_in("take taking leave leaving pull fish didnt never wasnt not")
-CUES = _STRIKING | _RIGHTING | _LEAVING | {"who", "was", "were"}
+CUES = _STRIKING | _RIGHTING | {"who", "was", "were"}
 """Words without one of which no record is called so."""
 _LEAD = words_in(
     "please pls bot can could you ok okay sorry oops no nope wait actually correction hi hey and "
@@ -40,8 +36,6 @@ def called(message: Message) -> Amend | Retract | None:
         return _struck(message, at + 1)
     if not _PUTTING.isdisjoint(norms) and "who" in norms[at : at + 4]:
         return _done_by(message, at)
-    if message.has(_LEAVING) and (left := _left_out(message)):
-        return left
     if norms[at] not in _THE or not (message.has(_RIGHTING) or _calls_amount(message, at)):
         return None
     return _measured_anew(message, at) or _placed_anew(message, at)
@@ -130,34 +124,6 @@ def _struck_in(message: Message, at: int) -> Retract | None:
     if not _AROUND.issuperset(rest) or refs[0].start < items[0].start:
         return None
     return Retract(which=_which(message, at, len(message.norms)), rules=(RULE,))
-
-
-_LEFT_OUT = Late(
-    r"^(?P<led>(?:(?:no|oh|ok|actually|sorry|wait|oops|but|bot|please|,) )*)"
-    r"(?:(?:i (?:am |'m )?)?(?:take|taking|leave|leaving|pull|fish) "
-    r"(?:out (?:the|that|my) qitem|(?:the|that|my) qitem (?:back )?(?:out|off))"
-    r"(?: (?:again|of (?:it|that|there)|though|after all))*|"
-    r"(?:the|that|my) qitem (?:(?:did not|didnt|never)(?: actually| even| really)? (?:go|went) in|"
-    r"(?:was not|wasnt|was never) (?:in|part of|for) (?:it|there|that)|was not in)"
-    r"(?: (?:there|it|that|after all|at all|actually|though|in the end|,))*)"
-    r"(?: (?:please|sorry|[.!]))*$"
-)
-_MOST_LEFT_OUT = 12
-
-
-def _left_out(message: Message) -> Retract | None:
-    """ "Leave the tuna out", "the tuna didn't go in", of a layer that the talk is on."""
-    last, norms = spoken_of(message), message.norms
-    items = [i for i in message.items if not i.generic and norms[i.start] not in _LEAVING]
-    if len(items) != 1 or len(norms) > _MOST_LEFT_OUT or not isinstance(last, Layer):
-        return None
-    [item] = items
-    text = " ".join([*norms[: item.start], "qitem", *norms[item.end :]])
-    form, made = _LEFT_OUT.search(text), makeup([item._replace(absent=False)])
-    if form is None or made is None:
-        return None
-    held = not made.shares.keys().isdisjoint(last.materials or {})
-    return Retract(materials=made.shares, rules=(RULE,)) if held or form["led"] else None
 
 
 def _measured_anew(message: Message, at: int, *, struck: bool = False) -> Amend | None:
