@@ -105,3 +105,45 @@ async def test_and_it_was_so_much(
     lines = [("rut", s[5:]) if s.startswith("rut: ") else ("ines", s) for s in said]
     found = await standing_after(db, ("ines", told), *lines)
     assert [(e.act, e.facts.mass_kg or e.facts.volume_l) for e in found] == much
+
+
+@pytest.mark.parametrize(
+    ("words", "main"),
+    [
+        ("salmon skins", "fish"),
+        ("old bread and pasta", "grain"),
+        ("it was some leftover stew", "cooked"),
+        ("chicken bones mostly", "bone"),
+        ("prawns?", "mixed"),
+        ("salmon for supper", "mixed"),
+        ("I love salmon", "mixed"),
+        ("rut do you want salmon", "mixed"),
+    ],
+)
+async def test_what_it_was_is_told_in_the_next_words(db: Database, words: str, main: str) -> None:
+    [entry] = await standing_after(db, ("ines", "put 700 g in green"), ("ines", words))
+    held = entry.facts.materials or {}
+    assert max(held, key=lambda kind: held[kind]) == main
+
+
+@pytest.mark.parametrize(
+    ("between", "main"),
+    [
+        (("rut", "what was it?"), "fish"),
+        (("rut", "thanks"), "fish"),
+        (("rut", "what are you cooking for the party tonight?"), "mixed"),
+        (("rut", "put 1 kg of peel in bin 2"), "mixed"),
+    ],
+)
+async def test_a_neighbour_may_have_asked_for_it(
+    db: Database, between: tuple[str, str], main: str
+) -> None:
+    talk = (("ines", "put 700 g in green"), between, ("ines", "salmon skins"))
+    [first, *_] = sorted(await standing_after(db, *talk), key=lambda entry: entry.id)
+    assert max(first.facts.materials or {}) == main
+
+
+async def test_what_had_a_kind_is_not_made_of_the_next_food_named(db: Database) -> None:
+    talk = (("ines", "put 700 g of kale in green"), ("ines", "salmon skins"))
+    [entry] = await standing_after(db, *talk)
+    assert entry.facts.materials == {"vegetable": 1.0}

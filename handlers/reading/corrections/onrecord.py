@@ -11,6 +11,7 @@ from handlers.reading.corrections.fewwords import changed_by_few
 from handlers.reading.corrections.goneon import CUES as GOING_ON
 from handlers.reading.corrections.goneon import goes_on
 from handlers.reading.corrections.joining import as_much_as_told
+from handlers.reading.corrections.kindtold import kind_told
 from handlers.reading.corrections.leaning import amount_owed
 from handlers.reading.corrections.onlythese import not_of_these
 from handlers.reading.corrections.onlywrong import only_wrong, undone
@@ -83,6 +84,7 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
         or only_wrong(message)
         or went_elsewhere(message)
         or was_by_me(message)
+        or kind_told(message)
     )
     found = found or in_this_bin(message) or not_of_these(message)
     if found is None and message.has(CALLED_BY_KIND):
