@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from datetime import timedelta
 from functools import partial
 
-from bot import asked, favours, marked, neighbours, takenback, unasked
+from bot import answered, asked, favours, marked, neighbours, takenback, unasked
 from bot.answering import Answering
 from bot.heard import Edited, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_account, by_present_name, with_offers
@@ -35,8 +35,8 @@ is filled.
 class Hearing(Answering):
     """One event being taken in, inside a transaction: `take` it once."""
 
-    asks: bool = False
-    """Whether it asks the others in the room."""
+    asks: str | None = None
+    """The mark of what it asks of the others in the room."""
     favour: str | None = None
     """The mark of what it asks of a neighbour, or promises one."""
     helps: Sequence[str] = ()
@@ -195,8 +195,9 @@ class Hearing(Answering):
         if isinstance(heard, Said):
             acts = await neighbours.not_among_others(acts, heard, reading, self.talk)
             acts = await neighbours.only_amounts(acts, heard, reading, self.talk)
-            acts = await neighbours.without_doses(acts, heard, reading, self.talk)
-            self.asks = not turn.refers_to and asks_neighbours(reading, acts)
+            acts = await answered.without_doses(acts, heard, reading, self.talk)
+            if not turn.refers_to and asks_neighbours(reading, acts):
+                self.asks = neighbours.asking_mark(reading.message)
             acts, self.favour = await favours.asked_or_promised(
                 acts, heard, reading, self.talk, turn
             )

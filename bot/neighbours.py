@@ -5,10 +5,12 @@ from collections.abc import Collection, Sequence
 from dataclasses import replace
 from datetime import datetime
 
+from bot.answered import owed_to_neighbour
 from bot.heard import Edited, Said
-from bot.lastasked import ASKED_US, asked_in
+from bot.lastasked import ASKED_US
 from bot.talk import (
     ASKS,
+    ASKS_AMOUNT,
     OF_ELSE,
     REMINDERS,
     TALK_GOES_ON,
@@ -21,11 +23,18 @@ from handlers.answer import Turn
 from handlers.reading.acts import Act, Amend, Ask, Drain, Later, Layer, Retract, Unsure
 from handlers.reading.arranged import Plan
 from handlers.reading.deeds.barelayers import BARE, is_bare, is_told_in
+from handlers.reading.message import Message
 from handlers.reading.plans import Reading
 from handlers.reading.room.amidtalk import is_of_the_bins, only_names_food
 from handlers.reading.room.inthetalk import Leaning, Since, SmallTalk, leaner, leaning
-from handlers.reading.room.neighbours import ANSWERING, asked_of_layer, is_for_us, may_be_for_us
-from handlers.reading.room.ofbran import may_be_dose
+from handlers.reading.room.neighbours import (
+    ANSWERING,
+    asked_of_layer,
+    asks_amount,
+    is_for_us,
+    may_be_for_us,
+)
+from handlers.reading.room.ofbran import OF_BRAN
 from handlers.reading.words.vocabulary import words_in
 from handlers.righting import corrections
 from storage import outbox, traces
@@ -33,9 +42,6 @@ from storage.rows import Entry
 
 MOST_SINCE = 12
 """Messages that are looked back on for what was talked of since a record."""
-
-MOST_OF_BRAN = 2
-"""Messages looked back on for whether the talk is of starter."""
 
 MOST_BETWEEN = 3
 """Messages behind which a question is taken for answered, or forgotten."""
@@ -181,37 +187,14 @@ async def _turned_to_all_since(moment: datetime, talk: Talk) -> bool:
     return latest[0].kind in REMINDERS or any(one.act in ("offer", "swap") for one in told)
 
 
-async def without_doses(
-    acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
-) -> list[Act | Plan]:
-    """The acts; none of the book where so few spoons or grams are of the starter talked of."""
-    if reading.context.to_bot or not may_be_dose(reading.message):
-        return list(acts)
-    db, address = talk.book.db, talk.book.room.address
-    before = await traces.said_lately(db, address, talk.item.id, MOST_OF_BRAN)
-    if said.replies_to:
-        replied = await traces.trace(db, address, said.replies_to)
-        before = [replied] if replied else []
-    for one in before:
-        if said.at - one.at > TALK_GOES_ON or await talk.book.of_event(one.event):
-            break
-        mark = one.mark or ""
-        if mark.endswith(TALKS_BRAN) or (one.sender != said.sender and _asks_dose(mark)):
-            return [act for act in acts if isinstance(act, Ask) and "?" in said.body]
-    return list(acts)
-
-
-def _asks_dose(mark: str) -> bool:
-    """Whether the mark is that of a message that asked us how much starter goes on."""
-    return any(getattr(act, "topic", None) in ("dose", "starter") for act in asked_in(mark))
-
-
 async def for_us(
     acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk, turn: Turn
 ) -> tuple[list[Act | Plan], list[ANSWERING]]:
     """The acts meant for us, and those that may be; what answers a neighbour, or goes on from other
     talk, is neither.
     """
+    if owed := await owed_to_neighbour(acts, said, reading, talk):
+        return owed, []
     leans = any(leaner(act, reading.message) for act in acts)
     if said.replies_to or reading.context.to_bot or not leans:
         return await _not_answering(acts, said, reading, talk)
@@ -277,9 +260,11 @@ def mark_of(talked: SmallTalk | None) -> str | None:
     return TALKS_FIGURES if talked.figure else TALKS
 
 
-def asking_mark(talked: SmallTalk | None) -> str:
+def asking_mark(message: Message) -> str:
     """All that is kept of what asks the others in the room."""
-    return f"{ASKS}{TALKS_BRAN}" if talked and talked.bran else ASKS
+    if message.has(OF_BRAN):
+        return f"{ASKS}{TALKS_BRAN}"
+    return ASKS_AMOUNT if asks_amount(message) else ASKS
 
 
 async def said_since(said: Said, record: Entry | None, talk: Talk) -> Since:

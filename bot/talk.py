@@ -38,6 +38,9 @@ TALKS, TALKS_FIGURES = "~", "#"
 TALKS_BRAN = "%"
 """The mark of a message that was of how much starter is put on."""
 
+ASKS_AMOUNT = f"{ASKS}#"
+"""The mark of a message that asked the others how much there was of some food."""
+
 OF_ELSE = frozenset({ASKS, TALKS, TALKS_FIGURES})
 """Marks of what is not told of the bins: behind a word on them "who's late?" asks of them too."""
 

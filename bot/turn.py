@@ -12,7 +12,7 @@ from bot.gathering import holds_back, tell_together
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, from_event
 from bot.hearing import Hearing
 from bot.lastasked import kept
-from bot.neighbours import asking_mark, mark_of
+from bot.neighbours import mark_of
 from storage import inbox, outbox, rooms
 from storage.book import Book
 from storage.database import Database
@@ -76,7 +76,7 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
         if hearing.favour:
             trace = replace(trace, mark=hearing.favour)
         elif hearing.asks and not reply:  # what we answer is asked of nobody else
-            trace = replace(trace, mark=asking_mark(hearing.talked))
+            trace = replace(trace, mark=hearing.asks)
         elif hearing.asked and trace.kind in ("said", "edited"):
             trace = replace(trace, mark=kept(hearing.asked))
         elif hearing.talked and not reply:

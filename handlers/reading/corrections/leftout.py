@@ -56,7 +56,8 @@ _CLOSE = (
 _PASSED_OVER = Late(
     rf"^{_LED}(?:(?:just |you can |can you )?(?:ignore|forget|disregard|skip|scratch|strike|drop|"
     r"nvm|nix|minus|leave out|dont count|do not count|never mind|not)(?: about)? "
-    rf"(?:{_THE} )?qitem|(?:leave|take) {_THE} qitem (?:back )?out|no qitem(?: in (?:it|there|that))?(?: after all)?)"
+    rf"(?:{_THE} )?qitem|(?:leave|take) {_THE} qitem (?:back )?out|"
+    r"no qitem(?: in (?:it|there|that))?(?: after all)?)"
     rf"{_BETWEEN} (?:{_WENT}|{_HAD_IT}){_CLOSE}"
 )
 _ENDED_UP = Late(rf"^{_LED}{_THE} qitem (?:actually )?{_WENT}{_CLOSE}")

@@ -3,6 +3,7 @@
 from handlers.reading.acts import Act
 from handlers.reading.bins.nameowed import name_owed
 from handlers.reading.bins.sizes import sizes_of_all
+from handlers.reading.corrections.amountowed import amount_owed
 from handlers.reading.corrections.bydeed import CUES as CALLED_BY_KIND
 from handlers.reading.corrections.bydeed import kind_right
 from handlers.reading.corrections.dayright import and_so, opened_on
@@ -12,7 +13,6 @@ from handlers.reading.corrections.goneon import CUES as GOING_ON
 from handlers.reading.corrections.goneon import goes_on
 from handlers.reading.corrections.joining import as_much_as_told
 from handlers.reading.corrections.kindtold import kind_told
-from handlers.reading.corrections.leaning import amount_owed
 from handlers.reading.corrections.onlythese import not_of_these
 from handlers.reading.corrections.onlywrong import only_wrong, undone
 from handlers.reading.corrections.otherbin import (

@@ -24,7 +24,7 @@ from handlers.reading.message import Message
 from handlers.reading.plaintext import word_count
 from handlers.reading.plans import Reading
 from handlers.reading.words.late import Late
-from handlers.reading.words.spans import indexes
+from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
 PASSING_ON = Accept | Decline | Taking | Refusing
@@ -77,6 +77,23 @@ def asks_neighbours(said: Reading, acts: Sequence[Act | Plan]) -> bool:
         for i, word in enumerate(message.words)
         if i not in held
     )
+
+
+def asks_amount(message: Message) -> bool:
+    """ "How heavy was the lettuce?", "did you weigh it?": it asks how much there was of some food,
+    or of what was told before, and nothing else.
+    """
+    weighed = message.has(_WEIGHED) and message.has(_IT)
+    if not weighed and not (message.items and message.has(_HOW_MUCH)):
+        return False
+    held = indexes(message.items, message.members)
+    return (OF_RECORD | _HOW_MUCH | _LITTLE).issuperset(unheld(message.norms, held))
+
+
+_WEIGHED = words_in("heavy weigh weighed")
+_IT = words_in("it that they them those")
+_HOW_MUCH = words_in("much weight") | _WEIGHED
+_LITTLE = words_in("a old those that these roughly btw just lot bunch bag")
 
 
 def calls_record(message: Message) -> bool:
