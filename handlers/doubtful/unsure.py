@@ -61,7 +61,7 @@ HOW_MUCH = (
 )
 SOME_DAY = "Which day was that? Say it (“on Thursday”), and I write it down."
 WHICH_DAY = "No calendar has that day. Say it again with the right one."
-MOST_ANSWER_WORDS = 4
+MOST_ANSWER_WORDS, MOST_WITH_BIN = 4, 6
 MOST_WORDS = {"task": 6, "amount": 16}
 """A longer message is read for itself, not as the answer to a question that lacks that."""
 
@@ -115,14 +115,7 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     if question.lacks == "bin":
         return await _in_bin(words, said, question, book)
     if question.lacks == "yes":
-        parts = await divided(words, guess_of(question), question, book)
-        if parts or (parts := _confirmed(words, said, question)) is not None:
-            return parts
-        guess = guess_of(question)
-        if (found := in_other_words(words, guess)) is not None:
-            return found
-        right = _another_amount(words, question, book)
-        return right or with_food(words, guess, question.asked_at, book.room)
+        return await _consented(words, said, question, book)
     if question.lacks == "leave":
         [wish] = guess_of(question)
         return await leave.given(words, wish, question, book)
@@ -146,6 +139,22 @@ async def _in_few_words(
     return _measured(words, question, book) if question.lacks == "amount" else None
 
 
+async def _consented(
+    words: str, said: Sequence[str], question: Question, book: Book
+) -> list[Act] | None:
+    """What a yes stands for, in whatever words; nothing for a no."""
+    parts = await divided(words, guess_of(question), question, book)
+    if parts or (parts := _confirmed(words, said, question)) is not None:
+        return parts
+    if (parts := await _with_bin(words, said, question, book)) is not None:
+        return parts
+    guess = guess_of(question)
+    if (found := in_other_words(words, guess)) is not None:
+        return found
+    right = _another_amount(words, question, book)
+    return right or with_food(words, guess, question.asked_at, book.room)
+
+
 def _confirmed(words: str, said: Sequence[str], question: Question) -> list[Act] | None:
     """What a plain yes stands for, or nothing for a no."""
     if not 0 < len(said) <= MOST_ANSWER_WORDS:
@@ -155,6 +164,29 @@ def _confirmed(words: str, said: Sequence[str], question: Question) -> list[Act]
     if said[0] in YES:
         return guess_of(question)
     return [] if said[0] in NO else None
+
+
+async def _with_bin(
+    words: str, said: Sequence[str], question: Question, book: Book
+) -> list[Act] | None:
+    """ "Aye, south": a yes that says again in which bin; "no, north": it was another."""
+    guess = guess_of(question)
+    asked = {getattr(act, "bin", None) for act in guess}
+    if "?" in words or not 0 < len(said) <= MOST_WITH_BIN or len(asked) != 1:
+        return None
+    name = await _named([word for word in said if word not in YES | NO | _WITH_BIN], book)
+    if name is None:
+        return None
+    if name in asked:
+        return None if said[0] in NO else guess
+    [first, *others] = guess
+    open_still = None in asked or said[0] in NO or "but" in said
+    if others or not open_still or not isinstance(first, Layer | Drain):
+        return None
+    return [replace(first, bin=name)]
+
+
+_WITH_BIN = words_in("but one mean meant that's it's please thanks sorry")
 
 
 def _another_amount(words: str, question: Question, book: Book) -> list[Act] | None:

@@ -60,6 +60,10 @@ _IS = words_in("was were is are went should 's")
 _CORRECTING = SORRY | words_in("no nope make meant correction")
 
 
+_FANCY = words_in("fancy")
+"""A word of no bin: "do you fancy a pint?" """
+
+
 def asks_neighbours(said: Reading, acts: Sequence[Act | Plan]) -> bool:
     """Whether it asks those in the room, of neither bins and amounts nor what was said before."""
     if said.context.to_bot or not all(isinstance(act, Ask) for act in acts):
@@ -67,6 +71,8 @@ def asks_neighbours(said: Reading, acts: Sequence[Act | Plan]) -> bool:
     if _ASKING.search(said.text.replace("’", "'")) is None:
         return False
     message = said.message
+    if message.has(_FANCY):
+        return True
     if any(b.known for b in message.bins) or message.measured():
         return False
     if message.has(CRAFT | BOOKED):
