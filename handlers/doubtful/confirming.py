@@ -6,10 +6,12 @@ from dataclasses import replace
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from handlers.reading.acts import Act, Amend, Layer
+from handlers.reading.acts import Act, Amend, Drain, Layer
 from handlers.reading.context import Context
 from handlers.reading.corrections.fewwords import changed_by_few
+from handlers.reading.measures.unitwords import Unit, unit_table
 from handlers.reading.message import read_message
+from handlers.reading.words.vocabulary import words_in
 from storage.rows import Room
 
 _PUT_IN = re.compile(
@@ -32,6 +34,36 @@ def in_other_words(words: str, guess: Sequence[Act]) -> list[Act] | None:
         return []
     layers = all(isinstance(act, Layer) for act in guess)
     return list(guess) if layers and _PUT_IN.match(said) else None
+
+
+def in_its_unit(words: str, guess: Sequence[Act], room: Room) -> list[Act] | None:
+    """ "Grams, obviously": the unit in which it was asked, and nothing else; another settles
+    nothing.
+    """
+    unit = unit_alone(words, room)
+    [asked, *others] = guess
+    if unit is None or others or not isinstance(asked, Layer | Drain):
+        return None
+    mass = asked.mass_kg if isinstance(asked, Layer) else None
+    much = mass if unit.quantity == "mass" else asked.volume_l
+    number = round(10 * much / unit.factor, 6) if much else 0.0
+    return [asked] if number >= _LEAST and number == int(number) else None
+
+
+def unit_alone(words: str, room: Room) -> Unit | None:
+    """The unit that is named without a number, and no more than that it is meant."""
+    said = [word for word in _WORD.findall(words.casefold()) if word not in _SURELY]
+    unit = unit_table(room.units).get(said[0]) if len(said) == 1 else None
+    return unit if unit and unit.quantity in ("mass", "volume") else None
+
+
+_WORD = re.compile(r"[\w'’]+")
+_SURELY = words_in(
+    "yes yep yeah aye ok oh obvs obviously of course that's thats it's its was in i mean meant "
+    "lol haha sorry clearly naturally"
+)
+_LEAST = 10
+"""Tenths: a number below one is seldom meant in that unit."""
 
 
 def with_food(words: str, guess: Sequence[Act], at: datetime, room: Room) -> list[Act] | None:

@@ -8,7 +8,13 @@ from zoneinfo import ZoneInfo
 
 from handlers.answer import Answer, Query, Turn
 from handlers.doubtful import binscaught, leave, nosuchbin
-from handlers.doubtful.confirming import changed, in_other_words, with_food
+from handlers.doubtful.confirming import (
+    changed,
+    in_its_unit,
+    in_other_words,
+    unit_alone,
+    with_food,
+)
 from handlers.doubtful.guessed import all_guessed, amount_of, of_home, whole_lot
 from handlers.doubtful.placed import OWN_BIN, divided, placed
 from handlers.reading.actjson import from_json
@@ -149,6 +155,8 @@ async def _consented(
     if (parts := await _with_bin(words, said, question, book)) is not None:
         return parts
     guess = guess_of(question)
+    if unit_alone(words, book.room):
+        return in_its_unit(words, guess, book.room)
     if (found := in_other_words(words, guess)) is not None:
         return found
     right = _another_amount(words, question, book)

@@ -51,3 +51,49 @@ async def test_a_neighbour_has_asked_the_same_meanwhile(db: Database) -> None:
 @pytest.mark.parametrize("asked", ["rut, fancy a pint later?", "rut, coming to the match?"])
 async def test_a_yes_to_a_neighbour_is_none_to_the_bot(db: Database, asked: str) -> None:
     assert await layers_after(db, ASKED, ("olga", asked), ("rut", "aye")) == [INES]
+
+
+BARE = ("rut", "west 850")
+
+
+@pytest.mark.parametrize(
+    ("words", "kilos"),
+    [
+        ("grams obviously", [0.85]),
+        ("yes g", [0.85]),
+        ("that's in grams", [0.85]),
+        ("yes pounds", []),
+        ("ml", []),
+        ("grams of what?", []),
+    ],
+)
+async def test_the_unit_of_a_bare_figure_settles_it(
+    db: Database, words: str, kilos: list[float]
+) -> None:
+    room = TalkingRoom(db)
+    for opened in ("opened the east bin, 20 L", "opened the west bin, 20 L"):
+        await room.says(opened, who="olga")
+    await room.says(BARE[1], who="rut")
+    await room.says(words, who="rut")
+    assert await room.kilos() == kilos
+
+
+@pytest.mark.parametrize(
+    ("words", "kilos"),
+    [
+        ("west again, 850", [1.5, 0.85]),
+        ("another 850 in the west", [1.5, 0.85]),
+        ("850 more into west", [1.5, 0.85]),
+        ("850 miles further west", [1.5]),
+        ("west end again at 850", [1.5]),
+    ],
+)
+async def test_a_further_bare_figure_behind_weighed_layers(
+    db: Database, words: str, kilos: list[float]
+) -> None:
+    room = TalkingRoom(db)
+    for opened in ("opened the east bin, 20 L", "opened the west bin, 20 L"):
+        await room.says(opened, who="olga")
+    await room.says("put 1.5 kg of peel in the east bin", who="ines")
+    await room.says(words, who="rut")
+    assert await room.kilos() == kilos

@@ -11,7 +11,10 @@ from handlers.reading.words.vocabulary import words_in
 
 FIGURES = "bare figures beside bins"
 """The rule of layers that are asked about, as no unit was told."""
-_SMALL = words_in(", : ; . - – — = and & + each today too also just now got gets has had ! the bin")
+_SMALL = words_in(
+    ", : ; . - – — = and & + each today too also just now got gets has had ! the bin again another "
+    "more further in into"
+)
 _LEAST_G, _MOST_G, _STEP_G = 50, 5000, 5
 _MOST_KG = 20
 
