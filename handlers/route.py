@@ -15,6 +15,7 @@ from handlers.asked import (
     ground,
     mixture,
     privacy,
+    receipt,
     totals,
 )
 from handlers.asked.help import HELP, HELP_WITH
@@ -23,6 +24,7 @@ from handlers.phrasing import still_to_come, too_long_ago
 from handlers.planning import calendar, planting, putoff, reminded
 from handlers.reading import acts
 from handlers.reading.acts import Act, Ask
+from handlers.reading.arrangements.calls import A_RECEIPT
 from handlers.recording import (
     batches,
     bins,
@@ -135,6 +137,8 @@ async def _asked(act: Ask, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             return await whohas.asked(act, turn)
         case "help" if act.what == "a page":
             return await addresses.link("", turn)
+        case "help" if act.what == A_RECEIPT:
+            return await receipt.asked(turn)
         case "help":
             return Answer(say=HELP_WITH.get(act.what or "", HELP))
         case "trench":

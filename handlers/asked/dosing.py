@@ -11,6 +11,7 @@ from handlers.practice.figure import Refused, number
 from handlers.practice.first_bed import first_bed
 from handlers.practice.units import KILOGRAMS
 from handlers.reading.acts import Ask
+from handlers.reading.questions.ofthelayer import OF_TALK
 from handlers.recording.bins import how_much, usual_bin
 from handlers.recording.layers import layer_dose, said_amount, unmeasured, usual_dose
 from handlers.state import BinState, named
@@ -85,9 +86,9 @@ def _strewn(act: Ask, state: BinState | None, turn: Turn) -> Answer:
 
 async def _lately_told(act: Ask, state: BinState | None, turn: Turn) -> Entry | None:
     """The layer that is meant where no amount is asked of: the last one today in the bin named,
-    else the sender's own, while the talk goes on.
+    else the sender's own or the one in talk, while that goes on.
     """
-    if act.materials or act.what or act.count:
+    if act.materials or act.what not in (None, OF_TALK) or act.count:
         return None
     bins = [state.bin] if state else [] if act.bin else await turn.book.bins()
     told = [entry for bin in bins if (entry := await turn.book.latest(bin, "layer"))]
@@ -97,7 +98,8 @@ async def _lately_told(act: Ask, state: BinState | None, turn: Turn) -> Entry | 
     if state:
         return last if last.on == turn.today else None
     lately = last.written_at <= turn.at <= last.written_at + TALK_GOES_ON
-    return last if lately and last.writer == turn.sender else None
+    own = last.writer == turn.sender or act.what == OF_TALK
+    return last if lately and own else None
 
 
 async def _of_layer(layer: Entry, bin: Bin, turn: Turn) -> Answer:

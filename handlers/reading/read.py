@@ -35,6 +35,7 @@ from handlers.reading.infull import (
 from handlers.reading.message import Message, read_message
 from handlers.reading.ofrecords import of_the_record, right_of_struck
 from handlers.reading.questions.headed import asked_by_heading
+from handlers.reading.questions.ofthelayer import asks_dose_of_layer
 from handlers.reading.questions.soils import with_soil
 from handlers.reading.records import RECORD_KINDS
 from handlers.reading.replies import replies
@@ -128,7 +129,7 @@ def _one_thing(message: Message) -> Act | None:
     found: Act | None = bran_moved(message)
     if found is None and message.context.in_room and message.has(IN_GROUND | IN_TUB):
         found = all_in_the_ground(message) or in_a_soil_tub(message)
-    return found or asked_by_heading(message)
+    return found or asks_dose_of_layer(message) or asked_by_heading(message)
 
 
 def _dictated(message: Message) -> tuple[Act, ...]:

@@ -1,4 +1,4 @@
-"""The bot called by its name and nothing else, scolded, or praised."""
+"""The bot called by its name and nothing else, asked whether it has heard, scolded, or praised."""
 
 from collections.abc import Iterator
 
@@ -10,6 +10,7 @@ from handlers.reading.words.late import Late
 
 CUES = ("pailkeeper", "bot")
 A_CALL, A_COMPLAINT, A_PRAISE = "a call", "a complaint", "a praise"
+A_RECEIPT = "a receipt"
 """What such a message asks help with."""
 _MOST_WORDS = 14
 _HELLO = (
@@ -21,6 +22,15 @@ _CALL = Late(
     r"listening|asleep)|(?:can|do|did) (?:you|u) (?:hear|read|see) (?:me|us|this|that)|"
     r"(?:any ?body|any ?one) (?:home|there)|is (?:the |this )?(?:still )?(?:working|there|alive|"
     r"awake|on|up|asleep|broken|dead|ok|okay))?(?: (?:today|now|still|at all|or what))*"
+)
+_IT = r"(?:that|it|this|mine|my (?:last )?(?:one|message|record|layer|lot)|all (?:of )?that)"
+_RECEIPT = Late(
+    rf"{_HELLO}(?:(?:did|have|do) (?:you|u) (?:get|got|have|catch|caught|hear|note|noted|record|"
+    rf"recorded|log|logged|write|written|save|saved|put) {_IT}|"
+    rf"(?:you|u) (?:got|have|noted|get|caught|recorded|logged) {_IT}|"
+    rf"(?:was|is) {_IT} (?:noted|recorded|written|logged|saved|counted|in)|"
+    rf"did {_IT} (?:go through|go in|get through|count|work|register))"
+    r"(?: (?:down|in|in the book|ok|all right|alright|right|or not|now|please|last one|lot))*"
 )
 _COMPLAINT = Late(
     r"(?:(?:oh|ah|no|the|this|that|please|now|just) )*(?:(?:you|u|you're)(?: are| 're|re)? "
@@ -45,7 +55,7 @@ _PRAISE = Late(
 
 
 def calls(message: Message) -> Iterator[Found]:
-    """A message to the bot that asks for nothing: is it there, was it wrong, was it good."""
+    """A message to the bot that asks little: is it there, has it heard, was it wrong or good."""
     if not message.bot or not message.context.in_room or len(message.norms) > _MOST_WORDS:
         return
     text = " ".join(
@@ -53,7 +63,8 @@ def calls(message: Message) -> Iterator[Found]:
         for i, word in enumerate(message.words)
         if i not in message.bot and word.kind != "sign"
     )
-    for what, said in ((A_COMPLAINT, _COMPLAINT), (A_CALL, _CALL), (A_PRAISE, _PRAISE)):
+    asked = (A_COMPLAINT, _COMPLAINT), (A_RECEIPT, _RECEIPT), (A_CALL, _CALL), (A_PRAISE, _PRAISE)
+    for what, said in asked:
         if said.fullmatch(text) and not (what == A_CALL and is_only_thanks(message)):
             yield Found(0, len(message.words), Ask(topic="help", what=what))
             return
