@@ -9,9 +9,11 @@ from bot import answered, asked, favours, marked, neighbours, takenback, unasked
 from bot.answering import Answering
 from bot.heard import Edited, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_account, by_present_name, with_offers
+from handlers import arranging
 from handlers.answer import Turn
 from handlers.asked.help import NOT_UNDERSTOOD
 from handlers.doubtful import unsure
+from handlers.doubtful.confirming import fullness_anew
 from handlers.doubtful.neighbours import UNCLEAR, asked_first, bin_meant
 from handlers.reading.acts import Act, Amend, Observe
 from handlers.reading.arranged import Plan
@@ -99,8 +101,8 @@ class Hearing(Answering):
                 self.replying.say(await asked.unwritten(said, self.book))
         await self.replying.to(said.event, said.event, said.thread)
 
-    async def _settled(self, said: Said, turn: Turn) -> bool:
-        """Whether it answered a question of ours, and was dealt with as such."""
+    async def _open_question(self, said: Said, turn: Turn) -> Question | None:
+        """The question of ours that it may answer: the one replied to, or the sender's last."""
         question = (
             await self.book.question_about(turn.refers_to)
             if turn.refers_to
@@ -109,14 +111,23 @@ class Hearing(Answering):
         if question is None or question.sender != turn.sender:
             question = await asked.of_another(said, turn, self.talk)
         if question is None:
-            return False
+            return None
         stands = BIN_STANDS if question.lacks in ("bin", "leave") else QUESTION_STANDS
         if said.at - question.asked_at > stands:
-            return False
+            return None
         if question.lacks == "yes" and turn.refers_to is None:
             last = await self.book.last_by(turn.sender)
             if last and last.written_at > question.asked_at:
-                return False  # what was written down since is what a bare yes would be about
+                return None  # what was written down since is what a bare yes would be about
+        return question
+
+    async def _settled(self, said: Said, turn: Turn) -> bool:
+        """Whether it answered a question of ours, and was dealt with as such."""
+        question = await self._open_question(said, turn)
+        if question is None:
+            return False
+        if question.lacks == "yes" and await self._asked_anew(said, question, turn):
+            return True
         acts = await unsure.settled(said.body, question, self.book)
         if acts is None and question.lacks == "amount" and turn.refers_to is None:
             await changes.settle_question(self.book, question, said.event)
@@ -131,6 +142,17 @@ class Hearing(Answering):
         else:
             await self.settle(question, acts, said.event)
             await self._settle_before(question, acts, said, turn)
+        await self.replying.to(said.event, said.event, said.thread)
+        return True
+
+    async def _asked_anew(self, said: Said, question: Question, turn: Turn) -> bool:
+        """Whether it tells otherwise what was asked about, which is then asked once more."""
+        guess, room = unsure.guess_of(question), self.room
+        fuller = fullness_anew(said.body, guess, question.asked_at, room)
+        if fuller is None or await self._is_of_talk(said, turn, question):
+            return False
+        await changes.settle_question(self.book, question, said.event)
+        await self._take_up(await arranging.answer(fuller, turn), turn)
         await self.replying.to(said.event, said.event, said.thread)
         return True
 

@@ -7,8 +7,10 @@ from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from handlers.reading.acts import Act, Amend, Drain, Layer
+from handlers.reading.arranged import Fullness
 from handlers.reading.context import Context
 from handlers.reading.corrections.fewwords import changed_by_few
+from handlers.reading.deeds.fullness import share_again
 from handlers.reading.measures.unitwords import Unit, unit_table
 from handlers.reading.message import read_message
 from handlers.reading.words.vocabulary import words_in
@@ -64,6 +66,18 @@ _SURELY = words_in(
 )
 _LEAST = 10
 """Tenths: a number below one is seldom meant in that unit."""
+
+
+def fullness_anew(words: str, guess: Sequence[Act], at: datetime, room: Room) -> Fullness | None:
+    """ "No, more like half", where it was asked whether the rest of what is in a bin is to be
+    written down.
+    """
+    [asked, *others] = guess
+    if others or not isinstance(asked, Layer) or not asked.rest or asked.bin is None:
+        return None
+    message = read_message(words, Context(at=at, zone=ZoneInfo(room.zone), units=room.units))
+    share = share_again(message) if message.words else None
+    return Fullness(bin=asked.bin, share=share) if share else None
 
 
 def with_food(words: str, guess: Sequence[Act], at: datetime, room: Room) -> list[Act] | None:

@@ -79,6 +79,8 @@ class Layer(_Act):
     """It went into "it": the bin that the talk is on; told only in a room."""
     firm: bool | None = None
     """It stands though by the book the bin was opened long after; no message says so."""
+    rest: bool | None = None
+    """It is what the book lacks of a bin that is told to be so full; no message says so."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

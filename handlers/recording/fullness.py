@@ -27,7 +27,11 @@ async def told(plan: Fullness, turn: Turn) -> Answer:
     if there_kg > whole_kg or lacks_kg < MISSING * whole_kg:
         return SILENCE
     layer = Layer(
-        mass_kg=lacks_kg, materials=make_up or {"mixed": 1.0}, bin=plan.bin, on=turn.today
+        mass_kg=lacks_kg,
+        materials=make_up or {"mixed": 1.0},
+        bin=plan.bin,
+        on=turn.today,
+        rest=True,
     )
     fill = "empty" if not state.run.mass_kg or state.fill is None else how_full(state.fill)
     much = mass(lacks_kg, turn.units)

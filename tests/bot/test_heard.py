@@ -27,7 +27,9 @@ async def room(db: Database) -> TalkingRoom:
     ],
 )
 async def test_the_dose_of_the_layer_in_talk(room: TalkingRoom, who: str, asked: str) -> None:
-    assert "4 tablespoons (about 15 g) of starter on the 2 kg" in words(await room.says(asked, who=who))
+    assert "4 tablespoons (about 15 g) of starter on the 2 kg" in words(
+        await room.says(asked, who=who)
+    )
 
 
 @pytest.mark.parametrize(
