@@ -93,3 +93,20 @@ async def which_of_many(
     last = [entry for entry in made if entry.event == made[-1].event]
     question = is_meant(bare[0], last, turn, called="last record there")
     return [act for act in acts if act not in bare], question
+
+
+async def of_anothers_bin(
+    acts: list[Act | Plan], turn: Turn, talk: Talk
+) -> tuple[list[Act | Plan], Answer | None]:
+    """The acts but for a bin put right that is of what another has just told, and the question
+    whether it is.
+
+    The sender's own last record only opened a bin: "that's green actually" is not of that.
+    """
+    amends = [act for act in acts if isinstance(act, Amend) and act.bin]
+    bare = [act for act in amends if act == Amend(bin=act.bin, rules=act.rules)]
+    event = await talk.told_since_opening(turn) if bare and not turn.refers_to else None
+    if event is None:
+        return acts, None
+    told = [entry for entry in await turn.book.of_event(event) if not entry.struck]
+    return [act for act in acts if act not in bare], is_meant(bare[0], told, turn)

@@ -9,12 +9,13 @@ from bot import answered, asked, favours, marked, neighbours, takenback, unasked
 from bot.answering import Answering
 from bot.heard import Edited, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_account, by_present_name, with_offers
+from bot.talk import ASKS_AMOUNT
 from handlers import arranging
 from handlers.answer import Turn
 from handlers.asked.help import NOT_UNDERSTOOD
 from handlers.doubtful import unsure
 from handlers.doubtful.confirming import fullness_anew
-from handlers.doubtful.neighbours import UNCLEAR, asked_first, bin_meant
+from handlers.doubtful.neighbours import FIGURES, UNCLEAR, asked_first, bin_meant
 from handlers.reading.acts import Act, Amend, Observe
 from handlers.reading.arranged import Plan
 from handlers.reading.plans import Reading
@@ -88,8 +89,9 @@ class Hearing(Answering):
         acts = await self._understood(said, turn)
         turn = replace(turn, helps=self.helps)
         acts, which = await asked.which_of_many(acts, said, turn, self.talk)
-        if which:
-            await self.take_up(which, turn)
+        acts, others = await asked.of_anothers_bin(acts, turn, self.talk)
+        for question in filter(None, (which, others)):
+            await self.take_up(question, turn)
         if refers_to is None and any(isinstance(act, Amend) for act in acts):
             turn = replace(turn, refers_to=await self.talk.told_of_sender(turn))
         await self.answer(acts, turn)
@@ -132,7 +134,7 @@ class Hearing(Answering):
         if acts is None and question.lacks == "amount" and turn.refers_to is None:
             await changes.settle_question(self.book, question, said.event)
             return await self._settled(said, turn)  # the question before it may be meant
-        if acts is None:
+        if acts is None or await self._figure_is_of_talk(said, question):
             return False
         if question.lacks in UNCLEAR and await self._is_of_talk(said, turn, question):
             meant = bin_meant(question, acts)
@@ -145,6 +147,12 @@ class Hearing(Answering):
         await self.replying.to(said.event, said.event, said.thread)
         return True
 
+    async def _figure_is_of_talk(self, said: Said, question: Question) -> bool:
+        """Whether a figure that would settle a question of ours answers another's question."""
+        return question.lacks in FIGURES and await neighbours.is_answered(
+            said, self.talk, but=ASKS_AMOUNT
+        )
+
     async def _asked_anew(self, said: Said, question: Question, turn: Turn) -> bool:
         """Whether it tells otherwise what was asked about, which is then asked once more."""
         guess, room = unsure.guess_of(question), self.room
@@ -152,7 +160,7 @@ class Hearing(Answering):
         if fuller is None or await self._is_of_talk(said, turn, question):
             return False
         await changes.settle_question(self.book, question, said.event)
-        await self._take_up(await arranging.answer(fuller, turn), turn)
+        await self.take_up(await arranging.answer(fuller, turn), turn)
         await self.replying.to(said.event, said.event, said.thread)
         return True
 

@@ -34,7 +34,7 @@ from handlers.reading.room.neighbours import (
     is_for_us,
     may_be_for_us,
 )
-from handlers.reading.room.ofbran import OF_BRAN
+from handlers.reading.room.ofbran import OF_BRAN, asks_what_was_put_on
 from handlers.reading.words.vocabulary import words_in
 from handlers.righting import corrections
 from storage import outbox, traces
@@ -84,6 +84,9 @@ async def not_among_others(
     questions = [act for act in acts if isinstance(act, Ask)]
     if reading.context.to_bot or not questions or len(questions) < len(acts):
         return list(acts)
+    of_dose = all(question.topic == "dose" for question in questions)
+    if of_dose and asks_what_was_put_on(reading.message):
+        return []
     if any(is_of_the_bins(question, reading.message) for question in questions):
         return list(acts)
     topics = {question.topic for question in questions}
@@ -159,8 +162,10 @@ async def _is_behind_a_record(said: Said, talk: Talk) -> bool:
     return said.at - before.at <= TALK_GOES_ON and not (before.mark or "").startswith(ASKED_US)
 
 
-async def is_answered(said: Said, talk: Talk) -> bool:
-    """Whether another has just asked the room something, and the words do not turn to us."""
+async def is_answered(said: Said, talk: Talk, but: str | None = None) -> bool:
+    """Whether another has just asked the room something, and the words do not turn to us; with
+    `but`, a question that bears that mark does not count.
+    """
     if said.replies_to or talk.calls_us(said):
         return False
     between = await traces.said_lately(
@@ -170,7 +175,7 @@ async def is_answered(said: Said, talk: Talk) -> bool:
     for before in between:
         if before.sender == said.sender or said.at - before.at > TALK_GOES_ON:
             break
-        if (before.mark or "").startswith(ASKS):
+        if (before.mark or "").startswith(ASKS) and before.mark != but:
             asked = before.at
             break
     return asked is not None and not await _turned_to_all_since(asked, talk)

@@ -287,6 +287,17 @@ class Talk:
                 return event
         return None
 
+    async def told_since_opening(self, turn: Turn) -> str | None:
+        """The message before, where another told a record there and the sender's own last one only
+        opened a bin: a bin put right is of the other's.
+        """
+        own = await self.book.last_by(turn.sender)
+        before = await traces.last_said(self.book.db, self.book.room.address, self.item.id)
+        if own is None or own.act != "open" or before is None:
+            return None
+        told = await self.book.last_standing(before.event)
+        return before.event if told and turn.sender != told.writer and told.act != "open" else None
+
     async def _spoke_last(self, heard: Said | Edited) -> bool | None:
         """Whether the words before were the sender's own; None where there are none."""
         before = await traces.last_said(self.book.db, self.book.room.address, self.item.id)

@@ -45,3 +45,6 @@ def bin_meant(question: Question, acts: Sequence[Act]) -> Answer | None:
 
 UNCLEAR = frozenset({"yes", "bin", "which"})
 """Questions of ours whose answer may be one to another's."""
+
+FIGURES = frozenset({"size", "amount"})
+"""Questions of ours that a figure settles, as it does many of another's."""

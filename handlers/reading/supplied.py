@@ -24,7 +24,12 @@ from handlers.reading.acts import (
     Unsure,
 )
 from handlers.reading.arrangements.finished import finished, is_not_yet
-from handlers.reading.arrangements.offered import bin_meant, bin_passed, is_consent
+from handlers.reading.arrangements.offered import (
+    bin_meant,
+    bin_passed,
+    is_consent,
+    is_only_yes,
+)
 from handlers.reading.arrangements.passing import coming, taker
 from handlers.reading.arrangements.putoff import put_off_by
 from handlers.reading.arrangements.wishes import wish_of
@@ -226,7 +231,7 @@ def _answer(name: str, message: Message) -> Act | None:
     rules = (SURE,)
     match name:
         case "accept":
-            aside = message.context.in_room and is_consent(message)
+            aside = message.context.in_room and (is_consent(message) or is_only_yes(message))
             return Accept(
                 bin=bin_meant(message),
                 on=coming(message),

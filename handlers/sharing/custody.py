@@ -208,7 +208,7 @@ async def _agreed(taken: Entry, bin: Bin, turn: Turn) -> list[Entry]:
 async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
     """A bin that is not on offer is taken: at once if nobody keeps it, else only when sure."""
     bin = await in_use(about, turn)
-    if bin is None:
+    if bin is None or act.bare == "aside":
         return SILENCE
     custody = await present_custody(turn.book, bin, turn.today)
     if custody.keeper == turn.sender:

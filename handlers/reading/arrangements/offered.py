@@ -1,9 +1,12 @@
 """A bin that is to pass on, and yes or no to that or to a turn."""
 
+from typing import Literal
+
 from handlers.reading.acts import Accept, Decline, Offer
 from handlers.reading.arrangements.passing import coming, taker
 from handlers.reading.message import Message
 from handlers.reading.plaintext import SHORT, plain_text, with_people, word_count
+from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 from handlers.reading.words.wording import (
     ACCEPTING,
@@ -71,9 +74,24 @@ def accepted(message: Message) -> Accept | None:
     return Accept(
         bin=bin_meant(message),
         on=coming(message),
-        bare="answer" if message.context.in_room and not takes else None,
+        bare=_how_bare(message, takes=takes) if message.context.in_room else None,
         rules=("yes to an offer or a turn",),
     )
+
+
+def _how_bare(message: Message, *, takes: bool) -> Literal["answer", "aside"] | None:
+    if is_only_yes(message):
+        return "aside"
+    return None if takes else "answer"
+
+
+def is_only_yes(message: Message) -> bool:
+    """ "Yeah, garage", where no bin waits for a taker: it answers whoever asked which bin."""
+    rest = unheld(message.norms, indexes(message.bins))
+    return not message.context.on_offer and bool(message.bins) and _ONLY_YES.issuperset(rest)
+
+
+_ONLY_YES = words_in("yes yep yeah aye ok okay the bin one in , . !")
 
 
 def is_consent(message: Message) -> bool:

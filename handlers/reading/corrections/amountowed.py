@@ -34,8 +34,8 @@ def amount_owed(message: Message) -> Amend | Unsure | None:
             owed = [a for a in message.measured() if a.quantity == "volume"]
         case Layer(mass_kg=None, volume_l=None) as layer if _is_amount_of(layer, message):
             owed = scrap_amounts(groups_of(message)[-1])
-        case Layer(mass_kg=None, volume_l=None) if hedged:
-            return _if_sure(_grams_owed(message), message)
+        case Drain() | Layer() if hedged:
+            return _if_sure(_small_units_owed(record, message), message)
         case _:
             return None
     mass, volume = amount_sum(owed)
@@ -72,22 +72,24 @@ _COMING = words_in("got it gave there was were about we i had took that 's")
 _COME = words_in("out off came this time of it . !")
 
 
-def _grams_owed(message: Message) -> Amend | None:
-    """ "About 500" in answer to how much it was: grams, in a metric group."""
+def _small_units_owed(record: Drain | Layer, message: Message) -> Amend | None:
+    """ "About 500" in answer to how much it was: grams or millilitres, in a metric group."""
     norms = [norm for norm in message.norms if norm not in _ROUNDLY]
     metric = message.context.units == "metric" and not (message.amounts or message.bins)
     if not metric or len(norms) != 1 or is_asking(message):
         return None
     at = message.norms.index(norms[0])
     number = read_number(message.words, at)
-    if number is None or number.word or not _FEWEST_GRAMS <= number.value <= _MOST_GRAMS:
+    if number is None or number.word or not _FEWEST <= number.value <= _MOST:
         return None
+    if isinstance(record, Drain):
+        return Amend(volume_l=number.value / 1000, rules=(BARE_AMOUNT,))
     return Amend(mass_kg=number.value / 1000, rules=(BARE_AMOUNT,))
 
 
 _ROUNDLY = words_in("about around roughly approx maybe ish or so ~ . ! , say probably")
-_FEWEST_GRAMS, _MOST_GRAMS = 50, 5000
-"""A bare number between them is of grams."""
+_FEWEST, _MOST = 50, 5000
+"""A bare number between them is of grams or millilitres."""
 
 
 def _is_amount_of(layer: Layer, message: Message) -> bool:
@@ -102,13 +104,14 @@ def _is_amount_of(layer: Layer, message: Message) -> bool:
 
 
 _UNSURE = (
-    r"(?:no idea|no clue|not sure|(?:i )?dont know|hard to say|hm+|um|er|oh|well|perhaps|possibly|"
-    r"probably|maybe|i (?:think|guess|reckon|suppose|(?:'d|would) say)|say|like|but|[,.?-])"
+    r"(?:no idea|no clue|not sure|(?:i )?dont know|hard to say|hm+|um|er|oh|well|wait|sorry|no|"
+    r"perhaps|possibly|probably|maybe|i (?:think|guess|reckon|suppose|(?:'d|would) say)|say|like|"
+    r"but|[,.?-])"
 )
 _LED = Late(rf"^(?:{_UNSURE} )+")
 _ENDED = Late(rf"(?: (?:{_UNSURE}|tops))+$")
 _ESTIMATED = words_in(
-    "idea clue sure know maybe perhaps possibly probably think guess reckon suppose say"
+    "idea clue sure know maybe perhaps possibly probably think guess reckon suppose say wait sorry"
 )
 
 

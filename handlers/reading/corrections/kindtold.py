@@ -24,14 +24,31 @@ def kind_told(message: Message) -> Amend | None:
     last, items = spoken_of(message), message.items
     if not items or not isinstance(last, Layer) or last.materials != {"mixed": 1.0}:
         return None
-    if len(message.norms) > _LONGEST or message.amounts or message.bins or message.members:
+    if len(message.norms) > _LONGEST or message.amounts or message.members:
+        return None
+    bin = bin_first(message)
+    if message.bins and bin is None:
         return None
     own = last.member in (None, message.context.sender)
     if not own or not (last.mass_kg or last.volume_l) or is_asking(message):
         return None
     if any(item.absent for item in items) or all(item.generic for item in items):
         return None
-    made, rest = makeup(items), unheld(message.norms, indexes(items))
+    made, rest = makeup(items), unheld(message.norms, indexes(items, message.bins))
     if made is None or not _BESIDE.issuperset(rest):
         return None
-    return Amend(materials=made.shares, rich=made.rich, rules=(_RULE,))
+    moved = bin if bin != last.bin else None
+    return Amend(materials=made.shares, rich=made.rich, bin=moved, rules=(_RULE,))
+
+
+def bin_first(message: Message) -> str | None:
+    """ "Green. Fish heads": the one bin named, before what went into it."""
+    if len(message.bins) != 1 or not message.bins[0].known:
+        return None
+    [ref] = message.bins
+    led = _BEFORE_BIN.issuperset(message.norms[: ref.start])
+    return ref.name if led and message.norms[ref.end : ref.end + 1] in _STOPS else None
+
+
+_BEFORE_BIN = words_in("the in into our")
+_STOPS = ([","], ["."], ["-"], [":"])

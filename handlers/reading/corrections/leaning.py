@@ -96,8 +96,6 @@ def more(message: Message) -> Layer | Drain | None:
     return None
 
 
-
-
 _NEVER_DID = Late(
     r"^(?:(?:no|wait|oops|sorry|actually|hang on|but|hey|,) )*i (?:didnt|did not|havent|never) "
     r"(?:(?:actually|even|really) )?(?P<did>\w+)(?: (?:it|that|any|anything|them))?"

@@ -17,7 +17,7 @@ _LEAVING = words_in("take taking leave leaving pull fish didnt never wasnt not")
 _PASSING_OVER = words_in("ignore forget disregard skip scratch strike drop minus nvm count nix")
 _ELSEWHERE = words_in(
     "trash rubbish garbage landfill council dustbin dumpster dog dogs dog's cat cats cat's hens "
-    "chickens goat goats pig pigs worms freezer fridge soup stock binned work"
+    "chickens goat goats pig pigs worms freezer fridge soup stock binned work heap compost caddy"
 )
 CUES = _LEAVING | _ELSEWHERE
 """Words without one of which nothing is left out."""
@@ -38,10 +38,11 @@ _LEFT_OUT = Late(
 _WENT = (
     r"(?:(?:i |we )?(?:went|goes|ended up|is|are|was|were|got (?:put|thrown|chucked)|landed|gone|"
     r"put (?:it|that|them)|threw (?:it|that|them)|chucked (?:it|that|them)|gave (?:it|that|them)) )"
-    r"(?:straight |all )?(?:in|into|to|out with|for) "
-    r"(?:(?:the|my|our) )?(?:normal |general |house |kitchen |black |council |food )?"
-    rf"(?:trash|rubbish|garbage|landfill|dustbin|dumpster|council bin|bin at work|freezer|fridge|"
-    rf"soup|stock|{_BEASTS})(?: can| bin| bag| waste)?"
+    r"(?:straight |all )?(?:in|into|on|to|out with|for) "
+    r"(?:(?:the|my|our) )?(?:own |normal |general |house |kitchen |black |council |food )?"
+    r"(?:trash|rubbish|garbage|landfill|dustbin|dumpster|council (?:bin|caddy)|bin at work|"
+    rf"heap|compost(?: heap)?|freezer|fridge|soup|stock|{_BEASTS})(?: can| bin| bag| waste| heap)?"
+    r"(?: ,)?(?: (?:and )?not (?:this one|ours|in (?:here|there|this one|ours)))?"
 )
 _HAD_IT = (
     rf"(?:(?:the|my|our|her|his|next door ?'s) )?{_BEASTS} "
@@ -61,6 +62,10 @@ _PASSED_OVER = Late(
     rf"{_BETWEEN} (?:{_WENT}|{_HAD_IT}){_CLOSE}"
 )
 _ENDED_UP = Late(rf"^{_LED}{_THE} qitem (?:actually )?{_WENT}{_CLOSE}")
+_ALL_OF_IT = Late(
+    rf"^(?P<led>{_LED})(?:that|it|this|those|they|all of (?:it|that)|the lot)(?: one| lot)? "
+    rf"(?:actually |all )?{_WENT}{_CLOSE}"
+)
 _MOST_WORDS = 20
 _AKIN: Mapping[Kind, tuple[Kind, ...]] = {"meat": ("oil", "bone"), "fish": ("oil", "bone")}
 """What is also called by the beast that it is of: "the ham" for its fat or its bone."""
@@ -71,6 +76,8 @@ def left_out(message: Message) -> Retract | None:
     last, norms = spoken_of(message), message.norms
     if len(norms) > _MOST_WORDS or not isinstance(last, Layer) or message.has(_QUESTION):
         return None
+    if whole := _all_of_it(last, message):
+        return whole
     items = [i for i in message.items if not i.generic and norms[i.start] not in _LEAVING]
     if not items:
         return None
@@ -87,6 +94,13 @@ def left_out(message: Message) -> Retract | None:
 
 
 _QUESTION = frozenset("?")
+
+
+def _all_of_it(last: Layer, message: Message) -> Retract | None:
+    """ "Sorry, that went in the council bin", right behind one's own layer: none of it is there."""
+    own = message.context.last is not None and last.member in (None, message.context.sender)
+    told = own and not message.bins and _ALL_OF_IT.search(" ".join(message.norms))
+    return Retract(rules=(_RULE,)) if told else None
 
 
 def _held(called: Shares, last: Layer) -> Shares | None:

@@ -33,11 +33,12 @@ _AGAIN = Late(
 
 
 _SAME = Late(
-    r"^(?:(?:and|oh|yes|yep|then|,) )*(?:the )?same(?: again| amount)?(?: (?:for|from|with|by) me)?"
+    r"^(?:(?:and|oh|yes|yep|then|,) )*(?:(?:the )?same|ditto)(?: again| amount)?"
+    r"(?: (?:for|from|with|by) me)?"
     r"(?: (?:in|into|for|with|to|from|on|of|at))? (?:the )?qbin(?: bin)?"
     r"(?: (?:too|as well|also|again|please|now))*$"
 )
-_CUES = words_in("same too also likewise well")
+_CUES = words_in("same ditto too also likewise well")
 _Done = Bury | Drain | Layer | Observe | Seal
 
 

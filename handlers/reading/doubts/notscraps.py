@@ -55,13 +55,21 @@ def is_of_other_stuff(message: Message) -> bool:
 
 
 def is_bin_weighed(message: Message) -> bool:
-    """ "Weighed the shed bin: 12 kg", "the shed weighs 12 kg now": all told, that is no layer."""
-    if not message.has(_WEIGHING) or len(message.measured()) != 1:
+    """ "Weighed the shed bin: 12 kg", "8 kg with the bucket": all told, that is no layer."""
+    if not message.has(WEIGHED_WHOLE) or len(message.measured()) != 1:
         return False
-    return _BIN_WEIGHED.fullmatch(plain_text(message)) is not None
+    text = plain_text(message)
+    gross = not message.items and _GROSS.fullmatch(text) is not None
+    return gross or _BIN_WEIGHED.fullmatch(text) is not None
 
 
-_WEIGHING = words_in("weighed weighs")
+WEIGHED_WHOLE = words_in("weighed weighs with including incl inc counting")
+_GROSS = Late(
+    r"(?:(?:(?:it|that|the|our|my|qbin|one|bin|bucket|so|oh|and|now) )*(?:is|was|'s|weighs|came|"
+    rf"comes|to|at|about|now|nearly) )*{AMOUNT} (?:with|including|incl|inc|counting) "
+    r"(?:(?:the|its|it's) )?(?:qbin|bin|bucket|pail|caddy|tub|lid|crate)"
+    r"(?: (?:and|the|lid|on|all|bin|bucket|itself|too|in all|now|mind))*"
+)
 _BIN_WEIGHED = Late(
     r"(?:(?:i|we|just|have|so) )*(?:weighed (?:(?:the|our|my) )?qbin|"
     r"(?:(?:the|our|my) )?qbin (?:(?:now|already|just) )?weighs)(?: full| now| today)?"

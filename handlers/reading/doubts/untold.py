@@ -48,6 +48,7 @@ from handlers.reading.doubts.notput import without_not_put
 from handlers.reading.doubts.notscraps import (
     POURED,
     TAKEN,
+    WEIGHED_WHOLE,
     is_bin_weighed,
     is_no_scraps,
     is_of_other_stuff,
@@ -90,7 +91,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_eaten, _LAYER),
     (is_no_scraps, _LAYER),
     (is_of_other_stuff, _LAYER),
-    (is_bin_weighed, frozenset({"layer", "amend"})),
+    (is_bin_weighed, frozenset({"layer", "amend", "seal"})),
     (is_taken_out, _LAYER),
     (is_poured_over, frozenset({"layer", "bury", "amend"})),
     (is_under_way, _LAYER),
@@ -123,7 +124,7 @@ _CUES = frozenset[str]().union(
     mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, premises.CUES,
     spoons.CUES, spoons.HANDFULS, underway.CUES, BEFORE, CLOSED_WELL, DENIED, DRAINED, HUSHED,
     LIDS, MENDED, MIXED_WITH, PLANTED, POURED, STUFFS, TAKEN,
-    frozenset({"weighed", "weighs"}),
+    WEIGHED_WHOLE,
 )  # fmt: skip
 """Words without one of which it is none of that."""
 

@@ -7,6 +7,7 @@ from handlers.reading.corrections.amending import SORRY
 from handlers.reading.deeds.spoons import CUES as SPOONS
 from handlers.reading.message import Message
 from handlers.reading.room.neighbours import BOOKED, CRAFT
+from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
 OF_BRAN = words_in("bran starter inoculant sprinkle sprinkled sprinkling")
@@ -36,3 +37,11 @@ def may_be_dose(message: Message) -> bool:
         else amount.value <= _MOST_L and message.has(_HELD, amount.start, amount.end)
         for amount in measured
     )
+
+
+_DID_YOU = Late(r"\b(?:did|have|had) (?:you|u|ye|ya)\b")
+
+
+def asks_what_was_put_on(message: Message) -> bool:
+    """ "Did you put bran on?", "how much starter did you use, Jo?": what a neighbour has done."""
+    return message.has(OF_BRAN) and _DID_YOU.search(" ".join(message.norms)) is not None
