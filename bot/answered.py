@@ -32,10 +32,16 @@ async def without_doses(
     for one in before:
         if said.at - one.at > TALK_GOES_ON or await talk.book.of_event(one.event):
             break
-        mark = one.mark or ""
-        if mark.endswith(TALKS_BRAN) or (one.sender != said.sender and _asks_dose(mark)):
+        asks = one.sender != said.sender and _asks_dose(one.mark or "") and not lacking(reading)
+        if asks or (one.mark or "").endswith(TALKS_BRAN):
             return [act for act in acts if isinstance(act, Ask) and "?" in said.body]
     return list(acts)
+
+
+def lacking(reading: Reading) -> bool:
+    """Whether the layer in talk lacks its amount: one that is told may be of that."""
+    record = reading.context.last or reading.context.earlier
+    return isinstance(record, Layer) and not is_measured(record)
 
 
 def _asks_dose(mark: str) -> bool:
@@ -50,9 +56,9 @@ async def owed_to_neighbour(
     where nothing of the sort was told.
     """
     told = [meant(act) for act in acts if isinstance(act, Unsure | Amend)]
-    record = reading.context.last or reading.context.earlier
-    lacking = isinstance(record, Layer) and not is_measured(record)
-    owed = lacking and all(isinstance(act, Amend) for act in told) and len(told) == len(acts)
+    owed = (
+        lacking(reading) and all(isinstance(act, Amend) for act in told) and len(told) == len(acts)
+    )
     if not (told and owed) or said.replies_to:
         return []
     before = await traces.last_said(talk.book.db, talk.book.room.address, talk.item.id)

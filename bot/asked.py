@@ -110,3 +110,10 @@ async def of_anothers_bin(
         return acts, None
     told = [entry for entry in await turn.book.of_event(event) if not entry.struck]
     return [act for act in acts if act not in bare], is_meant(bare[0], told, turn)
+
+
+async def is_put_right_since(question: Question, book: Book) -> bool:
+    """Whether the record that a question is about was changed after it was asked."""
+    about = unsure.record_of(question)
+    entries = await book.of_event(about) if about else []
+    return any(entry.written_at > question.asked_at for entry in entries)

@@ -121,6 +121,8 @@ class Hearing(Answering):
             last = await self.book.last_by(turn.sender)
             if last and last.written_at > question.asked_at:
                 return None  # what was written down since is what a bare yes would be about
+            if await asked.is_put_right_since(question, self.book):
+                return None
         return question
 
     async def _settled(self, said: Said, turn: Turn) -> bool:

@@ -108,3 +108,13 @@ async def test_how_much_was_drained_is_told_behind_it(room: TalkingRoom) -> None
     await room.says("150 I think", who="ines")
     [drained] = [entry for entry in await room.standing() if entry.act == "drain"]
     assert drained.facts.volume_l == 0.15
+
+
+async def test_a_late_ok_is_no_yes_once_the_record_was_put_right(room: TalkingRoom) -> None:
+    await room.says("drained the cellar bin, 200 ml", who="rut")
+    await room.says("that's the balcony actually", who="olga")
+    await room.says("no, it was the cellar", who="rut")
+    await room.says("ok sorry", who="olga")
+    [drained] = [entry for entry in await room.standing() if entry.act == "drain"]
+    assert drained.bin is not None
+    assert drained.bin.name == "cellar"

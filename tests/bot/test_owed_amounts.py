@@ -28,7 +28,7 @@ async def kilos_after(db: Database, *lines: tuple[str, str]) -> list[float | Non
         ("I don't know, I'd say half a kilo", 0.5),
         ("roughly 350 I reckon", 0.35),
         ("no idea", None),
-        ("350 g of sugar costs a fortune", None),
+        ("350 g of butter for the scones", None),
     ],
 )
 async def test_right_behind_it(db: Database, words: str, kg: float | None) -> None:

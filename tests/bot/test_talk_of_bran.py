@@ -67,3 +67,8 @@ async def test_what_is_told_of_the_bin_still_is(
 async def test_a_handful_is_scraps_where_nobody_spoke_of_starter(db: Database) -> None:
     talk = (("rut", "lovely day"), ("ines", "chucked another handful of peel in red"))
     assert await standing_after(db, *talk) == [*AS_TOLD, ("layer", 0.15)]
+
+
+async def test_it_is_so_though_the_layer_lacks_its_amount(db: Database) -> None:
+    talk = (("ines", "some rice in red"), ("rut", "did you put bran on?"), ("ines", "a handful"))
+    assert await standing_after(db, *talk) == [*AS_TOLD, ("layer", None)]

@@ -2,7 +2,6 @@
 neither scraps nor liquid.
 """
 
-from handlers.reading.acts import Layer
 from handlers.reading.corrections.amending import SORRY
 from handlers.reading.deeds.spoons import CUES as SPOONS
 from handlers.reading.message import Message
@@ -28,9 +27,6 @@ def may_be_dose(message: Message) -> bool:
     named = message.bins or message.items or message.liquid() or message.has(CRAFT | BOOKED)
     if not measured or named or message.bot:
         return False
-    record = message.context.last or message.context.earlier
-    if isinstance(record, Layer) and not (record.mass_kg or record.volume_l):
-        return False  # it may be how much there was of that
     return all(
         amount.value <= _MOST_KG and not message.has(_OF_SCRAPS)
         if amount.quantity == "mass"
