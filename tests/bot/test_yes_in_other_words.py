@@ -17,7 +17,7 @@ async def layers_after(db: Database, *lines: tuple[str, str]) -> list[tuple[str,
         await room.says(words, who=who)
     layers = [entry for entry in await room.standing() if entry.act == "layer"]
     made = sorted(layers, key=lambda entry: entry.id)
-    return [(entry.member or "", entry.bin and entry.bin.name) for entry in made]
+    return [(entry.member or "", entry.bin.name if entry.bin else None) for entry in made]
 
 
 INES = ("ines", "east")
