@@ -54,6 +54,7 @@ async def test_spoons_put_on_are_no_liquid_though_it_is_time_to_drain(
     [
         ("oops, it was 3 kg", [("layer", 3.0)]),
         ("sorry, only 150 g", [("layer", 0.15)]),
+        ("put 150 g in", [("layer", 2.0), ("layer", 0.15)]),
         ("and 200 g of rice in red", [("layer", 2.0), ("layer", 0.2)]),
         ("drained 3 tablespoons from red", [("layer", 2.0), ("drain", 0.045)]),
     ],

@@ -15,7 +15,7 @@ _HELD = SPOONS | words_in(
     "handful handfuls handfull fistful fistfuls fist fists pinch pinches scoop scoops scoopful "
     "cup cups cupful mug mugs mugful"
 )
-_OF_SCRAPS = SORRY | words_in("another more again extra also plus")
+_OF_SCRAPS = SORRY | words_in("another more again extra also plus in into")
 """Behind one of these an amount that is weighed goes on from a layer, or puts it right."""
 _MOST_KG, _MOST_L = 0.2, 1.0
 """More is no dose of one layer, by either habit."""
