@@ -29,6 +29,7 @@ from handlers.reading.deeds.plainly import (
 )
 from handlers.reading.deeds.straight import straight
 from handlers.reading.doubts.asides import is_aside
+from handlers.reading.doubts.denied import without_denied
 from handlers.reading.doubts.doubted import doubted
 from handlers.reading.doubts.rivals import without_rivals
 from handlers.reading.doubts.unmeasured import asked_first
@@ -94,7 +95,8 @@ def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
     if outright is not None:
         found = _asked(outright, found, message, scores)
     found = without_rivals(without_untold(found, message), message)
-    acts = asked_first(doubted(completed(found, message), message), message) if found else ()
+    found = without_denied(completed(found, message), message) if found else []
+    acts = asked_first(doubted(found, message), message) if found else ()
     return tuple(all_caught(acts, message))
 
 

@@ -482,3 +482,32 @@ def test_what_the_paper_says_is_measured() -> None:
 def test_a_bin_that_is_open_again_was_begun() -> None:
     assert [act.act for act in acts("big blue is open again from today")] == ["open"]
     assert acts("the kitchen is open again", bins=("kitchen",)) == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Ines didn't put 2 kg of bread in the shed",
+        "I won't be adding 800 g of crusts to bin 3",
+        "we haven't put 3 litres of peelings in the shed yet",
+        "not putting 2 kg of fish in the shed",
+        "I couldn't add 1 kg of bread to bin 3",
+        "I shan't put 500 g of rice in the shed",
+        "I didn't drain 200 ml from bin 3",
+    ],
+)
+def test_what_did_not_go_in_or_come_out_is_not_told(text: str) -> None:
+    assert not any(isinstance(act, Drain | Layer | Unsure) for act in acts(text, in_room=True))
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("I didn't put 1 kg in the shed but I put 2 kg in bin 3", [2]),
+        ("I couldn't resist adding 2 kg of fish to the shed", [2]),
+        ("didn't put any meat in, just 2 kg of peelings in the shed", [2]),
+        ("not sure exactly, added 2 kg to the shed", [2]),
+    ],
+)
+def test_what_is_told_beside_a_denial_is(text: str, kg: list[float]) -> None:
+    assert [act.mass_kg for act in acts(text, in_room=True) if isinstance(act, Layer)] == kg

@@ -15,7 +15,7 @@ NOT = words_in(
     "didnt dont wont havent hasnt hadnt isnt wasnt werent cant couldnt wouldnt shouldnt never "
     "not nobody noone nothing nowt nowhere forgot forgotten forget forgetting neglected "
     "failed instead without refuse refused nor neither aint doesnt didn nope avoided nae "
-    "canny cannae didnae havenae nay stopped resisted refrained missed skipped unable no "
+    "canny cannae didnae havenae shant nay stopped resisted refrained missed skipped unable no "
     "nunca kein nicht nie mustnt neednt nearly almost none"
 )
 _IF = words_in(
