@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 from datetime import timedelta
 from functools import partial
 
-from bot import answered, asked, favours, marked, neighbours, takenback, unasked
+from bot import answered, asked, favours, marked, neighbours, planned, takenback, unasked
 from bot.answering import Answering
 from bot.heard import Edited, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_account, by_present_name, with_offers
@@ -16,9 +16,9 @@ from handlers.asked.help import NOT_UNDERSTOOD
 from handlers.doubtful import unsure
 from handlers.doubtful.confirming import fullness_anew
 from handlers.doubtful.neighbours import FIGURES, UNCLEAR, asked_first, bin_meant
-from handlers.reading.acts import Act, Amend, Observe
+from handlers.reading.acts import Act, Amend, Layer, Observe
 from handlers.reading.arranged import Plan
-from handlers.reading.plans import Reading
+from handlers.reading.plans import Reading, planned_in
 from handlers.reading.room.inthetalk import SmallTalk, may_answer, small_talk
 from handlers.reading.room.neighbours import asks_neighbours
 from handlers.recording import keeping
@@ -42,6 +42,8 @@ class Hearing(Answering):
     """The mark of what it asks of the others in the room."""
     favour: str | None = None
     """The mark of what it asks of a neighbour, or promises one."""
+    planned: Sequence[Layer] = ()
+    """What its sender means to put in."""
     helps: Sequence[str] = ()
     """The bins that its sender promised to see to, if one of them may be meant."""
     talked: SmallTalk | None = None
@@ -207,6 +209,7 @@ class Hearing(Answering):
             await self.settle(question, answers, edited.event)
         else:
             acts = await self._understood(edited, turn)
+            await planned.told_anew(original, self.planned, self.book)
             former = await self.book.last_of_event(edited.original)
             acts = await with_bin_told(acts, former, edited.original, self.book)
             await self.answer(acts, turn, succeeding=former)
@@ -223,6 +226,7 @@ class Hearing(Answering):
         context = await self.talk.context(heard, turn, tuple(former))
         self.leant_on = context.asked
         reading = Reading(heard.body, await with_offers(context, turn, partial(self._next, heard)))
+        self.planned = planned_in(reading)
         acts: Sequence[Act | Plan] = await neighbours.not_of_another(reading.acts, heard, self.talk)
         if isinstance(heard, Said):
             acts = await neighbours.not_among_others(acts, heard, reading, self.talk)

@@ -6,6 +6,7 @@ from datetime import timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot import planned
 from bot.heard import Edited, Heard, Said, local_part
 from bot.lastasked import ASKED_US, asked_lately
 from handlers.answer import Turn
@@ -14,6 +15,7 @@ from handlers.practice.harm import ADVICE
 from handlers.reading.acts import Act, Ask
 from handlers.reading.bins.keptbins import may_own
 from handlers.reading.completion.askedfood import may_put_in
+from handlers.reading.completion.planned import may_tell_planned
 from handlers.reading.context import Context
 from handlers.reading.corrections.sametoo import may_do_as_told
 from handlers.reading.harm.harmwords import NEXT_CUES
@@ -117,6 +119,7 @@ class Talk:
             **await self._just_told(heard, turn),
             asked=await self._asked_lately(heard),
             asked_food=await self._asked_food(heard),
+            **await self._planned(heard, turn),
             on_reminder=own is not None and own.act == "date",
             on_absence=own is not None and own.act == "away",
             on_handover=own is not None and own.act == "offer",
@@ -199,6 +202,13 @@ class Talk:
         asked = await asked_lately(heard, self.book, self.item, TALK_GOES_ON)
         of_food = len(asked) == 1 and asked[0].topic == "allowed"
         return asked[0] if of_food else None
+
+    async def _planned(self, heard: Said | Edited, turn: Turn) -> dict[str, Any]:
+        """What the sender has told they would put in, if these words may tell that it is in."""
+        if not isinstance(heard, Said) or not may_tell_planned(heard.body):
+            return {}
+        layers, is_next = await planned.lately(heard, self.book, self.item, turn)
+        return {"planned": layers, "planned_next": is_next} if layers else {}
 
     async def _told_of_harm(self) -> bool:
         """Whether we last told what to do for somebody who swallowed of it, and lately."""

@@ -8,6 +8,7 @@ from functools import partial
 from pathlib import Path
 from traceback import extract_tb
 
+from bot import planned
 from bot.gathering import holds_back, tell_together
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, from_event
 from bot.hearing import Hearing
@@ -79,6 +80,8 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
             trace = replace(trace, mark=hearing.asks)
         elif hearing.asked and trace.kind in ("said", "edited"):
             trace = replace(trace, mark=kept(hearing.asked))
+        elif hearing.planned and trace.kind == "said":
+            trace = replace(trace, mark=planned.kept(hearing.planned))
         elif hearing.talked and not reply:
             trace = replace(trace, mark=mark_of(hearing.talked))
         if hearing.forgot:

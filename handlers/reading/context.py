@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from handlers.reading.acts import Act, Ask, Units
+from handlers.reading.acts import Act, Ask, Layer, Units
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +47,10 @@ class Context:
     """The questions that the bot answered last, where a few words may be meant to change them."""
     asked_food: "Ask | None" = None
     """Whether some food may go in, which the sender has asked right before."""
+    planned: tuple[Layer, ...] = ()
+    """What the sender has told they would put in, where the words may tell that it is in."""
+    planned_next: bool = False
+    """Nothing else was talked of since that was planned."""
     on_reminder: bool = False
     """The sender's last record is a reminder that they set."""
     on_absence: bool = False

@@ -40,6 +40,7 @@ from handlers.reading.arrangements.whokeeps import who_keeps
 from handlers.reading.bins.binroll import bins_told
 from handlers.reading.bins.sizes import CUES as SIZE_CUES
 from handlers.reading.bins.sizes import sizes
+from handlers.reading.completion.planned import as_told
 from handlers.reading.context import Context
 from handlers.reading.corrections.leaning import more, never_done
 from handlers.reading.corrections.numberright import another_number
@@ -167,6 +168,14 @@ def _acts(said: Reading) -> tuple[Act | Plan, ...]:
 def _is_scrap(message: Message) -> bool:
     """Whether so little is left of a message that it means nothing by itself ("ok?")."""
     return sum(word.kind != "sign" for word in message.words) < 2
+
+
+def planned_in(said: Reading) -> tuple[Layer, ...]:
+    """What its sender means to put in, with how much of it, where it tells of no record."""
+    told = None if any(not isinstance(act, Plan) for act in said.acts) else as_told(said.message)
+    acts = contract.read_in(told) if told else ()
+    layers = tuple(act for act in acts if isinstance(act, Layer) and (act.mass_kg or act.volume_l))
+    return layers if len(layers) == len(acts) else ()
 
 
 def plans(text: str, context: Context) -> tuple[tuple[Plan | Ask | Open | Later | Done, ...], str]:

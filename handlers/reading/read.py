@@ -9,6 +9,7 @@ from handlers.reading.bins.binroll import bins_told
 from handlers.reading.calendar.zones import US_ZONES, zone_of_home
 from handlers.reading.completion.askedfood import with_asked_food
 from handlers.reading.completion.diary import diary
+from handlers.reading.completion.planned import with_planned
 from handlers.reading.context import Context
 from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.repliedto import right_of_reply
@@ -61,7 +62,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
         if not acts and message.context.of_bins:
             seen = seen_alone(message) or measured_alone(message) or asked_of_sign(message)
             acts = (seen,) if seen else ()
-        acts = tuple(with_asked_food(acts, message))
+        acts = tuple(with_planned(with_asked_food(acts, message), message))
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts

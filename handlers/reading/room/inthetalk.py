@@ -13,6 +13,7 @@ from math import log
 
 from handlers.reading.acts import Act, Amend, Drain, Layer, Retract, meant
 from handlers.reading.arranged import Plan
+from handlers.reading.completion.planned import AS_PLANNED
 from handlers.reading.context import Context
 from handlers.reading.corrections.amending import SORRY
 from handlers.reading.corrections.numberright import FARTHEST
@@ -110,7 +111,7 @@ def leaner(act: Act | Plan, message: Message) -> Amend | Retract | Layer | Drain
     told = act if isinstance(act, Plan) else meant(act)
     if not isinstance(told, Amend | Retract | Layer | Drain) or message.bot:
         return None
-    if not isinstance(act, Plan) and not {AS_JUST_TOLD, BARE}.isdisjoint(act.rules):
+    if not isinstance(act, Plan) and not {AS_JUST_TOLD, AS_PLANNED, BARE}.isdisjoint(act.rules):
         return None  # it leans on another's, or was weighed against the talk before
     of_else = isinstance(told, Amend) and _is_of_else(told, message)
     return told if of_else or not _stands_alone(told, message) else None

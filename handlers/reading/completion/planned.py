@@ -1,0 +1,135 @@
+"""What its sender means to put in and later tells to be in: "I'll add 2 kg of peelings tonight",
+and then "added it".
+"""
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from handlers.reading.acts import Act, Done, Layer, Unsure
+from handlers.reading.message import Message, read_message
+from handlers.reading.plaintext import plain_text
+from handlers.reading.words.late import Late
+from handlers.reading.words.sentences import Clause
+from handlers.reading.words.spans import indexes
+from handlers.reading.words.vocabulary import words_in
+
+AS_PLANNED = "what was planned is in"
+_MOST_PLANNED, _MOST_TOLD = 40, 14
+"""Words of a message that tells a plan, and of one that tells it is done."""
+
+_NOT_PUT = words_in("get have go come bring")
+_OTHERS = words_in("you he she they who whoever someone somebody anyone anybody")
+_LATER = words_in("later soon afterwards tonight")
+_BEHIND = words_in("when once after before if unless until till as while because since then so")
+"""What stands behind these is when, or why, and nothing of what goes in."""
+_OPEN = words_in("or not either instead")
+
+
+def as_told(message: Message) -> Message | None:
+    """The plan of a layer as the report of it; None where none is told with its amount."""
+    if not message.measured() or len(message.norms) > _MOST_PLANNED or message.has(_OPEN):
+        return None
+    for clause in message.clauses:
+        if _is_plan(clause, message):
+            words = _what(clause, message)
+            said = f"I added {words}" if words else ""
+            return read_message(said, replace(message.context, last=None)) if said else None
+    return None
+
+
+def _is_plan(clause: Clause, message: Message) -> bool:
+    """Whether it tells that its sender is going to put something in."""
+    use = clause.verb
+    if use is None or "layer" not in use.verb.classes or use.verb.plain in _NOT_PUT:
+        return False
+    if message.sentences[clause.sentence].asked:
+        return False
+    named = any(clause.start <= one.start < use.start for one in message.members)
+    if named or message.has(_OTHERS, clause.start, use.start):
+        return False
+    ahead = message.has(_LATER) or any(day.future > message.today for day in message.days)
+    return clause.sense == "will" or (use.verb.form == "ing" and ahead)
+
+
+def _what(clause: Clause, message: Message) -> str:
+    """What is to go in, with its amount and bin, in the words of the sentence."""
+    sentence = message.sentences[clause.sentence]
+    at = clause.verb.end if clause.verb else clause.end
+    amounts = [one for one in message.measured() if sentence.start <= one.start < sentence.end]
+    if not amounts:
+        return ""
+    start, end = at, sentence.end
+    if not any(one.start >= at for one in amounts):  # "got 2 kg of peelings to add tonight"
+        start, end = amounts[0].start, clause.start
+    days, kept = indexes(message.days), list[str]()
+    for i in range(start, end):
+        if message.norms[i] in _BEHIND:
+            break
+        if i not in days and message.norms[i] not in _LATER:
+            kept.append(message.text(i, i + 1))
+    return " ".join(kept)
+
+
+_ADDED = r"(?:put|added|chucked|threw|tossed|tipped|bunged|popped|dumped|dropped|scraped|poured)"
+_IT = r"(?:it|them|that|those|everything|all|the lot|the whole lot)(?: all)?(?: of (?:it|them))?"
+_BIN = r"(?: (?:in|into|to|in to)(?: (?:the )?qbin)?)"
+_LEAD = (
+    r"(?:(?:ok|okay|right|so|all|just|now|there|done|finally|yes|yep|yeah|and|finished|already|i|"
+    r"we|have|hi|hello|home|back|qday|[,.!:]|-|✅|👍) )*"
+)
+_END = (
+    r"(?: (?:now|already|too|all|just|safely|as|planned|promised|said|after|finally|qday|then|"
+    r"done|thanks|[,.!]|-|✅|👍|☺))*"
+)
+_TOLD = Late(
+    rf"{_LEAD}(?:(?:{_ADDED} {_IT}{_BIN}?|added|{_ADDED}{_BIN})|"
+    rf"(?:(?:{_IT}|they) (?:is|are|'s|'re|am|has gone|have gone|went)(?: (?:all|now|finally|both))*"
+    rf"|all){_BIN}|in (?:it|they) went|put in){_END}"
+)
+"""That it is in, and nothing besides."""
+_POINTS = words_in("it them that those")
+_NEAR = words_in("added put in into done did sorted it's its") | words_in(
+    "chucked threw tossed tipped bunged popped dumped dropped scraped poured"
+)
+
+
+def may_tell_planned(body: str) -> bool:
+    """Whether a message is so short and so formed that it may tell that something planned is in."""
+    words = body.casefold().replace("’", "'").split()
+    return len(words) <= _MOST_TOLD and any(word.strip(",.!:-") in _NEAR for word in words)
+
+
+def with_planned(acts: Sequence[Act], message: Message) -> list[Act]:
+    """The acts, with the layers that the sender had planned where these are told to be in; asked
+    about where other things were talked of since.
+    """
+    planned = message.context.planned
+    if not planned or "?" in message.norms:
+        return list(acts)
+    layers = [act for act in acts if isinstance(act, Layer) and (act.mass_kg or act.volume_l)]
+    if len(layers) == len(acts) == len(planned) == 1:
+        return [_of_planned(layers[0], planned[0], message)]
+    if layers:
+        return list(acts)
+    if not all(isinstance(act, Done | Layer) for act in acts):
+        return list(acts)
+    done = len(acts) == 1 and isinstance(acts[0], Done) and acts[0].volume_l is None
+    told = _TOLD.fullmatch(plain_text(message, days=True)) is not None
+    if not told and not (done and message.context.planned_next):
+        return list(acts)
+    names = {ref.name for ref in message.bins if ref.known and ref.name}
+    over = {day.past for day in message.days if day.past <= message.today}
+    bin = names.pop() if len(names) == 1 else None
+    on = over.pop() if len(over) == 1 else message.today
+    put: list[Act] = [
+        replace(one, bin=bin or one.bin, on=on, rules=(AS_PLANNED,)) for one in planned
+    ]
+    return put if message.context.planned_next else [Unsure(guess=(*put,), rules=(AS_PLANNED,))]
+
+
+def _of_planned(told: Layer, planned: Layer, message: Message) -> Layer:
+    """ "Added it, 1.8 kg in the end": of what was planned, and as much as is told."""
+    if message.items or not message.has(_POINTS):
+        return told
+    rich = planned.rich
+    return replace(told, materials=planned.materials, rich=rich, bin=told.bin or planned.bin)
