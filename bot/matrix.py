@@ -19,7 +19,7 @@ from bot.invitations import Invitations
 from bot.missing_keys import MissingKeys
 from bot.pacing import Bell, Patience, pause
 from bot.settings import Settings
-from storage import inbox, rooms, session
+from storage import inbox, rooms, session, words
 from storage.database import Database
 from storage.inbox import Arrival
 
@@ -149,6 +149,7 @@ class Session:
             if not known:
                 # Before the token is kept: after a crash the coming is told, and noted, again.
                 await self._come_in(room, news.came_at)
+            await self._note_own_name(room)
             if news.in_clear and await self._keys.refuse_in_clear(room, news.in_clear, self._now()):
                 self._outgoing.ring()
             if known and (new := upgrades.replacement(info)):
@@ -189,6 +190,15 @@ class Session:
                 await greet_again(self._db, row, now)
         self._present.add(room)
         self._outgoing.ring()
+
+    async def _note_own_name(self, room: str) -> None:
+        """Keep the name that we show in a room: we are called by it."""
+        ours = self._client.rooms[room].users.get(self._client.user_id)
+        row = await rooms.find(self._db, room)
+        name = words.name((ours and ours.display_name) or "")
+        if row and row.own_name != name:
+            async with self._db.transaction():
+                await rooms.set_own_name(self._db, row, name)
 
     async def _note_leaving(self, response: SyncResponse, first: bool) -> None:
         gone = self._present & set(response.rooms.leave)

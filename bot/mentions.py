@@ -1,7 +1,13 @@
-"""Members whom a client writes by their Matrix ids, as the plain words of a mention may be."""
+"""Members whom a client writes by their Matrix ids, as the plain words of a mention may be; and the
+bot by the name that it shows in the room.
+"""
 
 import re
+from collections.abc import Collection
+from functools import lru_cache
 from urllib.parse import unquote
+
+from handlers.reading.room.neighbours import BOOKED, CRAFT
 
 _LINK = re.compile(
     r"(?:\[[^\]\n]{0,120}\]\()?<?(?:https?://matrix\.to/#/(?:@|%40)|matrix:u/)"
@@ -33,3 +39,30 @@ def shortened(body: str, sender: str) -> tuple[str, tuple[str, ...]]:
 
     linked = _LINK.sub(lambda link: f"@{unquote(link[1])}", body)
     return _ID.sub(short, linked), tuple(ids)
+
+
+PLAIN_NAME = "pailkeeper"
+"""The name by which the reading knows the bot, whatever it shows."""
+_ASIDE = re.compile(r"[(\[{][^)\]}]*[)\]}]")
+_FEWEST_LETTERS = 3
+
+
+def by_plain_name(body: str, shown: str, others: Collection[str]) -> str:
+    """The body with the bot's plain name where it is called by the one that it shows, in any case.
+
+    Who shows a word of the craft, or the name of one of the `others` (members and bins), is called
+    by it only where a message begins with it and a comma or a colon.
+    """
+    words = tuple(re.findall(r"\w+", _ASIDE.sub(" ", shown).casefold()))
+    if not words or words == (PLAIN_NAME,) or len("".join(words)) < _FEWEST_LETTERS:
+        return body
+    taken = {word for other in others for word in re.findall(r"\w+", other.casefold())}
+    ambiguous = (CRAFT | BOOKED | taken).issuperset(words)
+    return _pattern(words, ambiguous).sub(PLAIN_NAME, body)
+
+
+@lru_cache(maxsize=64)
+def _pattern(words: tuple[str, ...], ambiguous: bool) -> re.Pattern[str]:
+    name = r"@?" + r"\W{1,3}".join(map(re.escape, words))
+    written = rf"^\s*{name}(?=\s?[,:])" if ambiguous else rf"(?<!\w){name}(?!\w)"
+    return re.compile(written, re.IGNORECASE)

@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 from bot import planned
 from bot.heard import Edited, Heard, Said, local_part
 from bot.lastasked import ASKED_US, asked_lately
+from bot.mentions import PLAIN_NAME, by_plain_name
 from handlers.answer import Turn
 from handlers.doubtful.unsure import guess_of
 from handlers.practice.harm import ADVICE
@@ -82,18 +83,27 @@ class Talk:
     def calls_us(self, said: Said) -> bool:
         """Whether it is said to the bot by its name."""
         first = said.body.lstrip("@ ").casefold()
-        return self.own in said.mentions or first.startswith(("pailkeeper", "bot,", "bot ", "bot:"))
+        return self.own in said.mentions or first.startswith((PLAIN_NAME, "bot,", "bot ", "bot:"))
 
     async def with_names(self, heard: Heard) -> Heard:
-        """The same, with the names that members show in place of their Matrix ids."""
-        if not isinstance(heard, Said | Edited) or not heard.ids:
+        """The same, with the names that members show in place of their Matrix ids, and the bot's
+        plain name in place of the one that it shows.
+        """
+        if not isinstance(heard, Said | Edited):
             return heard
         body = heard.body
         for user in heard.ids:
             name = await self.book.name_of(user)
             if name and user != self.own:
                 body = body.replace(words.text(f"@{local_part(user)}"), name, 1)
+        for shown in {self.book.room.own_name, local_part(self.own)} - {"", PLAIN_NAME}:
+            body = by_plain_name(body, shown, await self._others())
         return replace(heard, body=body)
+
+    async def _others(self) -> list[str]:
+        """What else has a name in the room: its members and bins."""
+        members = [member.name for member in await self.book.members()]
+        return [*members, *(bin.name for bin in await self.book.bins())]
 
     async def context(self, heard: Said | Edited, turn: Turn, former: tuple[str, ...]) -> Context:
         """What its words are read with; `former`: names that bins had."""
@@ -111,7 +121,6 @@ class Talk:
             retired=retired,
             members=members,
             sender=turn.sender,
-            bot_names=("pailkeeper", "bot", local_part(self.own)),
             after_bot=after_bot,
             replied=isinstance(heard, Said) and await self._replies_to_own(heard, turn),
             last=await self._record_in_talk(heard, turn, lately, after_bot=after_bot),
@@ -158,7 +167,7 @@ class Talk:
 
     async def _is_to_us(self, said: Said) -> bool:
         """Whether it is said to the bot by name, in reply to it, or where nobody else is."""
-        if self.calls_us(said) or "pailkeeper" in said.body.casefold():
+        if self.calls_us(said) or PLAIN_NAME in said.body.casefold():
             return True
         if said.replies_to:
             return await self._is_ours(said.replies_to)

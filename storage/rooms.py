@@ -171,7 +171,15 @@ async def set_quiet_days(db: Database, room: Room, days: str) -> None:
 
 
 _QUIET_DAYS = "quiet_days"
-"""Kept among the choices of the group, and none of the craft."""
+"""Kept among the choices of the group, and none of the craft, as is the bot's own name."""
+
+
+async def set_own_name(db: Database, room: Room, name: str) -> None:
+    """The bot shows another name in the room, inside a transaction."""
+    await _choose(db, room, _OWN_NAME, name)
+
+
+_OWN_NAME = "own_name"
 
 
 async def set_digest_at(db: Database, room: Room, at: time) -> None:
@@ -207,6 +215,7 @@ async def set_told(db: Database, room: Room, day: date) -> None:
 def _room(row: sqlite3.Row) -> Room:
     choices = json.loads(row["choices"])
     quiet_days = frozenset(map(int, choices.pop(_QUIET_DAYS, "")))
+    own_name = choices.pop(_OWN_NAME, "")
     return Room(
         id=row["id"],
         address=row["address"],
@@ -222,4 +231,5 @@ def _room(row: sqlite3.Row) -> Room:
         reminds=bool(row["reminds"]),
         told_on=to_day(row["told_on"]),
         reserved=frozenset(json.loads(row["reserved"])),
+        own_name=own_name,
     )

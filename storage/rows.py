@@ -30,6 +30,8 @@ class Room:
     told_on: date | None
     reserved: frozenset[str]
     """What only those with power in the room may do."""
+    own_name: str
+    """The name that the bot shows in the room; empty where it is not known."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

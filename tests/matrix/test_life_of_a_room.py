@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import sqlite3
+from contextlib import closing
 from typing import TYPE_CHECKING, Any
 from urllib.parse import quote
 
@@ -199,3 +201,25 @@ async def test_muted_it_goes_on_recording_and_answers_once_it_may(
     put_state(street, ines, room, "m.room.power_levels", {"users": {}, "events_default": 0})
     await ines.answer_to(room, second, bot.user.id)
     assert bot.replies(ines, room) == [first, second]
+
+
+@pytest.mark.parametrize("encrypted", [True, False])
+async def test_it_is_called_by_the_name_that_it_shows(street: Street, encrypted: bool) -> None:
+    ines, bot, room = await street.begun(encrypted=encrypted)
+    bram = await street.neighbour("bram")
+    await ines.invite(room, bram.user)
+    await bram.join(room)
+    named = "SELECT choices ->> 'own_name' FROM room"
+    await bot.comes_to_hold(named, [("Pailkeeper",)])
+    profile = f"/_matrix/client/v3/profile/{quote(bot.user.id)}/displayname"
+    street.server.call("PUT", profile, {"displayname": "Mrs Bucket"}, bot.user.token)
+    await bot.comes_to_hold(named, [("Mrs Bucket",)])
+    await bram.say(room, "who took my ladder?")
+    await bot.answers(ines, room, "mrs bucket, how much for 2 kg of peelings?")
+    # A book from before it was kept has the name once the bot has come back.
+    await bot.stop()
+    with closing(sqlite3.connect(bot.home.book)) as book:
+        book.execute("UPDATE room SET choices = '{}'")
+        book.commit()
+    bot.start()
+    await bot.comes_to_hold(named, [("Mrs Bucket",)])
