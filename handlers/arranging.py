@@ -29,6 +29,7 @@ from handlers.reading.arranged import (
     Restored,
     Show,
     Skip,
+    StarterUsed,
     Staying,
     Taught,
     Unfit,
@@ -39,7 +40,7 @@ from handlers.reading.arranged import (
 )
 from handlers.reading.arrangements.communal import Communal
 from handlers.recording import betweenbins, fullness, sealing
-from handlers.righting import retracting
+from handlers.righting import retracting, starterused
 from handlers.sharing import absence, communal, favours
 
 
@@ -82,6 +83,8 @@ async def answer(plan: Plan, turn: Turn) -> Answer:  # noqa: C901  # one line fo
             return await betweenbins.told(plan, turn)
         case Fullness():
             return await fullness.told(plan, turn)
+        case StarterUsed():
+            return await starterused.told(plan, turn)
         case Pausing():
             return await putoff.paused(plan, turn)
         case Restored():

@@ -290,10 +290,19 @@ class Promise:
     """The last day, if one is said."""
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class StarterUsed:
+    """So much starter went on the layer just told, whatever was advised."""
+
+    mass_kg: float | None = None
+    volume_l: float | None = None
+
+
 Plan = (
     Reopened
     | BetweenBins
     | Fullness
+    | StarterUsed
     | Restored
     | Pausing
     | NoSuchDay

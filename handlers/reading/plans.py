@@ -48,6 +48,8 @@ from handlers.reading.corrections.restoring import CUES as RESTORING_CUES
 from handlers.reading.corrections.restoring import restored
 from handlers.reading.deeds.betweenbins import CUES as BETWEEN_CUES
 from handlers.reading.deeds.betweenbins import between_bins
+from handlers.reading.deeds.branused import CUES as STARTER_USED_CUES
+from handlers.reading.deeds.branused import starter_used
 from handlers.reading.deeds.fullness import CUES as FULLNESS_CUES
 from handlers.reading.deeds.fullness import fullness
 from handlers.reading.deeds.reopening import CUES as REOPENING_CUES
@@ -109,6 +111,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (reopened, REOPENING_CUES),
     (between_bins, BETWEEN_CUES),
     (fullness, FULLNESS_CUES),
+    (starter_used, STARTER_USED_CUES),
     (restored, RESTORING_CUES),
     (recipe, RECIPE_CUES),
     (conditions, CONDITION_CUES),

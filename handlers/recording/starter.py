@@ -68,7 +68,7 @@ async def counted(act: Stock, turn: Turn) -> Answer:
     if left is None:
         return Answer(entries=[entry], noted=True)
     known_kg = max(left[1], 0.0)
-    kg = known_kg + (_kg(facts) if act.change == "more" else -_kg(facts))
+    kg = known_kg + (kg_of(facts) if act.change == "more" else -kg_of(facts))
     if kg < 0:
         return Answer(
             say=f"That is more than the {mass(known_kg, turn.units)} of starter I know of, so "
@@ -112,7 +112,7 @@ async def of_bran(act: Ask, turn: Turn) -> Answer:
 
 def _weighs(act: Ask, turn: Turn) -> Answer:
     """What so much bran weighs, or measures."""
-    grams = _kg(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l)) * 1000
+    grams = kg_of(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l)) * 1000
     millilitres = bran_ml(grams)
     spoons = starter(millilitres / SPOON_ML[spoon(turn.units)], grams, turn.units)
     metric = turn.units == "metric"
@@ -125,7 +125,7 @@ def _weighs(act: Ask, turn: Turn) -> Answer:
 
 async def _lasts(act: Ask, turn: Turn) -> Answer:
     """How long so much starter lasts, at the group's rate or at that of one household."""
-    kg = _kg(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l))
+    kg = kg_of(Facts(mass_kg=act.mass_kg, volume_l=act.volume_l))
     habit = choices(turn.book.room).habit
     a_household = HOUSEHOLD.value * SEED_KG_WEEK.value / 7
     g_day = await used_a_day(turn.book, turn.today)
@@ -184,7 +184,7 @@ async def asked(act: Ask, turn: Turn) -> Answer:
 
 def _counted_down(counted: Entry, left_kg: float) -> str:
     """What is left, as a step of the arithmetic."""
-    was_kg = _kg(counted.facts)
+    was_kg = kg_of(counted.facts)
     return (
         f"{number(was_kg * 1000)} g counted on {counted.on}, less "
         f"{number((was_kg - left_kg) * 1000)} g in the doses since = {number(left_kg * 1000)} g"
@@ -249,7 +249,7 @@ def _counted_a_day(counts: Sequence[tuple[date, Facts]]) -> float | None:
     """What went a day (g) from each count to the next lower one; None by less than a week."""
     gone, days = 0.0, 0
     for (before, had), (on, has) in pairwise(counts):
-        less = _kg(had) - _kg(has)
+        less = kg_of(had) - kg_of(has)
         if less > 0 and on > before:
             gone, days = gone + less, days + (on - before).days
     return gone * 1000 / days if days >= LEAST_DAYS else None
@@ -260,10 +260,11 @@ async def on_hand(book: Book) -> tuple[Entry, float] | None:
     counted = await book.latest_batch("stock")
     if counted is None:
         return None
-    return counted, _kg(counted.facts) - await sums.dosed_since(book, counted) / 1000
+    return counted, kg_of(counted.facts) - await sums.dosed_since(book, counted) / 1000
 
 
-def _kg(facts: Facts) -> float:
+def kg_of(facts: Facts) -> float:
+    """What starter weighs that was weighed or measured."""
     if facts.mass_kg is not None:
         return facts.mass_kg
     return bran_g((facts.volume_l or 0.0) * 1000) / 1000

@@ -97,7 +97,7 @@ def bran_moved(message: Message) -> Stock | None:
         )
         return _of_talk(message, measured[0]) if talked_of else None
     if not measured:
-        return Stock(change="more", rules=(_RULE,)) if _DRY.match(_text(message)) else None
+        return Stock(change="more", rules=(_RULE,)) if _DRY.match(bran_text(message)) else None
     return _moved(message, measured[0])
 
 
@@ -111,7 +111,7 @@ def _tells_one_thing(message: Message) -> bool:
 
 def _moved(message: Message, amount: Amount) -> Stock | None:
     """What came or went, where starter or a batch is named."""
-    text = _text(message, amount)
+    text = bran_text(message, amount)
     is_bran = "qbran" in text or "dry" in message.norms
     came = _CAME.match(text) or _DRIED.match(text) or _CAME_TO.match(text)
     if not is_bran and (came is None or "batch" not in came[0] or amount.vessel):
@@ -126,7 +126,7 @@ def _of_talk(message: Message, amount: Amount) -> Stock | None:
     """ "Counted it, 2.4 kg", "bought another kilo", "spilled 100 g": told in a talk of starter, and
     nothing else said.
     """
-    text = _text(message, amount)
+    text = bran_text(message, amount)
     if message.has(_FOUND) and _COUNTED.match(text):
         return _stock(amount, None, _RULE)
     text = text.replace("qmuch", "qmuch qbran", 1)
@@ -156,7 +156,7 @@ _BESIDES = words_in(", too today yesterday again sorry oops just now . ! in town
 _UNDONE = frozenset({"will", "if", "not", "said", "ask"})
 
 
-def _text(message: Message, amount: Amount | None = None) -> str:
+def bran_text(message: Message, amount: Amount | None = None) -> str:
     """The words, the amount as `qmuch`, starter as `qbran`, members as `qmember`."""
     norms = message.norms.copy()
     for i, norm in enumerate(message.norms):
