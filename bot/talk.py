@@ -131,6 +131,7 @@ class Talk:
             **await self._planned(heard, turn),
             on_reminder=own is not None and own.act == "date",
             on_absence=own is not None and own.act == "away",
+            on_rota=own is not None and own.act in ("rota", "join"),
             on_handover=own is not None and own.act == "offer",
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             harmed=any(cue in heard.body for cue in NEXT_CUES) and await self._told_of_harm(),

@@ -55,6 +55,8 @@ class Context:
     """The sender's last record is a reminder that they set."""
     on_absence: bool = False
     """The sender's last record is an absence."""
+    on_rota: bool = False
+    """The sender's last record is a rota."""
     on_handover: bool = False
     """The sender's last record is an offer of a bin."""
     took: str | None = None

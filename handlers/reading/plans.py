@@ -198,6 +198,8 @@ def _arranged(said: Reading) -> tuple[tuple[Plan | Ask | Open | Later | Done, ..
         readers.append(handing)  # "me!" answers only what is on offer
     if own_dates not in readers and context.on_reminder:
         readers.append(own_dates)  # "make it Saturday" moves only what was just set
+    if turntaking not in readers and context.on_rota:
+        readers.append(turntaking)  # "monthly" is the length of its turns
     if away_changed not in readers and context.on_absence:
         readers.append(away_changed)  # "sorry, 9th to 15th" puts only what was just told right
     if not readers or bins_told(said.message):

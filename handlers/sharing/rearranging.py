@@ -26,6 +26,8 @@ async def rearranged(plan: Rearranged, turn: Turn) -> Answer:
             name = missing[0]
             return Answer(say=f"{capital(name)} is not on that rota: say “add {name} to the rota”.")
         names = _placed(names, plan.place, *known)
+    if plan.maybe and not plan.place and plan.days == one.days:
+        return Answer(noted=True)
     start = present.start if present else max(one.start, turn.today)
     days = plan.days or one.days
     if not rota.SHORTEST <= days <= rota.LONGEST:

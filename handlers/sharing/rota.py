@@ -26,6 +26,8 @@ SHOWN = 4
 
 AWAY = "Say “I'm away till Monday” and you are passed over; “can anyone swap my week?” to swap."
 
+HOW_OFTEN = "Is a week each right? Say “every two weeks” or “monthly” if it is not."
+
 
 async def agreed(plan: Rota, turn: Turn) -> Answer:
     """A rota begins, in place of the one there was for the same."""
@@ -42,7 +44,8 @@ async def agreed(plan: Rota, turn: Turn) -> Answer:
     if len(members) < 2:
         return Answer(say="A rota wants two members at least: “rota for the shed bin: …, weekly”.")
     entries, first = await begun(plan, members, bin, turn)
-    lines = [first, unheard(members, known, "say the rota again"), AWAY]
+    lines = [first, unheard(members, known, "say the rota again")]
+    lines.append(HOW_OFTEN if plan.guessed else AWAY)
     return Answer(entries=entries, say="\n".join(filter(None, lines)))
 
 

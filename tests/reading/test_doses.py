@@ -5,7 +5,7 @@ from collections.abc import Mapping
 import pytest
 
 from handlers.practice.kinds import Kind
-from handlers.reading.acts import Ask
+from handlers.reading.acts import Ask, Layer
 from tests.reading.context import acts
 
 
@@ -92,3 +92,12 @@ def test_bins_that_are_only_counted(text: str, count: float | None) -> None:
 def test_whether_there_is_enough_for_some_bins_is_asked_of_what_is_left() -> None:
     (ask,) = asked("do we have enough bran for 3 bins?")
     assert (ask.topic, ask.count) == ("starter", None)
+
+
+@pytest.mark.parametrize(
+    "text", ["how much bran do we need on that", "how much starter do we need on this"]
+)
+def test_the_dose_of_what_was_told_is_asked_and_not_the_stock(text: str) -> None:
+    last = Layer(bin="shed", mass_kg=2.0, materials={"mixed": 1.0})
+    told = acts(text, in_room=True, last=last)
+    assert [act.topic for act in told if isinstance(act, Ask)] == ["dose"]

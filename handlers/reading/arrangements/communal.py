@@ -94,6 +94,8 @@ class Rota:
 
     members: tuple[str, ...]
     days: int
+    guessed: bool = False
+    """Nobody said how long a turn is."""
     duty: Duty = "keep"
     bin: str | None = None
     start: date | None = None

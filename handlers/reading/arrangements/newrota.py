@@ -68,6 +68,7 @@ def rota_set(message: Message, said: list[Phrase]) -> Rota | None:
     return Rota(
         members=members if len(members) > 1 else (),
         days=7 if days is None else days,
+        guessed=days is None,
         duty=duty or "keep",
         bin=next(filter(None, (phrase.bin_said for phrase in said)), None),
         start=_start(said),

@@ -66,6 +66,12 @@ _RHYTHM = Late(
     rf"(?P<each>fortnightly|weekly|monthly|daily|fortnight|(?:two|2|other|second) weeks|"
     rf"(?:other|second) week|week|month|day){_TAIL}"
 )
+_BARELY = Late(
+    rf"^(?:(?:yes|yep|no|nope|ok|make|it|them|better|rather|lets|say|turns|of) )*"
+    rf"(?:(?:every )?(?P<each>fortnightly|weekly|monthly|daily|fortnight|(?:two|2|other|second) "
+    rf"weeks|(?:other|second) week|week|month|day)|(?:every )?{_LENGTH}){_EACH}?{_TAIL}"
+)
+"""Right behind our question how long a turn is."""
 _OF_ROTA = Late(r"\b(?:rota|roster|rotation)\b")
 _NOBODY = words_in("it them everyone the this that him her us our my everything and we you")
 
@@ -77,6 +83,9 @@ def rearranged(phrase: Phrase) -> Rearranged | None:
         return Rearranged(days=days, bin=phrase.bin_said)
     if answers and (match := _LASTING_NOW.match(text)):
         return Rearranged(days=_days(match), bin=phrase.bin_said, maybe=True)
+    if answers and phrase.message.context.on_rota and (match := _BARELY.match(text)):
+        days = _rhythm(match["each"]) if match["each"] else _days(match)
+        return Rearranged(days=days, maybe=True)
     for pattern in _PLACED:
         named = _OF_ROTA.search(text) is not None
         if (answers or named) and (match := pattern.match(text)):

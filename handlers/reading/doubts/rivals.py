@@ -27,6 +27,7 @@ from handlers.reading.corrections.anew import CUES as STRIKING
 from handlers.reading.deeds.flatly import FLATLY
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
+from handlers.reading.questions.doses import ON_THAT
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
@@ -60,6 +61,8 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         out = [act for act in out if not _is_bare_dilution(act)]
     if len(message.sentences) == 1 and any(_asks_of(act, "bran") for act in out):
         out = [act for act in out if not _asks_of(act, "batch", "dose", "starter")]
+    if len(message.sentences) == 1 and any(ON_THAT in act.rules for act in out):
+        out = [act for act in out if not _asks_of(act, "starter")]
     out = [act for act in out if not _is_of_trench(act, out, message)]
     deeds = any(isinstance(act, Seal | Drain | Bury | Open) for act in out)
     if (

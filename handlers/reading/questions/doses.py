@@ -81,8 +81,11 @@ def dose_on(layer: Layer) -> Ask:
         materials=layer.materials,
         rich=layer.rich,
         bin=layer.bin,
-        rules=("asks about the dose on what was just added",),
+        rules=(ON_THAT,),
     )
+
+
+ON_THAT = "asks about the dose on what was just added"
 
 
 _BARELY = Late(

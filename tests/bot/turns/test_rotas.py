@@ -3,7 +3,7 @@
 import pytest
 
 from tests.bot.turns.agreed import DRAINING, KEEPING, march, turns
-from tests.room import TalkingRoom
+from tests.room import TalkingRoom, words
 
 
 async def test_a_rota_is_agreed_and_stands_in_the_calendar(room: TalkingRoom) -> None:
@@ -185,3 +185,27 @@ async def test_whose_turn_is_when(room: TalkingRoom, who: str, asked: str, answe
 )
 async def test_where_no_turns_are_taken_nobody_is_left_out(room: TalkingRoom, said: str) -> None:
     assert await room.says(said, who="bram") == []
+
+
+@pytest.mark.parametrize(
+    ("told", "length"),
+    [
+        ("every two weeks", "2 weeks each"),
+        ("monthly please", "4 weeks each"),
+        ("no, make it 10 days", "10 days each"),
+        ("fortnightly", "2 weeks each"),
+    ],
+)
+async def test_how_long_a_turn_is_was_not_said(room: TalkingRoom, told: str, length: str) -> None:
+    assert "Is a week each right?" in words(await room.says("rota: Ines, Bram, Mei"))
+    assert length in words(await room.says(told))
+
+
+async def test_a_week_each_was_right(room: TalkingRoom) -> None:
+    await room.says("rota: Ines, Bram, Mei")
+    assert [answer.kind for answer in await room.says("weekly")] == ["reaction"]
+
+
+async def test_it_is_not_asked_where_it_was_said(room: TalkingRoom) -> None:
+    assert "right?" not in words(await room.says("rota: Ines, Bram, Mei, fortnightly"))
+    assert await room.says("what a week") == []
