@@ -34,6 +34,7 @@ from handlers.reading.signs.spotted import find_signs
 from handlers.reading.words.binwords import PLACE_NAMES, TOLD_BY, BinRef
 from handlers.reading.words.clauses import clauses_of
 from handlers.reading.words.courtesies import without_courtesies
+from handlers.reading.words.drawn import with_foods_named
 from handlers.reading.words.marks import Mark
 from handlers.reading.words.sentences import Clause, Cutter, Sentence, sentences_of
 from handlers.reading.words.spans import Span, indexes
@@ -173,7 +174,7 @@ _INTO = (["in"], ["into"])
 
 def read_message(text: str, context: Context) -> Message:
     """Everything the word lists find in a text."""
-    body = cleaned(without_pasted(text, context.members))
+    body = cleaned(with_foods_named(without_pasted(text, context.members), context.bins))
     words = without_courtesies(words_of(body))
     written = norms_in(words)
     norms = mended(list(map(verb_meant, written)), context)
