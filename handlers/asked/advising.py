@@ -5,6 +5,8 @@ from dataclasses import replace
 from datetime import date
 
 from handlers.answer import Answer, Turn
+from handlers.asked.beds import bed_name
+from handlers.asked.history import deeds
 from handlers.chosen import choices, reasons
 from handlers.phrasing import capital, day, span, temperature, the, whole_days
 from handlers.planning import calendar
@@ -20,6 +22,7 @@ from handlers.practice.taught import TAUGHT
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import Harm, Taught
 from handlers.state import named, new_run, states_of
+from storage.rows import Entry
 
 DUE: Mapping[Lesson, str] = {
     "when to bury": "bury",
@@ -50,7 +53,8 @@ async def taught(plan: Taught, turn: Turn) -> Answer:
     if not dues:
         answer = _said(TAUGHT[plan.lesson])
         coming = await _to_be_buried(turn) if what == "bury" else []
-        return replace(answer, say="\n".join([answer.say, *coming]))
+        so_far = await _buried_so_far(turn) if plan.lesson == "where to bury" else []
+        return replace(answer, say="\n".join([*so_far, answer.say, *coming]))
     care = await care_of(turn.book, dues, turn.today)
     mine = any(care.concerns(due, turn.sender) for due in dues)
     asked = Ask(topic="due", what=what, member=turn.sender if mine else None)
@@ -73,8 +77,22 @@ async def _to_be_buried(turn: Turn) -> list[str]:
     return lines
 
 
+async def _buried_so_far(turn: Turn) -> list[str]:
+    """Where bins were buried before, the latest first."""
+    latest: dict[str, Entry] = {}
+    for entry in reversed(await deeds(None, turn, "bury")):
+        if entry.facts.place and entry.bin:
+            latest.setdefault(bed_name(entry.facts.place), entry)
+    told = [
+        f"{entry.facts.place} ({the(entry.bin.name)}, {day(entry.on or turn.today, turn.today)})"
+        for entry in list(latest.values())[:MOST_BINS]
+        if entry.bin
+    ]
+    return [f"So far: {'; '.join(told)}."] if told else []
+
+
 MOST_BINS = 4
-"""Bins whose days are told beside a lesson."""
+"""Bins whose days, or places, are told beside a lesson."""
 
 
 def _days_at(celsius: float, turn: Turn) -> Answer:

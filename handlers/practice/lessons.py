@@ -42,6 +42,7 @@ Lesson = Literal[
     "too long",
     "whole course",
     "near plants",
+    "where to bury",
     "two bins",
     "using liquid",
     "much liquid",

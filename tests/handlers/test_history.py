@@ -7,7 +7,7 @@ import pytest
 from handlers.sharing.keepers import whole_custody
 from handlers.sharing.spells import spells
 from storage.database import Database
-from tests.room import TalkingRoom
+from tests.room import TalkingRoom, words
 
 
 @pytest.fixture
@@ -318,3 +318,17 @@ async def test_what_was_done_to_which_bin_and_where(
 
 async def test_what_grows_at_a_place_is_talk(garden: TalkingRoom) -> None:
     assert await garden.says("what's under the fig?") == []
+
+
+async def test_where_to_bury_is_told_with_the_places_so_far(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the green bin, 20 L, shared")
+    for day, place in enumerate(("under the medlar", "beside the fence", "under the medlar")):
+        await room.says(f"added {day + 2} kg of peelings to green")
+        await room.says(f"buried green {place}")
+        await room.waits(days=20)
+    told = words(await room.says("where will we bury it next?"))
+    assert told.splitlines()[0].startswith("So far: medlar (the green bin, ")
+    assert told.splitlines()[0].count("medlar") == 1
+    assert "fence" in told.splitlines()[0]
+    assert "bare bed" in told

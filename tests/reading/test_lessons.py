@@ -206,7 +206,10 @@ ASKED = [
     ("taking the shed bin with me when I move", "leaving"),
     ("how do we drain it, there's no tap", "no tap"),
     ("our bin has no tap, what do we do?", "no tap"),
-    ("where should we bury it?", "near plants"),
+    ("where should we bury it?", "where to bury"),
+    ("where will we bury it?", "where to bury"),
+    ("where are we going to bury the next bin?", "where to bury"),
+    ("where is it going to be buried?", "where to bury"),
     ("can we bury it earlier?", "when to bury"),
     ("can we open it again after sealing?", "adding later"),
     ("forgot to put bran on top, is that a problem?", "bran forgotten"),
@@ -256,6 +259,8 @@ OTHER_TALK = [
     "is it legal for a school to do that on a Sunday trip?",
     "can we sell the raffle tickets at the school fair?",
     "where should we bury the hatchet?",
+    "where will we bury the time capsule?",
+    "where does it go next?",
 ]
 
 
@@ -263,6 +268,9 @@ IN_TALK: list[tuple[str, Lesson]] = [
     ("warm food ok?", "warm food"),
     ("does it have to cool down first?", "warm food"),
     ("frozen stuff?", "freezing"),
+    ("where does it go next?", "where to bury"),
+    ("where will it go when it's ready?", "where to bury"),
+    ("where next?", "where to bury"),
     ("the bin is frozen", "frozen bin"),
     ("it's frozen solid!", "frozen bin"),
     ("ground's frozen", "winter"),
