@@ -17,6 +17,7 @@ from handlers.doubtful.confirming import (
 )
 from handlers.doubtful.guessed import all_guessed, amount_of, of_home, whole_lot
 from handlers.doubtful.placed import OWN_BIN, divided, placed
+from handlers.planning.owndates import stem
 from handlers.reading.actjson import from_json
 from handlers.reading.acts import (
     Act,
@@ -68,7 +69,7 @@ HOW_MUCH = (
 SOME_DAY = "Which day was that? Say it (“on Thursday”), and I write it down."
 WHICH_DAY = "No calendar has that day. Say it again with the right one."
 MOST_ANSWER_WORDS, MOST_WITH_BIN = 4, 6
-MOST_WORDS = {"task": 6, "amount": 16}
+MOST_WORDS = {"task": 8, "amount": 16}
 """A longer message is read for itself, not as the answer to a question that lacks that."""
 
 FIRST = "first"
@@ -312,8 +313,8 @@ async def _which(said: list[str], question: Question, book: Book) -> list[Act] |
 def _tasks(said: list[str], question: Question) -> list[Act] | None:
     """Those of the things to do that are named, by words that not all of them have."""
     acts = [act for act in guess_of(question) if isinstance(act, Done)]
-    words = [frozenset(_words_of(act.task or "")) for act in acts]
-    content = set(_without_small(said)) - _AND
+    words = [frozenset(map(stem, _words_of(act.task or ""))) for act in acts]
+    content = {stem(word) for word in _without_small(said) if word not in _ROUND_TASK}
     if content <= _ALL:
         undivided = [replace(act, volume_l=None) for act in acts]
         return list(undivided) if content - _DONE else None
@@ -325,9 +326,9 @@ def _tasks(said: list[str], question: Question) -> list[Act] | None:
     return [act for act, told in own if content & (told - shared)] or None
 
 
-_AND = words_in("and")
-_DONE = words_in("done just did it's its")
-_ALL = _DONE | words_in("both all everything each of them")
+_ROUND_TASK = words_in("and i that that's sorry please thanks only i've we")
+_DONE = frozenset(map(stem, words_in("done just did it's its have")))
+_ALL = _DONE | frozenset(map(stem, words_in("both all everything each of them")))
 
 
 async def _sized(words: str, question: Question, book: Book) -> list[Act] | None:

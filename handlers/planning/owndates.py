@@ -308,13 +308,13 @@ def is_meant(entry: Entry, words_said: str, on: date | None) -> bool:
     """
     if on and on != entry.on:
         return False
-    said = {_stem(word) for word in words_said.split() if word.casefold() not in SMALL}
+    said = {stem(word) for word in words_said.split() if word.casefold() not in SMALL}
     if not said and on is None:
         return False
-    return said <= {_stem(word) for word in (entry.facts.words or "").split()}
+    return said <= {stem(word) for word in (entry.facts.words or "").split()}
 
 
-def _stem(word: str) -> str:
+def stem(word: str) -> str:
     """A word without its ending: "bucket" of "buckets", "dig" of "digging"."""
     plain = word.casefold().strip(".,!?:;()“”\"'").removesuffix("'s").removesuffix("’s")
     for ending in ("ing", "ies", "es", "s", "y", "e"):

@@ -210,6 +210,27 @@ async def test_what_it_was_is_asked_hours_behind_a_reminder(room: TalkingRoom) -
 
 
 @pytest.mark.parametrize(
+    ("told", "drained"),
+    [
+        ("that was the lids, sorry", ["pear"]),
+        ("it was the plum one that I did", ["pear", "plum"]),
+        ("the plum's", ["pear", "plum"]),
+        ("washing the lid", ["pear"]),
+    ],
+)
+async def test_which_it_was_is_told_in_other_words(
+    room: TalkingRoom, told: str, drained: list[str]
+) -> None:
+    await room.says("remind us on Friday at 9:10 to wash the lids")
+    await until(room, FRIDAY)
+    await room.says("drained pear")
+    await room.waits(minutes=300)
+    await room.says("done")
+    assert [answer.kind for answer in await room.says(told)] == ["reaction"]
+    assert sorted(bin for bin, _ in await drains(room)) == drained
+
+
+@pytest.mark.parametrize(
     "taken_back",
     ["actually no, tap's stuck", "spoke too soon", "oh it isn't done yet, lid won't open"],
 )
