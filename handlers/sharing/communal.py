@@ -27,6 +27,8 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
             return await custody.offered(
                 Offer(bin=plan.bin, to=plan.to, on=plan.on, days=plan.days), turn
             )
+        case said.HandedOver():
+            return await rehanding.handed_over(plan, turn)
         case said.Taking():
             return await received.had(plan, turn)
         case said.Wanting():

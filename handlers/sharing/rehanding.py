@@ -6,10 +6,10 @@ from datetime import date, timedelta
 
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.reading.acts import Decline, Offer
-from handlers.reading.arrangements.communal import Rehanded
+from handlers.reading.arrangements.communal import HandedOver, Rehanded
 from handlers.sharing.custody import declined, offered
 from handlers.sharing.keepers import Custody, present_custody
-from handlers.sharing.onoffer import bin_meant, bins_named, stays, with_return
+from handlers.sharing.onoffer import bin_meant, bins_named, in_use, stays, with_return
 from storage import custody as custodial
 from storage.rows import Bin, Entry
 
@@ -41,6 +41,19 @@ async def withdrawn(bin: str | None, turn: Turn) -> Answer:
     last = own[-1]
     answer = stays(last.bin, last.custody, last.taker, turn)
     return replace(answer, strikes=last.agreed)
+
+
+async def handed_over(plan: HandedOver, turn: Turn) -> Answer:
+    """The bin in talk was given to a member, who is asked to take it; none that is another's."""
+    own = [one for one in await _coming(plan.bin, turn) if _is_own(one, turn)]
+    name = plan.bin or (own[-1].bin.name if own else None)
+    bin = await in_use(name, turn) if name else None
+    if bin is None:
+        return SILENCE
+    custody = await present_custody(turn.book, bin, turn.today)
+    if custody.keeper != turn.sender:
+        return SILENCE
+    return await offered(Offer(bin=bin.name, to=plan.to), turn)
 
 
 async def changed(plan: Rehanded, turn: Turn) -> Answer:

@@ -29,6 +29,15 @@ class Handing:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class HandedOver:
+    """The sender has given a bin to a member."""
+
+    to: str
+    bin: str | None = None
+    """The one told of last; None: the one that the sender has offered."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Condition:
     """What a bin was found to be like."""
 
@@ -290,6 +299,7 @@ class Story:
 
 Communal = (
     Handing
+    | HandedOver
     | Taking
     | Wanting
     | Refusing

@@ -14,6 +14,8 @@ from handlers.reading.arrangements.communal import (
     Withdrawing,
 )
 from handlers.reading.arrangements.handedon import lent
+from handlers.reading.arrangements.handedover import CUES as HANDED_CUES
+from handlers.reading.arrangements.handedover import handed_over
 from handlers.reading.calendar.stretches import coming
 from handlers.reading.found import Found
 from handlers.reading.message import Message
@@ -35,6 +37,7 @@ CUES = (
     ),
     *("passing", "handing", "giving", "pass ", "hand ", "give ", "leaving", "leave ", "take"),
     *("handed", "passed", "gave", "given", "dropped", "brought", "fetched"),
+    *HANDED_CUES,
     *("hang on to", "hold on to", "stays", "condition", "found", "hand-over", "handover"),
 )
 """Without one of these, and with nothing on offer or just taken, nothing is found."""
@@ -169,7 +172,8 @@ def handing(message: Message) -> Iterator[Found]:
     found = condition_told(message, said)
     if found is None and len(said) <= 2:
         for phrase in said:
-            plan = _to_stranger(phrase) or (_otherwise if phrase.asked else _plan)(phrase)
+            plan: Plan | None = _to_stranger(phrase) or handed_over(phrase)
+            plan = plan or (_otherwise if phrase.asked else _plan)(phrase)
             if plan is not None:
                 found = _found(plan, message, phrase)
                 break
