@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Act, Amend, Layer, Open
+from handlers.reading.acts import Act, Amend, Layer, Open, Unsure
 from tests.reading.context import acts
 
 
@@ -33,3 +33,26 @@ def test_what_was_written_is_put_right(text: str) -> None:
 )
 def test_what_goes_in_elsewhere_or_later_is_none(text: str) -> None:
     assert not any(isinstance(act, Layer) for act in acts(text, bins=("shed",), in_room=True))
+
+
+@pytest.mark.parametrize(
+    "text", ["shed: 1 500 g, 2 250 g", "1 350 g peelings, 3 200 g bread in the shed"]
+)
+def test_a_list_of_counts_or_of_thousands_is_asked_about(text: str) -> None:
+    [asked] = acts(text, bins=("shed",), in_room=True)
+    assert isinstance(asked, Unsure)
+    assert all(isinstance(act, Layer) for act in asked.guess)
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("put 1 500 g of peelings in the shed", 1.5),
+        ("put 2 250 g bags of peelings in the shed", 0.5),
+        ("put 12 500 g of peelings in the shed", 12.5),
+    ],
+)
+def test_one_of_them_is_not(text: str, kg: float) -> None:
+    [layer] = acts(text, bins=("shed",), in_room=True)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == kg

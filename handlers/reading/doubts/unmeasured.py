@@ -29,6 +29,7 @@ from handlers.reading.calendar.nodates import is_no_date
 from handlers.reading.corrections.amending import is_within
 from handlers.reading.measures.singleamounts import MOST_PH
 from handlers.reading.message import Message
+from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
@@ -84,6 +85,17 @@ def asked_first(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     return tuple(act if _is_measured(act) else _asked_for_amount(act, NO_UNIT) for act in acts)
 
 
+def _may_be_counted(message: Message) -> bool:
+    """ "1 400 g, 2 300 g": in a list it may as well be one of 400 g and two of 300 g as 3.7 kg."""
+    return len(list(_SPACED.finditer(" ".join(message.norms)))) > 1
+
+
+_SPACED = Late(
+    r"(?<!\S)[1-9] \d{3} (?:g|gr|grams?|ml)\b"
+    r"(?! (?:bag|tub|pack|packet|jar|tin|box|pot|bowl|carton|punnet)e?s?\b)"
+)
+
+
 def _only_wonders(message: Message) -> bool:
     """ "1 kg of bread in the yard bin?": no deed, and a question mark behind it."""
     if not message.context.in_room or message.norms[-1] != "?" or len(message.sentences) > 1:
@@ -92,8 +104,11 @@ def _only_wonders(message: Message) -> bool:
 
 
 def _wondered_at(acts: Sequence[Act], message: Message) -> Sequence[Act]:
-    """The acts, with what is only wondered at asked about: a drink, no deed."""
+    """The acts, with what is only wondered at asked about: drinks, no deeds, counts, thousands."""
     kinds: list[type[Act]] = []
+    layers = [act for act in acts if isinstance(act, Layer)]
+    if layers and len(layers) == len(acts) and _may_be_counted(message):
+        return [Unsure(guess=tuple(acts))] if message.context.in_room else acts
     if len(acts) == 1 and _only_wonders(message):
         kinds.append(Layer)
     if message.context.in_room and _is_drink(message):
