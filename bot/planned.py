@@ -8,9 +8,10 @@ from handlers.answer import Turn
 from handlers.reading.actjson import as_json, from_json
 from handlers.reading.acts import Layer
 from handlers.sharing.promised import STANDS
-from storage import inbox, outbox
+from storage import outbox, traces
 from storage.book import Book
-from storage.inbox import Item, Trace
+from storage.inbox import Item
+from storage.traces import Trace
 
 PLANS = ">"
 """The mark of a message that tells a plan, before its layers."""
@@ -30,7 +31,7 @@ def _layers(mark: str) -> tuple[Layer, ...]:
 
 async def lately(said: Said, book: Book, item: Item, turn: Turn) -> tuple[tuple[Layer, ...], bool]:
     """What the sender planned last and has not put in, and whether nothing was said since."""
-    before = await inbox.said_lately(book.db, book.room.address, item.id, MOST_SINCE)
+    before = await traces.said_lately(book.db, book.room.address, item.id, MOST_SINCE)
     at = next((i for i, one in enumerate(before) if _is_plan_of(said.sender, one)), None)
     if at is None or (said.replies_to and said.replies_to != before[at].event):
         return (), False
@@ -50,7 +51,7 @@ async def told_anew(original: Trace, layers: Sequence[Layer], book: Book) -> Non
     """A message that was edited plans what it plans now."""
     if layers or (original.mark or "").startswith(PLANS):
         mark = kept(layers) if layers else ""
-        await inbox.mark_anew(book.db, book.room.address, original.event, mark)
+        await traces.mark_anew(book.db, book.room.address, original.event, mark)
 
 
 def _is_plan_of(sender: str, one: Trace) -> bool:

@@ -88,15 +88,16 @@ _TOLD = Late(
 )
 """That it is in, and nothing besides."""
 _POINTS = words_in("it them that those")
-_NEAR = words_in("added put in into done did sorted it's its") | words_in(
-    "chucked threw tossed tipped bunged popped dumped dropped scraped poured"
+_MAY = Late(
+    rf"\b{_ADDED}\b|\b(?:s|is|are|re|gone|went|all) (?:(?:all|now|both|finally) )*in\b|"
+    r"\bin (?:it|they) went\b|\b(?:done|did (?:it|that)|sorted)\b"
 )
 
 
 def may_tell_planned(body: str) -> bool:
     """Whether a message is so short and so formed that it may tell that something planned is in."""
-    words = body.casefold().replace("’", "'").split()
-    return len(words) <= _MOST_TOLD and any(word.strip(",.!:-") in _NEAR for word in words)
+    said = body.casefold().replace("’", " ").replace("'", " ")
+    return said.count(" ") <= 2 * _MOST_TOLD and _MAY.search(said) is not None
 
 
 def with_planned(acts: Sequence[Act], message: Message) -> list[Act]:
