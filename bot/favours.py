@@ -9,14 +9,15 @@ from dataclasses import asdict, dataclass, replace
 from datetime import UTC, datetime, timedelta
 
 from bot.heard import Said
-from bot.talk import ASKS, REMINDERS, TALK_GOES_ON, TALKS_BRAN, Talk
+from bot.spoken import bin_in_talk
+from bot.talk import ASKS, NAMES, REMINDERS, TALK_GOES_ON, TALKS_BRAN, Talk
 from handlers.answer import Turn
 from handlers.doubtful.several import STAGES
 from handlers.people import is_same
 from handlers.planning.reminded import RECORDED
-from handlers.reading.acts import Accept, Act, Bury, Done, Drain, Later, Seal, Unsure
+from handlers.reading.acts import Accept, Act, Ask, Bury, Done, Drain, Later, Seal, Unsure
 from handlers.reading.arranged import Favour, Plan, Promise
-from handlers.reading.arrangements.favours import assents
+from handlers.reading.arrangements.favours import assents, briefly_done
 from handlers.reading.plans import Reading
 from handlers.sharing.favours import all_kept_by, kept_by
 from handlers.sharing.promised import MOST_SINCE, PROMISES, STANDS, promise_in
@@ -52,8 +53,8 @@ async def asked_or_promised(
     """The acts, a promise among them with its bin; and the mark of a favour asked or promised."""
     favour = next((act for act in acts if isinstance(act, Favour)), None)
     if favour is not None:
-        rest = [act for act in acts if act is not favour]
-        return rest, ASKS + await _written(favour, turn)
+        rest = [act for act in acts if act is not favour and not _is_reason(act, reading)]
+        return rest, ASKS + await _written(favour, said, talk, turn)
     promise = next((act for act in acts if isinstance(act, Promise)), None)
     rest = [act for act in acts if act is not promise]
     if promise is None:
@@ -67,12 +68,19 @@ async def asked_or_promised(
         promise, rest = _to_do(asked, None) if asked else None, []
     elif promise.bin is None and promise.whose is None:
         asked = await _asked_lately(said, talk, turn, oneself=True)
-        promise = _to_do(asked, promise.by) if asked else await _of_own_bin(promise, turn)
+        own = await _of_own_bin(promise, said, talk, turn)
+        promise = _to_do(asked, promise.by) if asked else own
     else:
         promise = await _of_bin(promise, turn)
     if promise is None or promise.bin is None:
         return [act for act in acts if not isinstance(act, Promise)], None
     return [promise, *rest], _promised(promise)
+
+
+def _is_reason(act: Act | Plan, reading: Reading) -> bool:
+    """ "Blue is nearly full, Zoe can you seal it?": why it is asked, and no question to us."""
+    asked = sum(sentence.asked for sentence in reading.message.sentences)
+    return isinstance(act, Ask) and act.topic == "bin" and asked <= 1
 
 
 def _promised(promise: Promise) -> str:
@@ -92,18 +100,22 @@ def _to_do(favour: Favour, by: str | None) -> Promise:
     return Promise(deed=favour.deed, bin=favour.bin, whose=favour.whose, by=by, cover=favour.cover)
 
 
-async def _written(favour: Favour, turn: Turn) -> str:
+async def _written(favour: Favour, said: Said, talk: Talk, turn: Turn) -> str:
     """A favour with its bin and keeper, as a mark; nothing where it is not known which bin."""
     whose = favour.whose or turn.sender
-    bin = favour.bin or await kept_by(whose, turn)
+    bin = favour.bin or (await bin_in_talk(said, talk) if favour.is_it else None)
+    bin = bin or await kept_by(whose, turn)
     keeper = whose if favour.bin is None or favour.bin == await kept_by(whose, turn) else None
     return json.dumps(asdict(replace(favour, bin=bin, whose=keeper))) if bin else ""
 
 
-async def _of_own_bin(promise: Promise, turn: Turn) -> Promise | None:
-    """ "Sealing it tonight": of the bin that the sender keeps, or the only one; None if of none."""
+async def _of_own_bin(promise: Promise, said: Said, talk: Talk, turn: Turn) -> Promise | None:
+    """ "Sealing it tonight": of the bin that the talk is on, the one that the sender keeps, or the
+    only one; None if of none.
+    """
     bins = [bin.name for bin in await turn.book.bins()]
-    bin = bins[0] if len(bins) == 1 else await kept_by(turn.sender, turn)
+    bin = bins[0] if len(bins) == 1 else await bin_in_talk(said, talk)
+    bin = bin or await kept_by(turn.sender, turn)
     return replace(promise, bin=bin) if promise.deed and bin else None
 
 
@@ -174,19 +186,22 @@ async def given_back(mark: Trace, turn: Turn) -> None:
 
 
 async def fulfilled(
-    acts: Sequence[Act | Plan], said: Said, talk: Talk, turn: Turn
+    acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk, turn: Turn
 ) -> tuple[list[Act | Plan], tuple[str, ...]]:
     """The acts, a deed on no bin that is named among them on the bin that its doer took on; and the
     bins that it may be of, where that is to be asked.
     """
+    if not acts and (deed := briefly_done(reading.message)):
+        done: list[Act | Plan] = [Done(what=deed)]
+        found, bins = await fulfilled(done, said, reading, talk, turn)
+        return ([], ()) if bins or found == done else (found, ())
     if turn.refers_to or not any(_may_be_of_favour(act) for act in acts):
         return list(acts), ()
     book = talk.book
     before = await traces.said_lately(book.db, book.room.address, talk.item.id, MOST_SINCE)
-    own = next(
-        (one for one in before if one.sender == said.sender and one.mark not in (None, TALKS_BRAN)),
-        None,
-    )
+    marked = [one for one in before if one.mark not in (None, TALKS_BRAN)]
+    marked = [one for one in marked if not (one.mark or "").startswith(NAMES)]
+    own = next((one for one in marked if one.sender == said.sender), None)
     latest = await outbox.latest(book.db, book.room.id)
     reminded_at = (
         latest[1] if latest and latest[0].kind in REMINDERS else datetime.min.replace(tzinfo=UTC)
@@ -222,12 +237,12 @@ async def _on(taken: Taken, act: Act | Plan, turn: Turn) -> Act | Plan:
     """A deed, on the bin that was taken on, if it is what was promised and can be done there."""
     deed = taken.plan.deed
     if isinstance(act, Done):
-        if deed is None:
-            return replace(act, bin=taken.bin)
+        if deed is None or act.what not in (None, deed):
+            return replace(act, bin=taken.bin) if act.what is None else act
         return (
-            Drain(bin=taken.bin, volume_l=act.volume_l)
+            Drain(bin=taken.bin, volume_l=act.volume_l, on=act.on)
             if deed == "drain"
-            else RECORDED[deed](bin=taken.bin)
+            else RECORDED[deed](bin=taken.bin, on=act.on)
         )
     if not isinstance(act, _Deed) or deed not in (None, act.act):
         return act

@@ -9,6 +9,7 @@ from bot import answered, asked, favours, marked, neighbours, planned, takenback
 from bot.answering import Answering
 from bot.heard import Edited, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_account, by_present_name, with_offers
+from bot.spoken import bin_named
 from bot.talk import ASKS_AMOUNT
 from handlers import arranging
 from handlers.answer import Turn
@@ -46,6 +47,8 @@ class Hearing(Answering):
     """What its sender means to put in."""
     helps: Sequence[str] = ()
     """The bins that its sender promised to see to, if one of them may be meant."""
+    named: str | None = None
+    """The one bin that it names."""
     talked: SmallTalk | None = None
     """What it is of, where it is of other things than the bins."""
 
@@ -229,6 +232,7 @@ class Hearing(Answering):
         self.planned = planned_in(reading)
         acts: Sequence[Act | Plan] = await neighbours.not_of_another(reading.acts, heard, self.talk)
         if isinstance(heard, Said):
+            self.named = bin_named(reading.message)
             acts = await neighbours.not_among_others(acts, heard, reading, self.talk)
             acts = await neighbours.only_amounts(acts, heard, reading, self.talk)
             acts = await answered.without_doses(acts, heard, reading, self.talk)
@@ -238,7 +242,7 @@ class Hearing(Answering):
                 acts, heard, reading, self.talk, turn
             )
             told = acts
-            acts, self.helps = await favours.fulfilled(told, heard, self.talk, turn)
+            acts, self.helps = await favours.fulfilled(told, heard, reading, self.talk, turn)
             self.replying.aloud = acts != told
             acts, doubted = await neighbours.for_us(acts, heard, reading, self.talk, turn)
             if not doubted:

@@ -47,6 +47,9 @@ ASKS_AMOUNT = f"{ASKS}#"
 OF_ELSE = frozenset({ASKS, TALKS, TALKS_FIGURES})
 """Marks of what is not told of the bins: behind a word on them "who's late?" asks of them too."""
 
+NAMES = "@"
+"""Stands before the bin in the mark of a message that named one, behind any other sign."""
+
 REMINDERS = frozenset({"digest", "reminder"})
 """What is said unasked, so that an answer to it is about what it names."""
 
@@ -278,7 +281,7 @@ class Talk:
                 act = next(iter(guess_of(question)), None)
             if act is not None:
                 return {"just_told": act, "own_bin": await kept_by(turn.sender, turn)}
-            if before.mark not in (None, TALKS_BRAN):
+            if before.mark not in (None, TALKS_BRAN) and not before.mark.startswith(NAMES):
                 break  # other things were talked of since
         return {}
 

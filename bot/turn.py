@@ -14,6 +14,7 @@ from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, fr
 from bot.hearing import Hearing
 from bot.lastasked import kept
 from bot.neighbours import mark_of
+from bot.spoken import with_bin
 from storage import inbox, outbox, rooms
 from storage.book import Book
 from storage.database import Database
@@ -84,6 +85,7 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
             trace = replace(trace, mark=planned.kept(hearing.planned))
         elif hearing.talked and not reply:
             trace = replace(trace, mark=mark_of(hearing.talked))
+        trace = replace(trace, mark=with_bin(trace.mark, hearing.named))
         if hearing.forgot:
             trace = replace(trace, sender=None)
     await inbox.settle(db, item, "done", trace)

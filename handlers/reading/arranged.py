@@ -267,6 +267,8 @@ class Favour:
     bin: str | None = None
     whose: str | None = None
     """Whose bin it is, where it has no name; None: the sender's."""
+    is_it: bool = False
+    """It was only called "it": the bin that the talk is on, if it is on one."""
     to: str | None = None
     """Who is asked; None: anybody."""
     cover: bool = False

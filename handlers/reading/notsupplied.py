@@ -22,7 +22,7 @@ from handlers.reading.words.vocabulary import words_in
 def is_other(kind: str, group: Group) -> bool:
     """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
     if kind in ("bury", "drain", "seal") and (
-        is_of_namesake(group) or _asks_which(group) or _is_only_asked(group)
+        is_of_namesake(group) or _asks_which(group) or _is_only_asked(group) or _is_bidden(group)
     ):
         return True
     if kind == "layer":
@@ -53,6 +53,15 @@ def _is_only_asked(group: Group) -> bool:
     marked = any(one.asked and one.start <= group.start < one.end for one in sentences)
     may = group.sense == "will" and not _MODALS.isdisjoint(group.norms)
     return may or ((asked or marked) and group.sense in ("ask", "if", "will"))
+
+
+def _is_bidden(group: Group) -> bool:
+    """ "It's full, seal it?", "bury it tonight Zoe": somebody is to do it, and nothing is done."""
+    message = group.message
+    if group.verb is None or group.sense != "order" or group.measured():
+        return False
+    asked = any(one.asked and one.start <= group.start < one.end for one in message.sentences)
+    return asked or any(ref.start in (group.start - 2, group.end - 1) for ref in message.members)
 
 
 _MODALS = words_in("might may could would should")

@@ -2,6 +2,8 @@
 changes.
 """
 
+from datetime import date
+
 import pytest
 
 from storage.database import Database
@@ -207,3 +209,60 @@ async def test_whoever_promised_is_called_by_the_digest(room: TalkingRoom) -> No
     told = [one for one in await room.waits(days=2) if "seal the blue bin" in one.body]
     assert "the blue bin (zoe for bram)" in told[0].body
     assert "@zoe:test" in told[0].mentions
+
+
+@pytest.mark.parametrize(
+    ("asked", "yes", "told", "deed"),
+    [
+        ("blue looks nearly full to me. Seal it, Zoe?", "will do", "done", "seal"),
+        ("blue is brim-full, bury it tonight Zoe", "on it", "all done", "bury"),
+        ("the blue one is heavy. Zoe you should drain it", "yep, tonight", "done, 200 ml", "drain"),
+        ("Zoe you'd better close the blue bin", "ok will do", "closed", "seal"),
+        ("empty the blue bin too Zoe?", "sure", "emptied it", "drain"),
+    ],
+)
+async def test_what_a_neighbour_is_told_to_do_is_not_done_yet(
+    room: TalkingRoom, asked: str, yes: str, told: str, deed: str
+) -> None:
+    assert await room.says(asked, who="bram") == []
+    assert await done(room) == []
+    await room.says(yes, who="zoe")
+    await room.waits(hours=5)
+    assert "blue" in words(await room.says(told, who="zoe"))
+    assert await done(room) == [(deed, "blue", "zoe")]
+
+
+async def test_it_was_done_before_it_was_asked_for(room: TalkingRoom) -> None:
+    await room.says("drain green too Zoe?", who="bram")
+    await room.says("did yesterday, like a small cup", who="zoe")
+    [drained] = [entry for entry in await room.standing() if entry.act == "drain"]
+    assert (drained.bin and drained.bin.name, drained.member) == ("green", "zoe")
+    assert drained.on == date(2026, 3, 6)
+
+
+async def test_a_deed_promised_in_talk_of_a_bin_is_of_that_bin(room: TalkingRoom) -> None:
+    await room.says("the shed one is full to the top", who="dov")
+    await room.says("who is on tea duty?", who="ines")
+    await room.says("ill close it up then", who="dov")
+    await room.says("closed", who="dov")
+    assert await done(room) == [("seal", "shed", "dov")]
+
+
+@pytest.mark.parametrize(
+    ("asked", "told"),
+    [
+        ("Zoe can you close up tonight?", "closed"),
+        ("shut it Zoe", "closed"),
+        ("did you see the match Zoe?", "did yesterday"),
+        ("you should seal it once it is full", "closed"),
+        ("", "closed"),
+    ],
+)
+async def test_what_is_closed_or_was_done_of_other_things(
+    room: TalkingRoom, asked: str, told: str
+) -> None:
+    if asked:
+        assert await room.says(asked, who="bram") == []
+        await room.says("sure", who="zoe")
+    assert await room.says(told, who="zoe") == []
+    assert await done(room) == []

@@ -19,10 +19,13 @@ CUES = (
     *(" you", "anyone", "anybody", "someone", "somebody", "who"),
     *("doing", "does ", " do ", "cover", "drain", "seal", "bury", "see to", "seeing to"),
     *("empty", " will", "stand in", "step in", "fill in", "looking after", "look after"),
+    *("close", "shut"),
 )
+_CLOSING = words_in("close closing shut shutting")
+"""Words for sealing that are said of shops and doors as well."""
 _DEEDS: dict[str, Deed] = {
     **dict.fromkeys(words_in("drain drains draining drained empty emptying"), "drain"),
-    **dict.fromkeys(words_in("seal seals sealing sealed"), "seal"),
+    **dict.fromkeys(words_in("seal seals sealing sealed") | _CLOSING, "seal"),
     **dict.fromkeys(words_in("bury buries burying buried burial"), "bury"),
 }
 _MOST_SENTENCES, _LONGEST = 3, 30
@@ -31,13 +34,13 @@ _MOST_SENTENCES, _LONGEST = 3, 30
 _OURS = r"(?:the |my |our )?(?:qbin|mine|ours|bin|bucket|one)(?: one| bin)?"
 _THEIRS = r"(?:qmember(?: 's)?(?: bin| one| bucket)?|yours|his|hers|her|theirs|your (?:bin|one))"
 _BIN = rf"(?:it|that|this|{_OURS}|{_THEIRS})"
-_VERB = (
-    r"(?:do|see to|sort|sort out|handle|take care of|look after|mind|cover|drain|empty|seal|bury)"
-)
+_CRAFT = r"(?:drain|empty|seal|bury|close)"
+_VERB = rf"(?:do|see to|sort|sort out|handle|take care of|look after|mind|cover|shut|{_CRAFT})"
 _DOING = (
     r"(?:doing|seeing to|sorting|handling|taking care of|looking after|minding|covering|draining|"
-    r"emptying|sealing|burying)"
+    r"emptying|sealing|burying|closing|shutting)"
 )
+_UP = r"(?: (?:up|off|too|as well|also|now))*"
 _FOR = r"(?:cover|stand in|step in|fill in|deputise)(?: for (?:me|us|qmember))?"
 _WHEN = (
     r"(?: (?:please|pls|thanks|instead|then|maybe|perhaps|just|qday|tonight|later|this week|"
@@ -54,20 +57,30 @@ _CALLED = (
     r"who(?: else)? (?:can|could|will|would|wants to|would like to)|"
     rf"(?:is )?{_ANYONE} (?:able|free|around) to)(?: (?:please|pls|maybe|perhaps|possibly|kindly))*"
 )
+_YOU_SHOULD = (
+    r"(?:qmember |qmember (?:you|u) |(?:you|u) )"
+    r"(?P<should>should|must|ought to|need to|needs to|have to|has to|had better|'d better|better|"
+    r"might want to|may want to)(?: (?:probably|really|maybe|just|now))*"
+)
 _WHY = r"(?: (?:because|cos|since|as|i|my|we|our|sorry)\b.{0,60})?"
 _ASKED = Late(
-    rf"(?:^|(?<= ))(?P<asked>{_CALLED}(?: (?:{_VERB}(?: {_BIN})?|{_FOR}|(?:take over|help)))?"
+    rf"(?:^|(?<= ))(?P<asked>{_CALLED}(?: (?:{_VERB}(?: {_BIN}{_UP})?|{_FOR}|(?:take over|help)))?"
     rf"{_WHEN}(?: qmember)?|"
     rf"(?:qmember (?:please|pls)|(?:please|pls) qmember) {_VERB} {_BIN}{_WHEN}|"
     rf"qmember {_VERB} {_BIN}(?: qday)? (?:for (?:me|us)|please|pls){_WHEN}|"
-    rf"(?:qmember )?(?:would|do) you mind {_DOING} {_BIN}{_WHEN}|"
+    rf"(?P<bidden>{_CRAFT} {_BIN}{_UP}{_WHEN} qmember){_WHEN}|"
+    rf"(?<!and )qmember {_CRAFT} {_BIN}{_UP}{_WHEN}|"
+    rf"{_YOU_SHOULD} {_VERB} {_BIN}{_UP}{_WHEN}(?: qmember)?|"
+    rf"(?:qmember )?(?:would|do) you mind {_DOING} {_BIN}{_UP}{_WHEN}|"
     rf"who (?:is|'s) {_DOING} (?:the )?qbin{_WHEN}){_WHY}$"
 )
 _SHALL = (
-    r"(?:i|we) (?:will|can|could|shall|am going to|are going to|'ll)(?: (?:just|gladly|happily))?"
+    r"(?:i|we) (?:will|can|could|shall|am going to|are going to|'ll)"
+    r"(?: (?:just|gladly|happily|go and|go))*"
 )
 _PROMISED = Late(
-    rf"^(?:(?:yes|yep|yeah|sure|no worries|no problem) )*(?:{_SHALL} (?:{_VERB} {_BIN}|{_FOR})|"
+    rf"^(?:(?:yes|yep|yeah|sure|no worries|no problem) )*"
+    rf"(?:{_SHALL} (?:{_VERB} {_BIN}{_UP}|{_FOR})|"
     rf"(?:i|we) (?:am|are) (?:{_DOING} (?:{_OURS}|{_THEIRS})|covering for qmember|"
     rf"standing in for qmember)){_WHEN}$"
 )
@@ -139,18 +152,42 @@ def _asked(phrase: Phrase, message: Message) -> Favour | None:
     match = _ASKED.search(phrase.text)
     if match is None or len(phrase.bins) > 1:
         return None
+    if match["bidden"] and not any(clause.sense == "order" for clause in message.clauses):
+        return None
     begin = _begins(phrase)
     named = [ref for ref in phrase.members if ref.start >= begin]
     asked = [ref for ref in named if not ref.owner]
     owner = next((ref.name for ref in named if ref.owner), None)
     deed = _deed(message)
-    of_bin = phrase.bin is not None or owner is not None or _is_of_ones_own(match[0])
+    bin = phrase.bin or _bin_done(phrase, deed) or _bin_of_it(match[0], message)
+    of_bin = bin is not None or owner is not None or _is_of_ones_own(match[0])
     of_bin = of_bin or "take over" in match[0]
     if deed is None and not of_bin:
         return None
     cover = _COVER.search(match[0]) is not None
     to = asked[0].name if asked else None
-    return Favour(deed=deed, bin=phrase.bin, whose=owner, to=to, cover=cover)
+    if bin is None and match["should"] and to is None:
+        return None  # "you should drain it" teaches anybody
+    if match["should"] and not bin:
+        owner = owner or to  # their own, where nothing else was named
+    is_it = not bin and _IT.search(match[0]) is not None
+    return Favour(deed=deed, bin=bin, whose=owner, is_it=is_it, to=to, cover=cover)
+
+
+def _bin_done(phrase: Phrase, deed: Deed | None) -> str | None:
+    """The bin called by its place alone that a deed of the craft is done to: "drain the shed"."""
+    refs = [ref for ref in phrase.message.bins if phrase.start <= ref.start < phrase.end]
+    sure = deed is not None and not phrase.message.has(_CLOSING)
+    return refs[0].name if sure and len(refs) == 1 and refs[0].known else None
+
+
+_IT = Late(r"\b(?:it|this|that)\b")
+
+
+def _bin_of_it(text: str, message: Message) -> str | None:
+    """The one bin that another sentence of the message names, where this one says "it"."""
+    named = {ref.name for ref in message.bins if ref.known and ref.name}
+    return named.pop() if len(named) == 1 and _IT.search(text) else None
 
 
 _COVER = Late(
@@ -167,6 +204,8 @@ def _deed(message: Message) -> Deed | None:
     """The one deed of the craft that is named, if it is not done to other things."""
     norms = message.norms
     at = [i for i, norm in enumerate(norms) if norm in _DEEDS]
+    of_bin = any(ref.name for ref in message.bins) or message.context.of_bins
+    at = [i for i in at if norms[i] not in _CLOSING or of_bin]
     deeds = {_DEEDS[norms[i]] for i in at}
     return deeds.pop() if len(deeds) == 1 and all(_is_of_bins(message, i + 1) for i in at) else None
 
@@ -209,18 +248,18 @@ def _promised(phrase: Phrase) -> Promise | None:
     ahead = any(day.future > message.today for day in message.days)  # it is put off
     if _PROMISED.match(phrase.text):
         whose = owner or (phrase.member if cover or "for qmember" in phrase.text else None)
-        if not (whose or phrase.bin):
+        bin = phrase.bin or _bin_done(phrase, _deed(message))
+        bin = bin or (None if whose else _bin_of_it(phrase.text, message))
+        if not (whose or bin):
             deed = None if ahead else _deed(message)
             return Promise(deed=deed) if deed else None
-        if phrase.bin and not _deed(message) and message.context.on_offer:
+        if bin and not _deed(message) and message.context.on_offer:
             return None  # "I'll look after green" takes what is on offer
         on, until = _when(phrase)
-        return Promise(
-            deed=_deed(message), bin=phrase.bin, whose=whose, cover=cover, on=on, until=until
-        )
+        return Promise(deed=_deed(message), bin=bin, whose=whose, cover=cover, on=on, until=until)
     plain = _OWN_DEED.search(phrase.text) and not (ahead or phrase.members)
     if plain and (deed := _deed(message)):
-        return Promise(deed=deed, bin=phrase.bin)
+        return Promise(deed=deed, bin=phrase.bin or _bin_of_it(phrase.text, message))
     match = _ANOTHERS.match(phrase.text)
     if match is None or not phrase.members:
         return None
@@ -263,3 +302,19 @@ def assents(body: str, message: Message) -> bool | None:
     if match is None or not (match["yes"] or match["self"]):
         return None
     return match["self"] is not None or "do" in (match["yes"] or "").split()
+
+
+_BRIEFLY = Late(
+    r"(?:(?:i|we|have|'ve|it|that|all|is|'s|just|now|and|ok|right|yes|yep|there|finally) )*"
+    r"(?:(?P<seal>closed|shut|taped|lidded|clamped)|(?P<drain>emptied|tapped))"
+    r"(?: (?:it|that|up|off|down|now|tight|for good|qday|done|too|then))*"
+)
+
+
+def briefly_done(message: Message) -> Deed | None:
+    """What "closed" or "emptied it" tells where that was promised; it may be of any door else."""
+    said = phrases(message)
+    found = _BRIEFLY.fullmatch(said[0].text) if len(said) == 1 and not said[0].asked else None
+    if found is None:
+        return None
+    return "seal" if found["seal"] else "drain"

@@ -44,7 +44,8 @@ _LEAD = (
     r"yes|yep|well(?! done)|fine|sorry) )*"
 )
 _MUCH = (
-    r"(?:(?:about|around|roughly|some|only|just|maybe|nearly|with|got|gave|it gave|~|-) )*qmuch"
+    r"(?:(?:about|around|roughly|some|only|just|maybe|nearly|like|with|got|gave|it gave|~|-) )*"
+    r"qmuch"
     r"(?: (?:out of it|came out|out|off it|or so|ish|again|this time|in all))*"
 )
 _TAIL = (
@@ -56,7 +57,8 @@ _YES = r"(?:done|sorted|seen to|dealt with|finished)"
 _DONE = Late(
     rf"{_LEAD}(?:(?:did|done|sorted|saw to|seen to) (?P<all>{_ALL}|both)|"
     r"qmember (?:(?:has|'s|have|already|just|kindly) )*(?:did|done) (?:the )?qbin(?: one)?|"
-    rf"(?:did|done|sorted|saw to|seen to) (?P<thing>{_THING})|done|sorted|there){_TAIL}"
+    rf"(?:did|done|sorted|saw to|seen to) (?P<thing>{_THING})|"
+    rf"did(?= (?:qday|already|earlier|just now|qmuch))|done|sorted|there){_TAIL}"
 )
 _IS_DONE = Late(
     rf"(?:and |so |right |ok )?(?:(?P<all>{_ALL}|both)|(?P<thing>{_THING}))"

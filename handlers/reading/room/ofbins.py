@@ -15,7 +15,8 @@ _BROKEN = words_in(
 )
 _PUT = words_in("went gone topped added put dropped fed chucked")
 _COLD = words_in("frozen froze frost cold warm hot degrees gets longer")
-_CUES = SIGNS | _HARM | _BROKEN | _PUT | _COLD
+_CLOSED = words_in("close closed closing shut shutting")
+_CUES = SIGNS | _HARM | _BROKEN | _PUT | _COLD | _CLOSED
 _ASKING = words_in(
     "what whats which who whos why how where when is are was can could may will do does did should "
     "any and must"

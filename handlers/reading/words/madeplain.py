@@ -83,6 +83,13 @@ _MEANT: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str], Seque
                 r"lots?|loads?) o['’]? (?=[a-z]{3})",
                 *(r"\1 of ", " o ", " o' ", " o’ "),
             ),
+            (
+                r"(?:(?<=^)|(?<=[.,;:!?] )|(?<=\bok )|(?<=\band )|(?<=\bthen )|(?<=\bso ))ill "
+                r"(?=(?:do|take|see|seal|drain|bury|close|shut|empty|put|bring|add|have|get|go|"
+                r"sort|mind|cover|keep|pop|try|dig|let|check|look|come|ask|make|start|open|feed|"
+                r"move|wash|just|also|be)\b)",
+                *("I'll ", "ill "),
+            ),
             (r"\bremnid(?= (?:me|us|every|all)\b)", "remind", "remnid"),
             (r"\b(how much) barn\b", r"\1 bran", " barn"),
             (r"^\s*(?:yeah,? ?nah|nah,? (?:mate|bro|pal|hun))\b,?", "no,", "nah"),
