@@ -30,16 +30,22 @@ def speaker_of(line: str, members: Collection[str], bins: Collection[str]) -> tu
     name = found[1]
     folded = name.casefold()
     if folded in map(str.casefold, bins) or not (
-        folded in map(str.casefold, members) or _may_be_new(name)
+        folded in map(str.casefold, members) or _may_be_new(name, line[found.end() :])
     ):
         return "", line
     return name, line[found.end() :]
 
 
-def _may_be_new(name: str) -> bool:
+def _may_be_new(name: str, said: str) -> bool:
     parts = name.split(" ")
     if parts[0].casefold() in _HEADINGS:
         return False
     if len(parts) > 1:
         return all(part[0].isupper() for part in parts)
-    return name[0].isupper() or name not in vocabulary()
+    if name[0].isupper() or name not in vocabulary():
+        return True
+    return not vocabulary().find([name]) and _OF_ONESELF.match(said) is not None
+
+
+_OF_ONESELF = re.compile(r"(?:i|i['’]?(?:m|ve|d|ll)|we|me|my|hi|hey|hello|ok|yes|no)\b", re.I)
+"""What only somebody says: a word behind which it stands is a name, unless it is a food itself."""

@@ -1,7 +1,7 @@
 """Words for a dilution: what it is for, and the ratio as it is said."""
 
 import re
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 
 from handlers.practice.dilution import MOST_PARTS, Use
 from handlers.practice.figure import Refused, positive, quoted, within
@@ -21,7 +21,8 @@ _WORDS: Mapping[Use, str] = {
     "parsley chives mint coriander cilantro dill "
     "planter planters trough troughs tub tubs peace",
     "seedling": "seedling seedlings seed seeds sprout sprouts start starts sown sowing "
-    "sowings cuttings",
+    "sowings cutting cuttings tray trays plug plugs transplant transplants "
+    "propagator pricked",
     "leaf": "leaf leaves foliar foliage spray sprayer spraying mist misting",
     "drain": "drain drains sink toilet septic pipe pipes",
 }
@@ -30,9 +31,13 @@ USE_WORDS: Mapping[str, Use] = {
 }
 """Words for a use, in lower case."""
 
+YOUNG = frozenset({"young", "baby", "newly"})
+"""Beside the name of a plant: it takes no more than a seedling does."""
+
 _TENDER = (
     "orchid orchids planter planters trough troughs windowsill houseplant houseplants potted peace "
-    "fern ferns cactus cacti succulent succulents seedling seedlings sown sowing sowings cuttings "
+    "fern ferns cactus cacti succulent succulents seedling seedlings sown sowing sowings cutting "
+    "cuttings tray trays plug plugs transplant transplants propagator balcony "
     "spray sprayer spraying mist misting foliar leaves"
 )
 TENDER = frozenset(_TENDER.split())
@@ -86,11 +91,19 @@ def ratio_said(words: str) -> float:
     return plain_number(found[1] if found else plain)
 
 
+def use_said(words: Sequence[str]) -> str | None:
+    """The words among some that say what a dilution is for; None where none does."""
+    if USE_WORDS.keys().isdisjoint(words):
+        return None
+    return " ".join(word for word in words if word in USE_WORDS or word in YOUNG)
+
+
 def use_named(words: str) -> Use:
     """The use that somebody's words mean; Refused if none is known."""
-    found = {
-        USE_WORDS[word] for word in words.lower().replace("-", " ").split() if word in USE_WORDS
-    }
+    said = words.lower().replace("-", " ").split()
+    found = {USE_WORDS[word] for word in said if word in USE_WORDS}
+    if found and not YOUNG.isdisjoint(said):
+        found.add("seedling")
     # A seedling in a pot is a seedling, a pot in the garden a pot: the tenderest one counts.
     for use in ("drain", "seedling", "leaf", "pot", "bed"):
         if use in found:

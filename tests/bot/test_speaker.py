@@ -17,6 +17,7 @@ MEMBERS, BINS = ("you", "ana maria", "Olive"), ("shed", "yard bin")
         ("olive: added 2 kg rice", "olive", "added 2 kg rice"),
         ("Zoë O'Brien: hello", "Zoë O'Brien", "hello"),
         ("J.R.: hello", "J.R.", "hello"),
+        ("tom: I drained 200 mL", "tom", "I drained 200 mL"),
     ],
 )
 def test_a_name_before_the_colon_speaks(line: str, speaker: str, said: str) -> None:
@@ -36,6 +37,7 @@ def test_a_name_before_the_colon_speaks(line: str, speaker: str, said: str) -> N
         "Shed: 2 kg of bread",
         "yard bin: drained",
         "bread: 2 kg to the shed",
+        "bread: I put 2 kg in the shed",
         "for lunch: 2 kg of rice",
         "C:N of the shed bin",
         "see https://yard.example/dues",

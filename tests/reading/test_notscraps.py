@@ -192,6 +192,11 @@ def test_scraps_beside_such_things_stand(text: str) -> None:
     [
         "weighed the shed bin, 9 kg all in",
         "the shed bin weighs about 8 kg now",
+        "Zuri: I weighed the shed, 13 kilos bucket and all",
+        "stood the shed bin on the bathroom scales, 11 kg",
+        "the shed is 12 kg on the scales",
+        "the scales said 14 kg for bin 3",
+        "bin 3 came to 9 kilos including the lid",
         "tipped bin 3 into the shed bin, 10 kg",
         "emptied Tall Paul into the shed bin",
         "poured bin 3 over into the shed bin",

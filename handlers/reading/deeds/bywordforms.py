@@ -259,6 +259,10 @@ _EMPTIED = patterns(
     # "On Sunday I emptied the drain, got a pint"
     r"\bemptied (?:the|its|our|my) (?:drain|tap|tray|sump|reservoir|drip tray)\b.{0,12}\b(?:got|"
     r"and got|out came|came) ",
+    # "There's juice at the tap, got a cup"; "opened the tap, got 200 ml"
+    r"\b(?:juice|liquid|leachate|liquor) (?:was |is )?(?:at|in|behind) (?:the|its|our) "
+    r"(?:tap|spigot|valve|tray)\b.{0,12}\b(?:got|had|took|drew|came) ",
+    r"\b(?:opened|turned|tried) (?:the|its) (?:tap|spigot|valve)\b.{0,12}\b(?:got|out came|came) ",
 )
 _BURIED_IT = patterns(
     # "Buried the rest under the pear"
@@ -272,7 +276,14 @@ _BURIED_IT = patterns(
 )
 BYWORDS = (
     Byword("bury", words_in("buried dug"), _BURIED_IT, of_bin=False, in_room=True),
-    Byword("drain", words_in("emptied"), _EMPTIED, of_bin=False, measured="volume", in_room=True),
+    Byword(
+        "drain",
+        words_in("emptied tap spigot valve tray"),
+        _EMPTIED,
+        of_bin=False,
+        measured="volume",
+        in_room=True,
+    ),
     Byword(
         "layer", words_in("each both all"), _IN_EACH, of_bin=False, measured="mass", in_room=True
     ),

@@ -55,26 +55,53 @@ def is_of_other_stuff(message: Message) -> bool:
 
 
 def is_bin_weighed(message: Message) -> bool:
-    """ "Weighed the shed bin: 12 kg", "8 kg with the bucket": all told, that is no layer."""
-    if not message.has(WEIGHED_WHOLE) or len(message.measured()) != 1:
+    """ "Weighed the shed bin: 12 kg", "the shed is 12 kg on the scales", "it weighs 14 kg with the
+    bucket": all that is told is what a bin weighs, and that is no layer.
+    """
+    measured = message.measured()
+    if not message.has(WEIGHING) or len(measured) != 1 or measured[0].quantity != "mass":
         return False
     text = plain_text(message)
-    gross = not message.items and _GROSS.fullmatch(text) is not None
-    return gross or _BIN_WEIGHED.fullmatch(text) is not None
+    if message.items or _WENT_IN.search(text):
+        return False
+    return _WHOLE.fullmatch(text) is not None or any(
+        turn.search(text) is not None for turn in (_BIN_WEIGHED, _IT_WEIGHED)
+    )
 
 
-WEIGHED_WHOLE = words_in("weighed weighs with including incl inc counting")
-_GROSS = Late(
+WEIGHING = words_in(
+    "weighed weighs weighing weight scale scales told bucket lid altogether gross with including "
+    "incl inc counting"
+)
+_WHOLE = Late(
     r"(?:(?:(?:it|that|the|our|my|qbin|one|bin|bucket|so|oh|and|now) )*(?:is|was|'s|weighs|came|"
     rf"comes|to|at|about|now|nearly) )*{AMOUNT} (?:with|including|incl|inc|counting) "
     r"(?:(?:the|its|it's) )?(?:qbin|bin|bucket|pail|caddy|tub|lid|crate)"
     r"(?: (?:and|the|lid|on|all|bin|bucket|itself|too|in all|now|mind))*"
 )
+_WENT_IN = Late(
+    r"\b(?:in|into|inside|to) (?:(?:the|our|my) )*qbin\b|"
+    r"\b(?:added|went|gone|goes|more|another|scraps|leftovers|waste|stuff)\b|"
+    r"\b(?:put|chucked|threw|dropped|tipped)\b(?! (?:the )?qbin on)"
+)
+_MINE = r"(?:(?:the|our|my|whole|all of) )*"
+_GROSS = (
+    r"(?:(?:with|including|incl|inc|counting) (?:(?:the|its|own) )*(?:qbin|bucket|bin|lid|pail)|"
+    r"bucket and all|lid and all|all told|altogether|gross|on the (?:bathroom |kitchen )?scales?)"
+)
 _BIN_WEIGHED = Late(
-    r"(?:(?:i|we|just|have|so) )*(?:weighed (?:(?:the|our|my) )?qbin|"
-    r"(?:(?:the|our|my) )?qbin (?:(?:now|already|just) )?weighs)(?: full| now| today)?"
-    rf"(?: ?[:,=—-])? (?:(?:it|it's|'s|is|was|at|and|came|comes|to|in|now|about|nearly|over) )*"
-    rf"{AMOUNT}(?: (?:now|today|already|full|in all|all in|all told|with .*))*"
+    rf"\b(?:weighed|weighing) {_MINE}qbin\b|"
+    rf"\bqbin (?:(?:now|already|just|itself|alone) )?(?:weighs|weighed|tips the scales?)\b|"
+    rf"\bqbin (?:is|'s|was|came|comes|has come) .{{0,30}}{AMOUNT}.{{0,20}}\b{_GROSS}|"
+    rf"\b(?:put|stood|got|set|lifted|hung|had|plonked|popped) {_MINE}qbin (?:up )?on(?:to)? "
+    r"(?:(?:the|a|my|our|some|bathroom|kitchen|luggage) )*scales?\b|"
+    rf"\bscales? (?:says?|said|shows?|showed|reads?|read|gave|gives) .{{0,20}}{AMOUNT} "
+    rf"(?:for|on|with) {_MINE}qbin\b|"
+    rf"\bweight of {_MINE}qbin\b|\bqbin 's (?:(?:total|gross|full) )?weight\b"
+)
+_IT_WEIGHED = Late(
+    rf"\b(?:weighed (?:it|that)|(?:it|that) (?:weighs|weighed)) .{{0,40}}\b{_GROSS}|"
+    rf"\b(?:weighed it|(?:it|that) weighs) {_GROSS}"
 )
 
 

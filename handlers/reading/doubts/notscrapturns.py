@@ -224,7 +224,8 @@ TURNS: tuple[tuple[str, str], ...] = (
     ),
     (  # put away to eat
         "freezer fridge oven saucepan lunchbox microwave pantry larder cupboard",
-        rf"^(?!.*\bqbin\b).*\b(?:put|popped|stuck|shoved|bunged|stashed) {_ENDS}\b(?:in|into) "
+        rf"^(?!.*\bqbin\b).*\b(?:put|popped|stuck|shoved|bunged|stashed|went|gone) {_ENDS}"
+        r"\b(?:in|into) "
         r"(?:the|my|our|her|his) (?:\w+ )?(?:freezer|fridge|oven|saucepan|lunchbox|microwave|"
         r"pantry|"
         rf"larder|cupboard)\b(?! (?:bin|bucket|bokashi|drawer)\b){_ENDS}",

@@ -48,7 +48,7 @@ from handlers.reading.doubts.notput import without_not_put
 from handlers.reading.doubts.notscraps import (
     POURED,
     TAKEN,
-    WEIGHED_WHOLE,
+    WEIGHING,
     is_bin_weighed,
     is_no_scraps,
     is_of_other_stuff,
@@ -124,7 +124,7 @@ _CUES = frozenset[str]().union(
     mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, premises.CUES,
     spoons.CUES, spoons.HANDFULS, underway.CUES, BEFORE, CLOSED_WELL, DENIED, DRAINED, HUSHED,
     LIDS, MENDED, MIXED_WITH, PLANTED, POURED, STUFFS, TAKEN,
-    WEIGHED_WHOLE,
+    WEIGHING,
 )  # fmt: skip
 """Words without one of which it is none of that."""
 

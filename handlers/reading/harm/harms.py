@@ -5,7 +5,7 @@ It is heard whoever is spoken to, since it can hurt; what did not happen is left
 
 from collections.abc import Iterator
 
-from handlers.practice.dilution_words import USE_WORDS
+from handlers.practice.dilution_words import use_said
 from handlers.practice.harm import Hazard
 from handlers.reading.acts import Ask
 from handlers.reading.arranged import Harm
@@ -237,8 +237,8 @@ def _poured(phrase: Phrase, *, ours: bool) -> Ask | None:
 
 
 def _use(phrase: Phrase) -> str | None:
-    """What the liquid is to be given to."""
-    return next((token for token in phrase.tokens if token in USE_WORDS), None)
+    """What the liquid is to be given to: "tomato seedlings" are no tomatoes yet."""
+    return use_said(phrase.tokens)
 
 
 def _has(phrase: Phrase, words: frozenset[str]) -> bool:

@@ -287,11 +287,17 @@ ONTO = Late(
     rf"\b{_LIQUID} (?:ok|okay|good|safe|fine|bad|alright) (?:for|on)\b|"
     rf"\b(?:put|use|pour|spray|give|feed|water|splash)\b.{{0,30}}\b{_LIQUID}\b|"
     rf"\b(?:put|use|pour|spray)\b.{{0,10}}\b(?:it|{_LIQUID})\b|"
-    rf"\bwater (?:\w+ ){{1,3}}?with (?:it|(?:the |this |our )?{_LIQUID})\b"
+    rf"\bwater (?:\w+ ){{1,3}}?with (?:it|(?:the |this |our )?{_LIQUID})\b|"
+    rf"\b{_LIQUID} (?:go|be (?:used|put|poured|given)) (?:on|onto|over|to|round|around|for)\b|"
+    rf"\b(?:like|love|want|have|get|take|stand|bear|appreciate) (?:(?:some|a bit) of )?"
+    rf"(?:the |our |this |some )?{_LIQUID}\b"
 )
 GIVEN = Late(
     r"\b(?:can|may|should|is it ok to|is it safe to)(?: (?:i|we|you))? (?:(?:use|spray|pour) it "
-    r"(?:on|onto|over) |water (?:\w+ ){1,3}?with it\b)"
+    r"(?:on|onto|over) |water (?:\w+ ){1,3}?with it\b)|"
+    rf"\b(?:can|may|could|would|will|do|does)\b.{{1,40}}\b(?:like|love|want|stand|bear|appreciate) "
+    rf"(?:(?:some|a bit) of )?(?:the |our |this )?{_LIQUID}\b|"
+    rf"\b(?:can|may|could|should) (?:the |our |this )?{_LIQUID} (?:go|be (?:used|put|poured)) on"
 )
 MEASURED = words_in("much many ratio strong")
 OURS = (

@@ -2,7 +2,7 @@
 
 from collections.abc import Sequence
 
-from handlers.practice.dilution_words import TENDER
+from handlers.practice.dilution_words import TENDER, YOUNG
 from handlers.reading.acts import Ask, Drain
 from handlers.reading.food.ofwhat import MURKY, called_behind, is_drawn, of_what
 from handlers.reading.measures.amounts import Amount
@@ -151,7 +151,7 @@ def _use(q: Question) -> str | None:
     held = {i for a in q.message.amounts if _holds(q, a) for i in range(a.start, a.end)}
     places = [i for i in range(q.start, q.end) if i not in held]
     found = _named_use(norms, places)
-    tender = [norms[i] for i in places if norms[i] in TENDER]
+    tender = [norms[i] for i in places if norms[i] in TENDER or (found and norms[i] in YOUNG)]
     if not tender and any(norms[i : i + 3] in _IN_A_TUB for i in places):
         tender = ["tub"]
     if not tender or not TENDER.isdisjoint((found or "").split()):

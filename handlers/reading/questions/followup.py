@@ -6,6 +6,7 @@ that it has a place for. What they ask is that question anew, so that nothing is
 
 from dataclasses import fields, replace
 
+from handlers.practice.dilution_words import use_said
 from handlers.reading.acts import Act, Ask, Batch, Drain, Layer
 from handlers.reading.corrections.fewwords import TIMES
 from handlers.reading.corrections.numberright import number_meant
@@ -67,6 +68,8 @@ def may_follow(body: str) -> bool:
 def asked_again(message: Message) -> tuple[Act, ...]:
     """The question asked last with what the words change of it; none if they say anything else."""
     context = message.context
+    if of_use := _to_use(message):
+        return (of_use,)
     if len(message.norms) > LONGEST + len(message.bot):
         return ()
     if in_units := in_other_units(message):
@@ -219,9 +222,8 @@ def _so_much(message: Message) -> tuple[Act, ...]:
 
 def _of_drawn(message: Message) -> tuple[Act, ...]:
     """ "How much water?", "and for pots?", "house plants?" behind what was drained."""
-    told = (message.context.last, message.context.just_told)
-    last = next((act for act in told if isinstance(act, Drain)), None)
-    if last is None or message.bins:
+    last = _drawn_last(message)
+    if last is None:
         return ()
     if _WATER.search(plain_text(message)):
         return (Ask(topic="dilution", liquid_l=last.volume_l, rules=_RULE),)
@@ -230,6 +232,30 @@ def _of_drawn(message: Message) -> tuple[Act, ...]:
     thinned = with_named(Ask(topic="dilution"), message)
     return (replace(thinned, rules=_RULE),) if thinned and thinned.use else ()
 
+
+def _drawn_last(message: Message) -> Drain | None:
+    """What was just drained, where no bin is named and the words may be of that."""
+    told = (message.context.last, message.context.just_told)
+    return next((act for act in told if isinstance(act, Drain) and not message.bins), None)
+
+
+def _to_use(message: Message) -> Ask | None:
+    """ "What can I do with it? I have roses", behind what was drained."""
+    last = _drawn_last(message)
+    use = use_said(message.norms) if last else None
+    if last is None or use is None or _TO_USE.search(plain_text(message)) is None:
+        return None
+    return Ask(topic="dilution", liquid_l=last.volume_l, use=use, rules=_RULE)
+
+
+_TO_USE = Late(
+    r"\b(?:what (?:can|do|should|could|shall) (?:i|we) do with (?:it|that|this)|"
+    r"(?:any|some) use for (?:it|that|this)|"
+    r"(?:can|could|may|should|shall) (?:i|we) (?:use|put|pour|give|feed) (?:it|that|this)|"
+    r"(?:would|will|do|does|can|could) .{1,40}\b(?:like|love|want|have|stand|take) (?:it|that|this|"
+    r"some))\b"
+)
+"""What is asked of the liquid just drained, while a plant is named beside it."""
 
 _NEEDED = (
     r"(?: (?:(?:do|does|did|should|must|will|would) (?:we|i|it|that|you)(?: (?:need|want|take|use|"

@@ -27,7 +27,7 @@ from handlers.reading.room.ofbran import OF_BRAN
 from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
-from handlers.reading.words.wording import FURTHER, first_in
+from handlers.reading.words.wording import FURTHER, MORE, first_in
 
 MOST_TALK = 2
 """Messages of other talk behind which an open correction still goes without asking."""
@@ -201,7 +201,8 @@ def _stands_alone(told: Amend | Retract | Layer | Drain, message: Message) -> bo
     verbs = [clause.verb.verb for clause in message.clauses if clause.verb is not None]
     if any(verb.classes & _DEEDS or verb.plain in _PUT_IN for verb in verbs):
         return True
-    return bool(message.items) and first_in(FURTHER, plain_text(message)) is None
+    further = MORE if message.context.of_bins else FURTHER  # "went in: rice, peas"
+    return bool(message.items) and first_in(further, plain_text(message)) is None
 
 
 NAMING: Mapping[type[Amend | Retract], Sequence[str]] = {

@@ -229,12 +229,15 @@ ACCEPTING_BARE = _patterns(
     r"(?: (?:mate|bro|cheers|thanks|ta|so|then|lah|pal|,|[.!]))*$",
 )
 
-FURTHER = _patterns(
+WENT_IN = _patterns(r"\bin (?:went|goes|go)\b|\b(?:went|gone|goes) in\b")
+"""It goes on from what was told, where no food is named."""
+
+MORE = _patterns(
     r"^(?:(?:oh|ah|ok|okay|yes|yep|,) )*(?:and|plus|then|\+|&|another|also) ",
     r"\b(?:more|another|extra|additional|further|again|too|also|plus|as well|on top|"
     r"noch|dazu|jeszcze|otros?|otras?|encore|ancora|mas)\b",
-    r"\bin (?:went|goes|go)\b|\b(?:went|gone|goes) in\b",
 )
+FURTHER = (*MORE, *WENT_IN)
 """A further amount, behind the bot's answer to the one before."""
 
 NOTHING_FURTHER = _patterns(

@@ -1,0 +1,72 @@
+"""What the room says of the liquid: drawn off in passing, asked about with a plant, given away."""
+
+import pytest
+
+from storage.database import Database
+from tests.room import TalkingRoom, words
+
+
+@pytest.fixture
+async def room(db: Database) -> TalkingRoom:
+    """Ines and Bram share the yard bin, which has scraps in it."""
+    room = TalkingRoom(db)
+    await room.says("hello", who="bram")
+    await room.says("opened the yard bin, 20 L, shared", who="ines")
+    await room.says("2 kg of peelings in the yard bin", who="ines")
+    return room
+
+
+async def drained(room: TalkingRoom) -> list[float | None]:
+    return [entry.facts.volume_l for entry in await room.standing() if entry.act == "drain"]
+
+
+@pytest.mark.parametrize(
+    ("said", "litres"),
+    [
+        ("oh and there was juice in the tap, got half a mug", 0.15),
+        ("opened the tap just now, got 180 ml", 0.18),
+    ],
+)
+async def test_it_came_off_at_the_tap(room: TalkingRoom, said: str, litres: float) -> None:
+    await room.says(said, who="bram")
+    assert await drained(room) == pytest.approx([litres])
+
+
+@pytest.mark.parametrize(
+    ("asked", "parts"),
+    [
+        ("what can I do with it? we have orchids on the windowsill", "500 parts"),
+        ("my baby lettuces are out, would they like it?", "1000 parts"),
+        ("what should we do with it? there's a hedge at the back", "100 parts"),
+    ],
+)
+async def test_what_to_do_with_what_was_just_drained(
+    room: TalkingRoom, asked: str, parts: str
+) -> None:
+    await room.says("drained 150 ml", who="bram")
+    told = words(await room.says(asked, who="bram"))
+    assert "150 mL of liquid" in told
+    assert parts in told
+
+
+@pytest.mark.parametrize(
+    ("asked", "parts"),
+    [
+        ("may we give the yard juice to the pepper seedlings?", "1000 parts"),
+        ("is the juice good for young kale?", "1000 parts"),
+        ("can the liquid go on the seed trays?", "1000 parts"),
+        ("would the ferns in the hall like the juice?", "500 parts"),
+        ("can the house plants have some of the juice?", "500 parts"),
+        ("can the juice go on the rose bed?", "100 parts"),
+        ("could we put the juice round the fruit trees?", "100 parts"),
+    ],
+)
+async def test_what_it_is_for_by_the_plant_that_is_named(
+    room: TalkingRoom, asked: str, parts: str
+) -> None:
+    assert parts in words(await room.says(asked, who="bram"))
+    assert await drained(room) == []
+
+
+async def test_no_child_is_a_seedling(room: TalkingRoom) -> None:
+    assert "parts" not in words(await room.says("can the baby have the juice?", who="bram"))
