@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from bot.heard import Said
 from bot.lastasked import asked_in
 from bot.talk import ASKS_AMOUNT, TALK_GOES_ON, TALKS_BRAN, Talk
-from handlers.reading.acts import Act, Amend, Ask, Layer, Unsure, meant
+from handlers.reading.acts import Act, Amend, Ask, Batch, Layer, Stock, Unsure, meant
 from handlers.reading.arranged import Plan
 from handlers.reading.corrections.amountowed import is_measured
 from handlers.reading.plans import Reading
@@ -34,7 +34,8 @@ async def without_doses(
             break
         asks = one.sender != said.sender and _asks_dose(one.mark or "") and not lacking(reading)
         if asks or (one.mark or "").endswith(TALKS_BRAN):
-            return [act for act in acts if isinstance(act, Ask) and "?" in said.body]
+            kept = [act for act in acts if isinstance(act, Batch | Stock)]
+            return kept or [act for act in acts if isinstance(act, Ask) and "?" in said.body]
     return list(acts)
 
 

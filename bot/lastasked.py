@@ -1,4 +1,6 @@
-"""The question of the craft that stands last in the talk, so that a few words may change it."""
+"""The question of the craft that stands last in the talk, so that a few words may change it; and
+whether the talk is of starter or of liquid.
+"""
 
 import json
 from collections.abc import Sequence
@@ -9,6 +11,8 @@ from bot.heard import Edited, Said
 from handlers.reading.actjson import as_json, from_json
 from handlers.reading.acts import Act, Ask
 from handlers.reading.arranged import Plan
+from handlers.reading.context import Subject
+from handlers.reading.room.bytopic import CUES, LONGEST
 from storage import outbox, traces
 from storage.book import Book
 from storage.inbox import Item
@@ -52,3 +56,33 @@ def asked_in(mark: str) -> tuple[Ask, ...]:
     if not mark.startswith(ASKED_US):
         return ()
     return tuple(act for act in map(from_json, json.loads(mark)) if isinstance(act, Ask))
+
+
+MOST_BEFORE = 5
+"""Messages looked back on for what the talk is of."""
+_TOPICS: dict[str, Subject] = {
+    **dict.fromkeys(("dose", "starter", "bran", "stock"), "bran"),
+    "batch": "batch",
+    **dict.fromkeys(("dilution", "liquid", "drain"), "liquid"),
+}
+
+
+def may_be_of_topic(body: str) -> bool:
+    """Whether a message is so short and so worded that it may lean on what is talked of."""
+    words = body.casefold().replace(",", " ").replace(".", " ").split()
+    return len(body) <= LONGEST and not CUES.isdisjoint(words)
+
+
+async def talked_of(
+    heard: Said | Edited, book: Book, item: Item, within: timedelta
+) -> Subject | None:
+    """What was told or asked last of the bins is of."""
+    for before in await traces.said_lately(book.db, book.room.address, item.id, MOST_BEFORE):
+        if heard.at - before.at > within:
+            return None
+        topics = [entry.act for entry in await book.of_event(before.event)]
+        if (before.mark or "").startswith(ASKED_US):
+            topics += [asked.get("topic", "") for asked in json.loads(before.mark or "")]
+        if topics:
+            return next((_TOPICS[topic] for topic in topics if topic in _TOPICS), None)
+    return None

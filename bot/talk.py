@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 
 from bot import planned
 from bot.heard import Edited, Heard, Said, local_part
-from bot.lastasked import ASKED_US, asked_lately
+from bot.lastasked import ASKED_US, asked_lately, may_be_of_topic, talked_of
 from bot.mentions import PLAIN_NAME, by_plain_name
 from handlers.answer import Turn
 from handlers.doubtful.unsure import guess_of
@@ -17,7 +17,7 @@ from handlers.reading.acts import Act, Ask
 from handlers.reading.bins.keptbins import may_own
 from handlers.reading.completion.askedfood import may_put_in
 from handlers.reading.completion.planned import may_tell_planned
-from handlers.reading.context import Context
+from handlers.reading.context import Context, Subject
 from handlers.reading.corrections.sametoo import may_do_as_told
 from handlers.reading.harm.harmwords import NEXT_CUES
 from handlers.reading.questions.duekinds import OF_DIGEST
@@ -138,6 +138,7 @@ class Talk:
             on_handover=own is not None and own.act == "offer",
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             harmed=any(cue in heard.body for cue in NEXT_CUES) and await self._told_of_harm(),
+            talk_of=await self._talk_of(heard),
             of_bins=after_bot or (may_be_of_bins(heard.body) and await self.is_of_bins(heard)),
             in_room=True,
             places=tuple(await self.book.places()),
@@ -204,6 +205,12 @@ class Talk:
         if not comes_next and not await self._spoke_last(heard):
             return ()
         return await asked_lately(heard, self.book, self.item, TALK_GOES_ON)
+
+    async def _talk_of(self, heard: Said | Edited) -> Subject | None:
+        """What the talk is of, where the words may lean on that."""
+        if not may_be_of_topic(heard.body):
+            return None
+        return await talked_of(heard, self.book, self.item, TALK_GOES_ON)
 
     async def _asked_food(self, heard: Said | Edited) -> Ask | None:
         """The question whether a food may go in, if the sender has asked it right before."""

@@ -2,9 +2,13 @@
 
 from dataclasses import dataclass
 from datetime import datetime
+from typing import Literal
 from zoneinfo import ZoneInfo
 
 from handlers.reading.acts import Act, Ask, Layer, Units
+
+Subject = Literal["bran", "batch", "liquid"]
+"""What of the craft the room may talk of: its starter, the making of it, what is drained."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -61,6 +65,8 @@ class Context:
     """The sender's last record is an offer of a bin."""
     took: str | None = None
     """The bin that the sender has just taken over, where it answers what was said of it."""
+    talk_of: Subject | None = None
+    """What the room talks of, where a few words may lean on that."""
     of_bins: bool = False
     """The room has just talked of its bins: of a record, a question to the bot, or its answer."""
     in_room: bool = False

@@ -82,6 +82,7 @@ from handlers.reading.questions.settled import CUES as SETTLED_CUES
 from handlers.reading.questions.settled import settled
 from handlers.reading.questions.turnsasked import CUES as TURN_ASKED_CUES
 from handlers.reading.questions.turnsasked import turns_asked
+from handlers.reading.room.bytopic import by_topic
 from handlers.reading.signs.danger import dangers
 from handlers.reading.words.cues import Cues
 from handlers.reading.words.madeplain import made_plain
@@ -154,6 +155,8 @@ def _acts(said: Reading) -> tuple[Act | Plan, ...]:
     )
     if leans and may_follow(text) and (again := asked_again(said.message)):
         return again
+    if context.talk_of and (meant := by_topic(said.message)):
+        return meant
     arranged, rest = _arranged(said)
     message = rest.message
     if (context.last or context.earlier) is not None:

@@ -70,3 +70,21 @@ async def test_what_it_is_for_by_the_plant_that_is_named(
 
 async def test_no_child_is_a_seedling(room: TalkingRoom) -> None:
     assert "parts" not in words(await room.says("can the baby have the juice?", who="bram"))
+
+
+@pytest.mark.parametrize(
+    "said", ["I took off 350 already, gave it to Ines", "drew about 350 off it this morning"]
+)
+async def test_a_bare_figure_that_came_off_is_asked_about(room: TalkingRoom, said: str) -> None:
+    await room.says("can we put the juice on the roses?", who="ines")
+    assert "350 mL drained" in words(await room.says(said, who="bram"))
+    await room.says("yes", who="bram")
+    assert await drained(room) == [0.35]
+
+
+@pytest.mark.parametrize("said", ["took 350 off the rent already", "took off 5 early"])
+async def test_what_is_taken_off_other_things(room: TalkingRoom, said: str) -> None:
+    await room.says("can we put the juice on the roses?", who="ines")
+    await room.says(said, who="bram")
+    await room.says("yes", who="bram")
+    assert await drained(room) == []

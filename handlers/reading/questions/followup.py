@@ -273,7 +273,7 @@ _MADE = Late(
 )
 _MADE_OF = Late(
     r"^(?:(?:and|so|ok|but|,) )*(?:what (?:do|would) (?:we|i) need|how much (?:do|would) (?:we|i) "
-    r"need|and|what about|how about) (?:for|with) .{1,20}$|^(?:and )?for .{1,12}$"
+    r"need|and|what about|how about) (?:for|with) .{1,20}$|^(?:and )?for .{1,12}(?: (?:of )?bran)?$"
 )
 
 
