@@ -9,7 +9,7 @@ from bot import answered, asked, favours, marked, neighbours, planned, takenback
 from bot.answering import Answering
 from bot.heard import Edited, Moved, Ranked, Reacted, Said, Withdrawn, local_part
 from bot.passing import by_account, by_present_name, with_offers
-from bot.spoken import bin_named
+from bot.spoken import bin_named, of_bin_in_talk
 from bot.talk import ASKS_AMOUNT
 from handlers import arranging
 from handlers.answer import Turn
@@ -234,6 +234,7 @@ class Hearing(Answering):
         if isinstance(heard, Said):
             self.named = bin_named(reading.message)
             acts = await neighbours.not_among_others(acts, heard, reading, self.talk)
+            acts = await of_bin_in_talk(acts, heard, reading.message, self.talk)
             acts = await neighbours.only_amounts(acts, heard, reading, self.talk)
             acts = await answered.without_doses(acts, heard, reading, self.talk)
             if not turn.refers_to and asks_neighbours(reading, acts):

@@ -1,10 +1,15 @@
 """The bin that the talk of the room is on, by what the last messages told, asked or promised."""
 
 import json
+from collections.abc import Sequence
+from dataclasses import replace
 
 from bot.heard import Said
 from bot.talk import ASKS, NAMES, TALK_GOES_ON, TALKS, TALKS_FIGURES, Talk
+from handlers.reading.acts import Act, Ask
+from handlers.reading.arranged import Plan
 from handlers.reading.message import Message
+from handlers.reading.words.vocabulary import words_in
 from handlers.sharing.promised import PROMISES
 from storage import traces
 from storage.traces import Trace
@@ -26,15 +31,38 @@ def with_bin(mark: str | None, bin: str | None) -> str | None:
 
 
 async def bin_in_talk(said: Said, talk: Talk) -> str | None:
-    """The one bin of the last message that was of any; the sender's own messages go first."""
+    """The one bin of the last message that was of any."""
     book = talk.book
     before = await traces.said_lately(book.db, book.room.address, talk.item.id, MOST_BEFORE)
-    before = [one for one in before if said.at - one.at <= TALK_GOES_ON]
-    own = [one for one in before if one.sender == said.sender]
-    for one in (*own, *before):
+    for one in before:
+        if said.at - one.at > TALK_GOES_ON:
+            break
         if bins := await _bins_of(one, talk):
             return bins.pop() if len(bins) == 1 else None
     return None
+
+
+_ITS = frozenset({"due", "trench"})
+"""What may be asked of "it" where the talk is on one bin."""
+_IT = words_in("it that this it's")
+
+
+async def of_bin_in_talk(
+    acts: Sequence[Act | Plan], said: Said, message: Message, talk: Talk
+) -> list[Act | Plan]:
+    """The acts; "when's it ready?" is of the bin that the talk is on, if it is on one."""
+    leans = [act for act in acts if _leans(act)]
+    if not leans or message.bins or not message.has(_IT):
+        return list(acts)
+    bin = await bin_in_talk(said, talk)
+    return [replace(act, bin=bin) if isinstance(act, Ask) and _leans(act) else act for act in acts]
+
+
+def _leans(act: Act | Plan) -> bool:
+    if not isinstance(act, Ask) or act.topic not in _ITS or act.bin or act.bins or act.each:
+        return False
+    told = (act.mass_kg, act.volume_l, act.member, act.on, act.first, act.place, act.length_m)
+    return not any(told)
 
 
 async def _bins_of(one: Trace, talk: Talk) -> set[str]:

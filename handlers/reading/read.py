@@ -35,6 +35,7 @@ from handlers.reading.infull import (
 )
 from handlers.reading.message import Message, read_message
 from handlers.reading.ofrecords import of_the_record, right_of_struck
+from handlers.reading.questions.dayandhole import with_day_of_burial
 from handlers.reading.questions.headed import asked_by_heading
 from handlers.reading.questions.ofthelayer import asks_dose_of_layer
 from handlers.reading.questions.soils import with_soil
@@ -62,7 +63,8 @@ def read_in(message: Message) -> tuple[Act, ...]:
         if not acts and message.context.of_bins:
             seen = seen_alone(message) or measured_alone(message) or asked_of_sign(message)
             acts = (seen,) if seen else ()
-        acts = tuple(with_planned(with_asked_food(acts, message), message))
+        acts = with_planned(with_asked_food(acts, message), message)
+        acts = tuple(with_day_of_burial(acts, message))
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts

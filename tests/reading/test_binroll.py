@@ -27,6 +27,14 @@ def _opened(text: str, **changes: object) -> list[tuple[str | None, float | None
         ("we've got 2 buckets, 1 to 2, 15 L each", [("bucket 1", 15), ("bucket 2", 15)]),
         ("bins 1 and 2 are 10 L, bin 3 is 20 L", [("bin 1", 10), ("bin 2", 10), ("bin 3", 20)]),
         ("opened the yard bin btw, 20 L", [("yard", 20)]),
+        (
+            "three bins: West, East and the Old One (12 l). West and East are 18 l",
+            [("West", 18), ("East", 18), ("Old One", 12)],
+        ),
+        (
+            "three bins: blue, grey and red. grey and red are 20 l, blue is 12",
+            [("blue", 12), ("grey", 20), ("red", 20)],
+        ),
         ("opened the yard bin finally, 20 L, for all", [("yard", 20)]),
         (
             "we've got 3 pails: Larch, Old Rowan and Shed. They're all 15 L except Old Rowan, "

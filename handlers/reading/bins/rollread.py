@@ -144,6 +144,10 @@ class Roll(Bins):
             self.size_all(piece.litres)
             self.at += self.kind() == "each"
         elif self.last is not None and (self.last.again or self.is_open()):
+            if self.last.again and "are" in [p.said for p in self.pieces[self.at - 3 : self.at]]:
+                for one in self.bins:  # "North and South are 20 L", behind the list of them
+                    if one.again and one.litres is None:
+                        one.litres, one.again = piece.litres, False
             self.last.litres, self.last.again = piece.litres, False
             for one in self.bins:
                 if one.row == self.last.row != -1 and one.litres is None:

@@ -193,6 +193,8 @@ def _end_of_numbered(message: Message, i: int) -> int:
 def _of_one_word(message: Message, i: int) -> Piece:
     word, norm = message.words[i], message.norms[i]
     capital = word.text[:1].isupper()
+    if norm == "one" and capital and _is_in_capital(message, i - 1):
+        return Piece("name", i, i + 1, word.text)  # "the Old One"
     if word.kind == "number":
         read = read_number(message.words, i)
         alone = read is not None and read.end == i + 1
@@ -221,6 +223,13 @@ def _of_one_word(message: Message, i: int) -> Piece:
         return Piece("name", i, i + 1, word.text)
     food = next((item for item in message.items if item.start == i), None)
     return Piece("food", i, food.end) if food else Piece("word", i, i + 1, word.text)
+
+
+def _is_in_capital(message: Message, i: int) -> bool:
+    """Whether word i is a name's, or a look's that is one: no word for a bin."""
+    if i < 0 or message.words[i].kind != "word" or message.norms[i] in BIN_WORDS:
+        return False
+    return message.words[i].text[:1].isupper()
 
 
 def _is_of_list(message: Message, i: int) -> bool:

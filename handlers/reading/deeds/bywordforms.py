@@ -255,6 +255,16 @@ _LAYER_IN = patterns(
     r"third|next|new|another|today 's|last)? ?layer (?:is |'s |has gone |went |just went )?in"
     r"(?: [:,.;-])?(?: (?!(?:of|the|my|a|an|our)\b)\S+){1,4}$",
 )
+_NO_MORE = patterns(
+    # "Shut the shed. Nothing more in there"
+    r"\b(?:shut|closed) (?:up |off )?(?:the |our )?qbin(?: (?:now|up|off|qday|just now))*"
+    r"(?: ?[.,;:!-])* ?(?:so |and )?(?:nothing|no|dont add|dont put|do not put|not)"
+    r"(?: (?:more|else|any|anything|further))+\b",
+    # "The shed's closed, no more scraps"
+    r"\bqbin (?:is |'s )?(?:now |all )?(?:shut|closed)(?: (?:now|up|off|qday))*(?: ?[.,;:!-])* ?"
+    r"(?:so |and )?(?:nothing|no|dont add|dont put|do not put)"
+    r"(?: (?:more|else|any|anything|further))+\b",
+)
 _EMPTIED = patterns(
     # "On Sunday I emptied the drain, got a pint"
     r"\bemptied (?:the|its|our|my) (?:drain|tap|tray|sump|reservoir|drip tray)\b.{0,12}\b(?:got|"
@@ -287,6 +297,7 @@ BYWORDS = (
     Byword(
         "layer", words_in("each both all"), _IN_EACH, of_bin=False, measured="mass", in_room=True
     ),
+    Byword("seal", words_in("shut closed"), _NO_MORE, words_in("layer open"), in_room=True),
     Byword("layer", words_in("layer"), _LAYER_IN, of_bin=False, measured="mass", in_room=True),
     *(
         Byword(kind, _ALL, _on_all(deed), words_in("done observe"), of_bin=False, in_room=True)

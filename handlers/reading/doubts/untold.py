@@ -17,6 +17,7 @@ from handlers.reading.doubts import (
     examples,
     jests,
     kept,
+    leaks,
     memories,
     mouths,
     namesense,
@@ -33,6 +34,7 @@ from handlers.reading.doubts.examples import is_example, is_for_sale
 from handlers.reading.doubts.guessed import without_guessed
 from handlers.reading.doubts.jests import is_jest
 from handlers.reading.doubts.kept import is_kept
+from handlers.reading.doubts.leaks import is_leak
 from handlers.reading.doubts.memories import is_long_ago, is_of_others, is_on_screen, is_recalled
 from handlers.reading.doubts.mouths import is_eaten
 from handlers.reading.doubts.namesense import (
@@ -103,6 +105,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_hush, frozenset({"seal"})),
     (is_sealed_before, frozenset({"seal"})),
     (is_of_fat, frozenset({"drain"})),
+    (is_leak, frozenset({"drain"})),
     (is_planting, frozenset({"bury"})),
     (is_closed_well, frozenset({"seal"})),
     (is_mended, frozenset({"seal"})),
@@ -120,9 +123,9 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(
-    awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, memories.CUES,
-    mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES, premises.CUES,
-    spoons.CUES, spoons.HANDFULS, underway.CUES, BEFORE, CLOSED_WELL, DENIED, DRAINED, HUSHED,
+    awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, leaks.CUES,
+    memories.CUES, mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES,
+    premises.CUES, spoons.CUES, spoons.HANDFULS, underway.CUES, BEFORE, CLOSED_WELL, DENIED, DRAINED, HUSHED,
     LIDS, MENDED, MIXED_WITH, PLANTED, POURED, STUFFS, TAKEN,
     WEIGHING,
 )  # fmt: skip

@@ -9,6 +9,7 @@ from handlers.reading.arranged import KeepUp, Show
 from handlers.reading.calendar.daywords import MONTHS, WEEKDAYS
 from handlers.reading.found import Found
 from handlers.reading.message import Message
+from handlers.reading.questions.dayandhole import asks_hole
 from handlers.reading.questions.daysasked import days_asked
 from handlers.reading.questions.duekinds import (
     ACTS,
@@ -179,6 +180,8 @@ def due_questions(message: Message) -> Iterator[Found]:
             plan = _asked(message, sentence.start, sentence.end)
         if plan is None and sentence.asked:
             plan = _is_time(message, sentence.start, sentence.end)
+        if isinstance(plan, Ask) and asks_hole(_text(message, sentence.start, sentence.end)):
+            continue  # the hole is asked for as well: see `with_day_of_burial`
         if plan is not None:
             yield Found(sentence.start, sentence.end, plan)
 
