@@ -6,7 +6,7 @@ from dataclasses import replace
 
 from bot.heard import Said
 from bot.talk import ASKS, NAMES, TALK_GOES_ON, TALKS, TALKS_FIGURES, Talk
-from handlers.reading.acts import Act, Ask
+from handlers.reading.acts import Act, Ask, Bury, Drain, Seal
 from handlers.reading.arranged import Plan
 from handlers.reading.message import Message
 from handlers.reading.words.vocabulary import words_in
@@ -50,12 +50,34 @@ _IT = words_in("it that this it's")
 async def of_bin_in_talk(
     acts: Sequence[Act | Plan], said: Said, message: Message, talk: Talk
 ) -> list[Act | Plan]:
-    """The acts; "when's it ready?" is of the bin that the talk is on, if it is on one."""
-    leans = [act for act in acts if _leans(act)]
-    if not leans or message.bins or not message.has(_IT):
+    """The acts; "when's it ready?" is of the bin that the talk is on, if it is on one, and "closed
+    it" too where its sender spoke of that one last.
+    """
+    leans = any(map(_leans, acts)) or any(map(_is_deed, acts))
+    if not leans or said.replies_to or message.bins or not message.has(_IT):
         return list(acts)
     bin = await bin_in_talk(said, talk)
-    return [replace(act, bin=bin) if isinstance(act, Ask) and _leans(act) else act for act in acts]
+    own = bin if bin and any(map(_is_deed, acts)) and await _named_by(said, bin, talk) else None
+    return [
+        replace(act, bin=bin if _leans(act) else own)
+        if isinstance(act, Ask | Seal | Drain | Bury) and (_leans(act) or _is_deed(act))
+        else act
+        for act in acts
+    ]
+
+
+def _is_deed(act: Act | Plan) -> bool:
+    return isinstance(act, Seal | Drain | Bury) and act.bin is None and act.each is None
+
+
+async def _named_by(said: Said, bin: str, talk: Talk) -> bool:
+    """Whether that bin was the last that the sender was on: "closed it" is then of none besides."""
+    book = talk.book
+    before = await inbox.said_lately(book.db, book.room.address, talk.item.id, MOST_BEFORE)
+    for one in before:
+        if one.sender == said.sender and (bins := await _bins_of(one, talk)):
+            return bins == {bin}
+    return False
 
 
 def _leans(act: Act | Plan) -> bool:

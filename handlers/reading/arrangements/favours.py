@@ -120,6 +120,8 @@ _SOON = (
     r"on (?:my|the) way(?: home| back)?|if you like|instead|thanks))*"
 )
 _ASSENT = Late(rf"^(?=\S)(?P<yes>{_YES}(?: {_YES})*)?(?: ?\b(?P<self>{_MYSELF}))?{_SOON}$")
+_LATER = Late(r"(?:(?:later|tonight|after (?:work|lunch|dinner|tea|supper|school)|in a bit) ?)+")
+"""Said to who asked it: "later" promises as a yes does."""
 _LONGEST_ASSENT = 12
 
 
@@ -299,7 +301,7 @@ def assents(body: str, message: Message) -> bool | None:
     if _PLEASE.search(body):
         return None  # "yes please" is no yes of whoever is to do it
     match = _ASSENT.match(" ".join(phrase.text for phrase in said))
-    if match is None or not (match["yes"] or match["self"]):
+    if match is None or not (match["yes"] or match["self"] or _LATER.fullmatch(match[0].strip())):
         return None
     return match["self"] is not None or "do" in (match["yes"] or "").split()
 

@@ -218,6 +218,7 @@ def _of_one_word(message: Message, i: int) -> Piece:
         norm in TOLD_BY | PLACE_NAMES
         or norm not in vocabulary()
         or (capital and not first and not all(w.text.isupper() for w in message.words))
+        or (capital and any(w.text == word.text for w in message.words[:i]))
     )
     if named and norm.isalpha() and word.text not in _WITH:
         return Piece("name", i, i + 1, word.text)

@@ -17,7 +17,7 @@ _LEAKED = Late(
 )
 _CAUGHT = Late(
     r"\b(?:drained(?! (?:itself|by itself))|drew|drawn|emptied|tapped|collected|caught|siphoned|"
-    r"poured|took|into)\b"
+    r"poured|pulled|took|take|got|had|gave|into)\b"
 )
 """Words with which somebody drew it off as well."""
 

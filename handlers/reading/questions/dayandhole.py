@@ -10,12 +10,10 @@ from handlers.reading.words.vocabulary import words_in
 
 _WHEN = words_in("when day soon")
 _ASKED = Late(
-    r"\b(?:when|what day|how soon)(?! (?:it|i|we|they|you|the|that|this|qbin) (?:is|'s|are|was|"
-    r"bury|dig|have|put)\b)"
+    r"\b(?:when|what day|how soon) (?:can|could|do|does|should|may|will|is|must|shall|am|are)\b|"
+    r"(?:\band|,) when$"
 )
 """Not "how big a hole when I bury it"."""
-
-
 _HOLE = Late(
     r"\bhow (?:big|deep|long|wide) (?:is |should |must |does )?(?:a |the )?(?:hole|trench|pit)\b"
 )

@@ -48,7 +48,7 @@ _FIRST = (
     | TIMES.keys()
     | _REFUSING
     | _FURTHER
-    | words_in("for three i in what's what’s whats now")
+    | words_in("for three i in what's what’s whats now can could would")
     | words_in("counted weighed checked bought got spilled spilt dropped")
 )
 _RULE = ("the question asked last, changed by a few words",)
@@ -242,10 +242,13 @@ def _drawn_last(message: Message) -> Drain | None:
 def _to_use(message: Message) -> Ask | None:
     """ "What can I do with it? I have roses", behind what was drained."""
     last = _drawn_last(message)
-    use = use_said(message.norms) if last else None
-    if last is None or use is None or _TO_USE.search(plain_text(message)) is None:
+    asked = next((one for one in message.context.asked if one.topic == "dilution"), None)
+    use = use_said(message.norms) if last or asked else None
+    if use is None or message.bins or _TO_USE.search(plain_text(message)) is None:
         return None
-    return Ask(topic="dilution", liquid_l=last.volume_l, use=use, rules=_RULE)
+    if asked:
+        return replace(asked, use=use, rules=_RULE)
+    return Ask(topic="dilution", liquid_l=last.volume_l if last else None, use=use, rules=_RULE)
 
 
 _TO_USE = Late(

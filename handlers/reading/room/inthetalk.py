@@ -286,7 +286,8 @@ def _tells_figure(message: Message) -> bool:
 
 _OF_ELSE = Late(
     r"\b(?:she|he|her|his)(?: was| is| 's|'s| weighs| weighed| got| had)\b|^i was (?:about )?\d|"
-    r"\bper\b|\b(?:i'd|id|i would|you'd|we'd) (?:go|say|use|take|do|put)\b|"
+    r"\bper\b|\b1 ?(?:in|to|:) ?\d{2,4}\b|"
+    r"\b(?:i'd|id|i would|you'd|we'd) (?:go|say|use|take|do|put)\b|"
     r"^sorry (?:to|about|for) (?!the amount|the mix|the noise|that\b)|"
     r"\b(?:dinner|lunch|supper|breakfast|brunch)\b(?! scraps| leftovers)|\bdegrees\b"
 )
