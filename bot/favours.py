@@ -104,7 +104,8 @@ async def _written(favour: Favour, said: Said, talk: Talk, turn: Turn) -> str:
     """A favour with its bin and keeper, as a mark; nothing where it is not known which bin."""
     whose = favour.whose or turn.sender
     bin = favour.bin or (await bin_in_talk(said, talk) if favour.is_it else None)
-    bin = bin or await kept_by(whose, turn)
+    bins = [one.name for one in await turn.book.bins()]
+    bin = bin or (bins[0] if len(bins) == 1 else await kept_by(whose, turn))
     keeper = whose if favour.bin is None or favour.bin == await kept_by(whose, turn) else None
     return json.dumps(asdict(replace(favour, bin=bin, whose=keeper))) if bin else ""
 
@@ -135,10 +136,12 @@ async def _asked_lately(said: Said, talk: Talk, turn: Turn, oneself: bool) -> Fa
         before = [replied] if replied else []
     else:
         before = await traces.said_lately(book.db, book.room.address, talk.item.id, MOST_BETWEEN)
+    of_else = False
     for one in before:
         mark = one.mark or ""
-        if said.at - one.at > ANSWERED_WITHIN or mark.startswith(PROMISES):
+        if said.at - one.at > ANSWERED_WITHIN or mark.startswith(f"{PROMISES}{{"):
             return None
+        of_else |= mark == PROMISES  # somebody has said yes to something else since
         if one.sender == said.sender or not mark.startswith(ASKS):
             continue
         if await _spoken_since(one, talk):
@@ -146,7 +149,8 @@ async def _asked_lately(said: Said, talk: Talk, turn: Turn, oneself: bool) -> Fa
         favour = _favour_in(one)
         if favour is None:
             return _OF_OTHER_THINGS
-        may = oneself or favour.to is None or is_same(favour.to, turn.sender)
+        is_asked = favour.to is not None and is_same(favour.to, turn.sender)
+        may = is_asked or (not of_else and (oneself or favour.to is None))
         return favour if may else None
     return None
 

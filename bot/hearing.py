@@ -234,7 +234,6 @@ class Hearing(Answering):
         if isinstance(heard, Said):
             self.named = bin_named(reading.message)
             acts = await neighbours.not_among_others(acts, heard, reading, self.talk)
-            acts = await of_bin_in_talk(acts, heard, reading.message, self.talk)
             acts = await neighbours.only_amounts(acts, heard, reading, self.talk)
             acts = await answered.without_doses(acts, heard, reading, self.talk)
             if not turn.refers_to and asks_neighbours(reading, acts):
@@ -245,6 +244,7 @@ class Hearing(Answering):
             told = acts
             acts, self.helps = await favours.fulfilled(told, heard, reading, self.talk, turn)
             self.replying.aloud = acts != told
+            acts = await of_bin_in_talk(acts, heard, reading.message, self.talk)
             acts, doubted = await neighbours.for_us(acts, heard, reading, self.talk, turn)
             if not doubted:
                 unkept = all(isinstance(act, Observe) and act.soil for act in acts)

@@ -266,3 +266,39 @@ async def test_what_is_closed_or_was_done_of_other_things(
         await room.says("sure", who="zoe")
     assert await room.says(told, who="zoe") == []
     assert await done(room) == []
+
+
+async def test_what_was_answered_between_is_no_promise_of_it(room: TalkingRoom) -> None:
+    await room.says("the blue bin is nearly full. seal it Zoe?", who="bram")
+    await room.says("is that the big one?", who="zoe")
+    await room.says("yes", who="bram")
+    await room.says("ok, will do later", who="zoe")
+    await room.waits(hours=4)
+    await room.says("sealed", who="zoe")
+    assert await done(room) == [("seal", "blue", "zoe")]
+
+
+async def test_later_is_a_promise_as_well(room: TalkingRoom) -> None:
+    await room.says("Zoe drain the blue one please", who="bram")
+    await room.says("later", who="zoe")
+    await room.waits(hours=3)
+    await room.says("ok did it, 150 ml", who="zoe")
+    assert await done(room) == [("drain", "blue", "zoe")]
+
+
+async def test_closed_it_is_of_the_bin_that_its_sender_was_on(room: TalkingRoom) -> None:
+    await room.says("the shed bin is full", who="zoe")
+    await room.says("closed it", who="zoe")
+    assert await done(room) == [("seal", "shed", "zoe")]
+
+
+async def test_the_only_bin_needs_no_name(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("hello", who="zoe")
+    await room.says("opened the yard bin, 20 L, shared", who="ines")
+    await room.says("2 kg of peelings in the yard bin", who="ines")
+    await room.waits(days=2)
+    await room.says("bin's full, close it up Zoe?", who="ines")
+    await room.says("yeah", who="zoe")
+    await room.says("all closed", who="zoe")
+    assert await done(room) == [("seal", "yard", "zoe")]

@@ -120,7 +120,7 @@ _SOON = (
     r"on (?:my|the) way(?: home| back)?|if you like|instead|thanks))*"
 )
 _ASSENT = Late(rf"^(?=\S)(?P<yes>{_YES}(?: {_YES})*)?(?: ?\b(?P<self>{_MYSELF}))?{_SOON}$")
-_LATER = Late(r"(?:(?:later|tonight|after (?:work|lunch|dinner|tea|supper|school)|in a bit) ?)+")
+_LATER = Late(r"(?:later|tonight|after (?:work|lunch|dinner|tea|supper|school)|in a bit)(?: on)?")
 """Said to who asked it: "later" promises as a yes does."""
 _LONGEST_ASSENT = 12
 
@@ -206,7 +206,7 @@ def _deed(message: Message) -> Deed | None:
     """The one deed of the craft that is named, if it is not done to other things."""
     norms = message.norms
     at = [i for i, norm in enumerate(norms) if norm in _DEEDS]
-    of_bin = any(ref.name for ref in message.bins) or message.context.of_bins
+    of_bin = any(ref.name or ref.plain for ref in message.bins) or message.context.of_bins
     at = [i for i in at if norms[i] not in _CLOSING or of_bin]
     deeds = {_DEEDS[norms[i]] for i in at}
     return deeds.pop() if len(deeds) == 1 and all(_is_of_bins(message, i + 1) for i in at) else None
@@ -300,8 +300,11 @@ def assents(body: str, message: Message) -> bool | None:
         return None
     if _PLEASE.search(body):
         return None  # "yes please" is no yes of whoever is to do it
-    match = _ASSENT.match(" ".join(phrase.text for phrase in said))
-    if match is None or not (match["yes"] or match["self"] or _LATER.fullmatch(match[0].strip())):
+    text = " ".join(phrase.text for phrase in said)
+    if _LATER.fullmatch(text):
+        return False
+    match = _ASSENT.match(text)
+    if match is None or not (match["yes"] or match["self"]):
         return None
     return match["self"] is not None or "do" in (match["yes"] or "").split()
 

@@ -23,6 +23,8 @@ _SAYS = (
 _LEFT = Late(
     rf"{_SAYS}qmuch (?:(?:of it|of that|still|or so|ish) )*left(?: (?:now|here|over|in (?:the|our) "
     r"(?:bag|box|tin|tub|bucket|jar|sack|cupboard|shed|store)|after that|i think|though))*"
+    r"(?: ?[,.;(-] ?(?:(?:i|we|just|have|'ve) )*(?:measured|checked|weighed|looked|counted)"
+    r"(?: it| up)?)?"
 )
 _RECIPE = Late(
     r"\b(?:the|a|our) recipe\b"
