@@ -17,7 +17,7 @@ from handlers.people import is_same
 from handlers.planning.reminded import RECORDED
 from handlers.reading.acts import Accept, Act, Ask, Bury, Done, Drain, Later, Seal, Unsure
 from handlers.reading.arranged import Favour, Plan, Promise
-from handlers.reading.arrangements.favours import assents, briefly_done
+from handlers.reading.arrangements.assenting import assents, briefly_done
 from handlers.reading.plans import Reading
 from handlers.sharing.favours import all_kept_by, kept_by
 from handlers.sharing.promised import MOST_SINCE, PROMISES, STANDS, promise_in

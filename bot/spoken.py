@@ -73,7 +73,7 @@ def _is_deed(act: Act | Plan) -> bool:
 async def _named_by(said: Said, bin: str, talk: Talk) -> bool:
     """Whether that bin was the last that the sender was on: "closed it" is then of none besides."""
     book = talk.book
-    before = await inbox.said_lately(book.db, book.room.address, talk.item.id, MOST_BEFORE)
+    before = await traces.said_lately(book.db, book.room.address, talk.item.id, MOST_BEFORE)
     for one in before:
         if one.sender == said.sender and (bins := await _bins_of(one, talk)):
             return bins == {bin}

@@ -6,7 +6,7 @@ import pytest
 
 from handlers.reading.acts import Act
 from handlers.reading.arranged import Favour, Plan, Promise
-from handlers.reading.arrangements.favours import assents
+from handlers.reading.arrangements.assenting import assents
 from handlers.reading.context import Context
 from handlers.reading.message import read_message
 from handlers.reading.plans import read

@@ -33,9 +33,9 @@ _MOST_SENTENCES, _LONGEST = 3, 30
 
 _OURS = r"(?:the |my |our )?(?:qbin|mine|ours|bin|bucket|one)(?: one| bin)?"
 _THEIRS = r"(?:qmember(?: 's)?(?: bin| one| bucket)?|yours|his|hers|her|theirs|your (?:bin|one))"
-_BIN = rf"(?:it|that|this|{_OURS}|{_THEIRS})"
+BIN = rf"(?:it|that|this|{_OURS}|{_THEIRS})"
 _CRAFT = r"(?:drain|empty|seal|bury|close)"
-_VERB = rf"(?:do|see to|sort|sort out|handle|take care of|look after|mind|cover|shut|{_CRAFT})"
+VERB = rf"(?:do|see to|sort|sort out|handle|take care of|look after|mind|cover|shut|{_CRAFT})"
 _DOING = (
     r"(?:doing|seeing to|sorting|handling|taking care of|looking after|minding|covering|draining|"
     r"emptying|sealing|burying|closing|shutting)"
@@ -64,23 +64,23 @@ _YOU_SHOULD = (
 )
 _WHY = r"(?: (?:because|cos|since|as|i|my|we|our|sorry)\b.{0,60})?"
 _ASKED = Late(
-    rf"(?:^|(?<= ))(?P<asked>{_CALLED}(?: (?:{_VERB}(?: {_BIN}{_UP})?|{_FOR}|(?:take over|help)))?"
+    rf"(?:^|(?<= ))(?P<asked>{_CALLED}(?: (?:{VERB}(?: {BIN}{_UP})?|{_FOR}|(?:take over|help)))?"
     rf"{_WHEN}(?: qmember)?|"
-    rf"(?:qmember (?:please|pls)|(?:please|pls) qmember) {_VERB} {_BIN}{_WHEN}|"
-    rf"qmember {_VERB} {_BIN}(?: qday)? (?:for (?:me|us)|please|pls){_WHEN}|"
-    rf"(?P<bidden>{_CRAFT} {_BIN}{_UP}{_WHEN} qmember){_WHEN}|"
-    rf"(?<!and )qmember {_CRAFT} {_BIN}{_UP}{_WHEN}|"
-    rf"{_YOU_SHOULD} {_VERB} {_BIN}{_UP}{_WHEN}(?: qmember)?|"
-    rf"(?:qmember )?(?:would|do) you mind {_DOING} {_BIN}{_UP}{_WHEN}|"
+    rf"(?:qmember (?:please|pls)|(?:please|pls) qmember) {VERB} {BIN}{_WHEN}|"
+    rf"qmember {VERB} {BIN}(?: qday)? (?:for (?:me|us)|please|pls){_WHEN}|"
+    rf"(?P<bidden>{_CRAFT} {BIN}{_UP}{_WHEN} qmember){_WHEN}|"
+    rf"(?<!and )qmember {_CRAFT} {BIN}{_UP}{_WHEN}|"
+    rf"{_YOU_SHOULD} {VERB} {BIN}{_UP}{_WHEN}(?: qmember)?|"
+    rf"(?:qmember )?(?:would|do) you mind {_DOING} {BIN}{_UP}{_WHEN}|"
     rf"who (?:is|'s) {_DOING} (?:the )?qbin{_WHEN}){_WHY}$"
 )
-_SHALL = (
+SHALL = (
     r"(?:i|we) (?:will|can|could|shall|am going to|are going to|'ll)"
     r"(?: (?:just|gladly|happily|go and|go))*"
 )
 _PROMISED = Late(
     rf"^(?:(?:yes|yep|yeah|sure|no worries|no problem) )*"
-    rf"(?:{_SHALL} (?:{_VERB} {_BIN}{_UP}|{_FOR})|"
+    rf"(?:{SHALL} (?:{VERB} {BIN}{_UP}|{_FOR})|"
     rf"(?:i|we) (?:am|are) (?:{_DOING} (?:{_OURS}|{_THEIRS})|covering for qmember|"
     rf"standing in for qmember)){_WHEN}$"
 )
@@ -94,35 +94,9 @@ _OWN_DEED = Late(
 _ANOTHERS = Late(
     r"^(?:qmember (?:cant|cannot|wont|is away|is busy) )?qmember (?:will|can|does|is happy to|says "
     r"(?:he|she|they) (?:will|can)|'s|is|will be)"
-    rf"(?P<what> (?:{_DOING}|{_VERB}|covering|standing in|stepping in)(?: for)? "
-    rf"(?:{_OURS}|{_THEIRS}|me|us|it)| (?:do|does) {_BIN}| {_BIN}| {_FOR})?{_WHEN}$"
+    rf"(?P<what> (?:{_DOING}|{VERB}|covering|standing in|stepping in)(?: for)? "
+    rf"(?:{_OURS}|{_THEIRS}|me|us|it)| (?:do|does) {BIN}| {BIN}| {_FOR})?{_WHEN}$"
 )
-_YES = (
-    r"(?:oh|ok|okay|yes|yep|yeah|yup|sure|aye|of course|no problem|no worries|np|certainly|gladly|"
-    r"absolutely|definitely|happy to|fine|(?:will|can) do(?: it| that)?|course|sure thing|"
-    r"no bother|no probs?|"
-    r"go on then|👍)"
-)
-_MYSELF = (
-    rf"(?:{_SHALL} {_VERB} {_BIN}(?:(?: (?!if|but|not|unless|after you)[\w']+){{0,6}}$)?|"
-    rf"{_SHALL} (?:pop|come|nip|drop|be) (?:round|over|by|in)|"
-    r"(?:i|we) (?:will|can|could|shall)|me|me then|count me in|let me|"
-    r"leave (?:it|that) (?:to|with) (?:me|us)|(?:i am |we are )?on it|"
-    r"consider it done|(?:i|we) have got (?:it|this)|my pleasure|with pleasure)"
-)
-_SOON = (
-    r"(?: (?:qday|tonight|later|after (?:work|lunch|dinner|tea|supper|school)|this "
-    r"(?:evening|afternoon|morning)|in (?:a bit|an hour|the (?:morning|evening|afternoon))|"
-    r"for (?:you|him|her|them|qmember)|then|qmember|no problem|no worries|gladly|first thing|"
-    r"when i (?:am|get) (?:home|back|in|there)|(?:but )?(?:only|not before|not until|from) qday|"
-    r"morning|evening|afternoon|night|lunchtime|(?:at|about|around|by|after) \d+|[ap]m|ish|"
-    r"at lunch(?:time)?|before (?:dinner|lunch|work|tea)|"
-    r"on (?:my|the) way(?: home| back)?|if you like|instead|thanks))*"
-)
-_ASSENT = Late(rf"^(?=\S)(?P<yes>{_YES}(?: {_YES})*)?(?: ?\b(?P<self>{_MYSELF}))?{_SOON}$")
-_LATER = Late(r"(?:later|tonight|after (?:work|lunch|dinner|tea|supper|school)|in a bit)(?: on)?")
-"""Said to who asked it: "later" promises as a yes does."""
-_LONGEST_ASSENT = 12
 
 
 def favours(message: Message) -> Iterator[Found]:
@@ -283,43 +257,3 @@ def _promised(phrase: Phrase) -> Promise | None:
 
 
 _ME = Late(r"\bfor (?:me|us)\b")
-
-
-_PLEASE = Late(r"\b(?i:please|pls|plz)\b")
-_THUMBS = ("👍", "👌", "✅", "🙋")
-
-
-def assents(body: str, message: Message) -> bool | None:
-    """Whether it says yes to a favour: True if the speaker puts themselves forward, False if it is
-    but a yes; None if it is neither.
-    """
-    said = phrases(message)
-    if body.strip() in _THUMBS:
-        return False
-    if not said or len(message.words) > _LONGEST_ASSENT or any(phrase.asked for phrase in said):
-        return None
-    if _PLEASE.search(body):
-        return None  # "yes please" is no yes of whoever is to do it
-    text = " ".join(phrase.text for phrase in said)
-    if _LATER.fullmatch(text):
-        return False
-    match = _ASSENT.match(text)
-    if match is None or not (match["yes"] or match["self"]):
-        return None
-    return match["self"] is not None or "do" in (match["yes"] or "").split()
-
-
-_BRIEFLY = Late(
-    r"(?:(?:i|we|have|'ve|it|that|all|is|'s|just|now|and|ok|right|yes|yep|there|finally) )*"
-    r"(?:(?P<seal>closed|shut|taped|lidded|clamped)|(?P<drain>emptied|tapped))"
-    r"(?: (?:it|that|up|off|down|now|tight|for good|qday|done|too|then))*"
-)
-
-
-def briefly_done(message: Message) -> Deed | None:
-    """What "closed" or "emptied it" tells where that was promised; it may be of any door else."""
-    said = phrases(message)
-    found = _BRIEFLY.fullmatch(said[0].text) if len(said) == 1 and not said[0].asked else None
-    if found is None:
-        return None
-    return "seal" if found["seal"] else "drain"
