@@ -58,7 +58,7 @@ _DONE = Late(
     rf"{_LEAD}(?:(?:did|done|sorted|saw to|seen to) (?P<all>{_ALL}|both)|"
     r"qmember (?:(?:has|'s|have|already|just|kindly) )*(?:did|done) (?:the )?qbin(?: one)?|"
     rf"(?:did|done|sorted|saw to|seen to) (?P<thing>{_THING})|"
-    rf"did(?= (?:qday|already|earlier|just now|qmuch))|done|sorted|there){_TAIL}"
+    rf"did(?= (?:qday|already|earlier|just now))|done|sorted|there){_TAIL}"
 )
 _IS_DONE = Late(
     rf"(?:and |so |right |ok )?(?:(?P<all>{_ALL}|both)|(?P<thing>{_THING}))"

@@ -125,8 +125,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
 _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, leaks.CUES,
     memories.CUES, mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES,
-    premises.CUES, spoons.CUES, spoons.HANDFULS, underway.CUES, BEFORE, CLOSED_WELL, DENIED, DRAINED, HUSHED,
-    LIDS, MENDED, MIXED_WITH, PLANTED, POURED, STUFFS, TAKEN,
+    premises.CUES, spoons.CUES, spoons.HANDFULS, underway.CUES, BEFORE, CLOSED_WELL, DENIED,
+    DRAINED, HUSHED, LIDS, MENDED, MIXED_WITH, PLANTED, POURED, STUFFS, TAKEN,
     WEIGHING,
 )  # fmt: skip
 """Words without one of which it is none of that."""
