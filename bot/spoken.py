@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from bot.heard import Said
+from bot.lastasked import ASKED_US
 from bot.talk import ASKS, NAMES, TALK_GOES_ON, TALKS, TALKS_FIGURES, Talk
 from handlers.reading.acts import Act, Ask, Bury, Drain, Seal
 from handlers.reading.arranged import Plan
@@ -30,14 +31,16 @@ def with_bin(mark: str | None, bin: str | None) -> str | None:
     return f"{mark or ''}{NAMES}{json.dumps(bin)}" if bin and plain else mark
 
 
-async def bin_in_talk(said: Said, talk: Talk) -> str | None:
-    """The one bin of the last message that was of any."""
+async def bin_in_talk(said: Said, talk: Talk, *, done: bool = False) -> str | None:
+    """The one bin of the last message that was of any; if something is `done` to it, of none by
+    which a bin was only opened.
+    """
     book = talk.book
     before = await traces.said_lately(book.db, book.room.address, talk.item.id, MOST_BEFORE)
     for one in before:
         if said.at - one.at > TALK_GOES_ON:
             break
-        if bins := await _bins_of(one, talk):
+        if bins := await _bins_of(one, talk, done=done):
             return bins.pop() if len(bins) == 1 else None
     return None
 
@@ -57,9 +60,10 @@ async def of_bin_in_talk(
     if not leans or said.replies_to or message.bins or not message.has(_IT):
         return list(acts)
     bin = await bin_in_talk(said, talk)
-    own = bin if bin and any(map(_is_deed, acts)) and await _named_by(said, bin, talk) else None
+    done = await bin_in_talk(said, talk, done=True) if any(map(_is_deed, acts)) else None
+    done = done if done and await _named_by(said, done, talk) else None
     return [
-        replace(act, bin=bin if _leans(act) else own)
+        replace(act, bin=bin if _leans(act) else done)
         if isinstance(act, Ask | Seal | Drain | Bury) and (_leans(act) or _is_deed(act))
         else act
         for act in acts
@@ -75,7 +79,7 @@ async def _named_by(said: Said, bin: str, talk: Talk) -> bool:
     book = talk.book
     before = await traces.said_lately(book.db, book.room.address, talk.item.id, MOST_BEFORE)
     for one in before:
-        if one.sender == said.sender and (bins := await _bins_of(one, talk)):
+        if one.sender == said.sender and (bins := await _bins_of(one, talk, done=True)):
             return bins == {bin}
     return False
 
@@ -87,14 +91,17 @@ def _leans(act: Act | Plan) -> bool:
     return not any(told)
 
 
-async def _bins_of(one: Trace, talk: Talk) -> set[str]:
+async def _bins_of(one: Trace, talk: Talk, *, done: bool) -> set[str]:
     """The bins that a message told something of, named, asked us about, or asked a favour for."""
-    told = {entry.bin.name for entry in await talk.book.of_event(one.event) if entry.bin}
+    entries = await talk.book.of_event(one.event)
+    if done and entries and all(entry.act == "open" for entry in entries):
+        return set()
+    told = {entry.bin.name for entry in entries if entry.bin}
     mark = one.mark or ""
     _, sign, named = mark.partition(NAMES)
     if sign and mark[:1] in (NAMES, TALKS, TALKS_FIGURES):
         told.add(json.loads(named))
-    if mark.startswith(("[", f"{ASKS}{{", f"{PROMISES}{{")):
+    if mark.startswith((ASKED_US, f"{ASKS}{{", f"{PROMISES}{{")):
         kept = json.loads(mark.lstrip(ASKS + PROMISES))
         asked = kept if isinstance(kept, list) else [kept]
         told |= {bin for act in asked if (bin := act.get("bin"))}
