@@ -62,6 +62,11 @@ _YOU_SHOULD = (
     r"(?P<should>should|must|ought to|need to|needs to|have to|has to|had better|'d better|better|"
     r"might want to|may want to)(?: (?:probably|really|maybe|just|now))*"
 )
+_NOT_AIDED = "".join(
+    f"(?<!{aid} )"
+    for aid in ("and", "did", "does", "can", "could", "will", "would", "should", "let")
+)
+"""Not "did Zoe drain it", nor "Bram and Zoe drain it"."""
 _WHY = r"(?: (?:because|cos|since|as|i|my|we|our|sorry)\b.{0,60})?"
 _ASKED = Late(
     rf"(?:^|(?<= ))(?P<asked>{_CALLED}(?: (?:{VERB}(?: {BIN}{_UP})?|{_FOR}|(?:take over|help)))?"
@@ -69,7 +74,7 @@ _ASKED = Late(
     rf"(?:qmember (?:please|pls)|(?:please|pls) qmember) {VERB} {BIN}{_WHEN}|"
     rf"qmember {VERB} {BIN}(?: qday)? (?:for (?:me|us)|please|pls){_WHEN}|"
     rf"(?P<bidden>{_CRAFT} {BIN}{_UP}{_WHEN} qmember){_WHEN}|"
-    rf"(?<!and )qmember {_CRAFT} {BIN}{_UP}{_WHEN}|"
+    rf"{_NOT_AIDED}qmember {_CRAFT} {BIN}{_UP}{_WHEN}|"
     rf"{_YOU_SHOULD} {VERB} {BIN}{_UP}{_WHEN}(?: qmember)?|"
     rf"(?:qmember )?(?:would|do) you mind {_DOING} {BIN}{_UP}{_WHEN}|"
     rf"who (?:is|'s) {_DOING} (?:the )?qbin{_WHEN}){_WHY}$"
@@ -144,9 +149,9 @@ def _asked(phrase: Phrase, message: Message) -> Favour | None:
     to = asked[0].name if asked else None
     if bin is None and match["should"] and to is None:
         return None  # "you should drain it" teaches anybody
+    is_it = not (bin or owner) and _IT.search(match[0]) is not None
     if match["should"] and not bin:
         owner = owner or to  # their own, where nothing else was named
-    is_it = not bin and _IT.search(match[0]) is not None
     return Favour(deed=deed, bin=bin, whose=owner, is_it=is_it, to=to, cover=cover)
 
 
@@ -157,7 +162,7 @@ def _bin_done(phrase: Phrase, deed: Deed | None) -> str | None:
     return refs[0].name if sure and len(refs) == 1 and refs[0].known else None
 
 
-_IT = Late(r"\b(?:it|this|that)\b")
+_IT = Late(r"\b(?:it|this|that)\b(?! (?:week|time|evening|morning|afternoon)\b)")
 
 
 def _bin_of_it(text: str, message: Message) -> str | None:
