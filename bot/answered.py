@@ -34,7 +34,7 @@ async def without_doses(
             break
         asks = one.sender != said.sender and _asks_dose(one.mark or "") and not lacking(reading)
         if asks or (one.mark or "").endswith(TALKS_BRAN):
-            kept = [act for act in acts if isinstance(act, Batch | Stock)]
+            kept: list[Act | Plan] = [act for act in acts if isinstance(act, Batch | Stock)]
             return kept or [act for act in acts if isinstance(act, Ask) and "?" in said.body]
     return list(acts)
 

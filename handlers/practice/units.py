@@ -66,6 +66,7 @@ KILOGRAMS: Mapping[str, float] = {
     "milligram": 0.000001,
     "tonne": 1000.0,
     "hectogram": 0.1,
+    "decagram": 0.01,
     "metric_pound": 0.5,  # the German Pfund of the shops; common practice
     "pound": POUND_KG,
     "ounce": POUND_KG / 16,

@@ -3,6 +3,7 @@
 from handlers.reading.acts import Drain
 from handlers.reading.deeds.bran import is_strewn
 from handlers.reading.deeds.buried import is_dug_up
+from handlers.reading.deeds.liquid import is_only_set_under
 from handlers.reading.deeds.notburied import is_inside, is_only_a_hole
 from handlers.reading.deeds.opened import is_several
 from handlers.reading.deeds.peeks import is_shut_again
@@ -28,6 +29,8 @@ def is_other(kind: str, group: Group) -> bool:
     if kind == "layer":
         return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
     if kind == "drain":
+        if is_only_set_under(group.message):
+            return True
         return _is_only_of_scraps(group) or _goes_into_bin(group) or _is_only_numbered(group)
     if kind in ("batch", "stock"):
         message = group.message

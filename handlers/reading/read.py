@@ -63,8 +63,8 @@ def read_in(message: Message) -> tuple[Act, ...]:
         if not acts and message.context.of_bins:
             seen = seen_alone(message) or measured_alone(message) or asked_of_sign(message)
             acts = (seen,) if seen else ()
-        acts = with_planned(with_asked_food(acts, message), message)
-        acts = tuple(with_day_of_burial(acts, message))
+        planned = with_planned(with_asked_food(acts, message), message)
+        acts = tuple(with_day_of_burial(planned, message))
         acts = with_soil(with_echoes(acts, message) if acts else acts, message)
     message.kept.clear()  # its groups look back at it: it goes at once, not with the collector
     return acts

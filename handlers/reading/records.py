@@ -111,8 +111,10 @@ def _once(acts: list[Record]) -> tuple[Record, ...]:
 
 def _says_same(first: Record, second: Record) -> bool:
     """Whether nothing that the one says is said otherwise by the other."""
-    if type(first) is not type(second) or isinstance(first, (Batch, Stock, Observe)):
+    if type(first) is not type(second) or isinstance(first, (Stock, Observe)):
         return False
+    if isinstance(first, Batch):  # "bran made: 5 kg, culture mixed in"
+        return replace(first, rules=()) == replace(second, rules=())
     one, other = _said(first), _said(second)
     amounts = {"mass_kg", "volume_l"}
     if amounts & one.keys() and amounts & other.keys():

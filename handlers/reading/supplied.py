@@ -54,6 +54,7 @@ from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
 from handlers.reading.message import LIQUID, Message
 from handlers.reading.notsupplied import by_nobody, is_other
+from handlers.reading.plaintext import is_asking
 from handlers.reading.questions.askedfigures import filled
 from handlers.reading.questions.asks import asking
 from handlers.reading.questions.briefly import PLANTS
@@ -85,6 +86,8 @@ def supplied(kind: str, message: Message, scores: Scores) -> Sequence[Act]:
     name, _, topic = kind.partition(" ")
     if is_aside(kind, message) or (kind == "ask starter" and _is_habit(message)):
         return ()
+    if topic == "custody" and _is_no_question(message):
+        return ()  # "it's Ruth's turn to sweep"
     if topic == "allowed" and not message.items and len(message.norms) <= _TOO_FEW:
         return ()  # "ok?"
     if topic == "dilution" and _is_of_clippings(message):
@@ -95,6 +98,12 @@ def supplied(kind: str, message: Message, scores: Scores) -> Sequence[Act]:
     return () if act is None else (act,)
 
 
+def _is_no_question(message: Message) -> bool:
+    """Whether nothing is asked and no bin is named."""
+    return not (is_asking(message) or message.has(_WHO) or message.bins or message.named)
+
+
+_WHO = words_in("who whose whos who's whom wheres where ? next remind tell list show rota")
 _CUT = words_in("clippings cuttings mowings trimmings")
 _ANEW = words_in("over anew afresh scratch")
 

@@ -45,6 +45,7 @@ from handlers.reading.records import RECORD_KINDS, records
 from handlers.reading.replies import REPLY_KINDS, certain, replies
 from handlers.reading.scores import Scores, scores_of
 from handlers.reading.supplied import supplied
+from handlers.reading.words.vocabulary import words_in
 
 
 def told(message: Message, surely: str | None = None) -> tuple[Act, ...]:
@@ -158,7 +159,12 @@ def _asked(topic: Topic, found: Sequence[Act], message: Message, scores: Scores)
 
 def _opens_asking(message: Message) -> bool:
     """ "Has the shed got room for a few kilos": one sentence that asks from its first word."""
-    return message.clauses[0].sense == "ask" or message.norms[0] in ("has", "have", "is", "does")
+    led = message.clauses[0].sense == "ask" or message.norms[0] in ("has", "have", "is", "does")
+    return led or (message.norms[-1] == "?" and not _TAGS.isdisjoint(message.norms[-2:-1]))
+
+
+_TAGS = words_in("yes right correct no yeah eh innit")
+"""What makes a statement a question: "till Sunday, right?"."""
 
 
 def _is_certain(act: Act, scores: Scores) -> bool:

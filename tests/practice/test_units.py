@@ -64,6 +64,7 @@ PINT_NAMES: Mapping[str, str] = {
     "inch": "inch",
     "foot": "foot",
     "hectogram": "hectogram",
+    "decagram": "decagram",
     "yard": "yard",
     "square_metre": "meter**2",
     "square_kilometre": "kilometer**2",

@@ -54,7 +54,8 @@ _SHORT = {
     "SOMEONE": (
         r"(?:someone|somebody|anyone|anybody|whoever|one of (?:you|us|the)|some one|any of you)"
     ),
-    "NOT": r"(?:cant|cannot|couldnt|wont|not able to|unable to|wont be able to|can no longer)",
+    "NOT": r"(?:cant|cannot|couldnt|shant|wont|not able to|unable to|wont be able to|can no "
+    "longer)",
 }
 
 _TAKEN = _patterns(
@@ -128,6 +129,9 @@ _OFFERED = _patterns(
     r"ours|the|next|yours)\b)\w+ 's (?:(?:from|as of|until|till) (?:the )?qday|next (?:week|month|"
     r"turn|fortnight))\b",
     r"\bANY (?:would|'d) like to move\b",
+    r"\b(?:does|would|is|are|will) SOMEONE (?:want|like|care|wish|willing|able|free|happy|"
+    r"available|"
+    r"going) to KEEP BIN",
     r"\bANY (?:has to|must|needs to|is to|has got to) go (?:home with|to|home to) SOMEONE",
     r"\bfree to a good (?:home|keeper)(?: :| ,)?(?: one)? BIN",
     r"\bany ?takk?ers (?:for|on) BIN|^ANY (?:: |, |- )?any ?takk?ers\b",
@@ -210,7 +214,8 @@ _OFFERING = words_in(
     "on next dropped brought delivered carried left took taken"
 )
 _GIVING_UP = words_in(
-    "cant cannot couldnt wont unable longer no not give hand part pass rehome let empty free going "
+    "cant cannot couldnt shant wont unable longer no not give hand part pass rehome let empty "
+    "free going "
     "lid"
 )
 _REFUSING = words_in(

@@ -14,6 +14,7 @@ from handlers.reading.arrangements.settings import setting_of
 from handlers.reading.calendar.zones import zone_wanted
 from handlers.reading.message import Message, read_message
 from handlers.reading.plaintext import plain_text
+from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
@@ -75,7 +76,7 @@ _Found = tuple[str, str] | None
 
 def wish_of(message: Message) -> Set | None:
     """The setting that a message asks for in its own words, if it can be told which and to what."""
-    if is_of_old(message) or _reminds_of_something(message.norms):
+    if is_of_old(message) or _reminds_of_something(message.norms) or _is_notice(message):
         return None
     for part in (*_parts(message), message):
         if wish := plain_wish(part):
@@ -232,6 +233,25 @@ def _reminds_of_something(norms: Sequence[str]) -> bool:
         )
         for i, norm in enumerate(norms)
     )
+
+
+def _is_notice(message: Message) -> bool:
+    """ "Reminder that the car park is shut on Friday": a neighbour reminds, and sets nothing."""
+    if message.bot or "reminder" not in message.norms[:_LED_BY]:
+        return False
+    return _NOTICE.match(" ".join(message.norms)) is not None
+
+
+_LED_BY = 5
+"""Words in which a notice says that it is one."""
+_NOTICE = Late(
+    r"(?:(?:a|an|just|only|another|quick|wee|little|friendly|gentle|kind|polite|final|last|daily|"
+    r"yet|"
+    r"and|,) )*reminder (?:(?:that|to (?:all|everyone|everybody|those|residents|parents)|for "
+    r"(?:all|"
+    r"everyone|everybody|those|residents|parents))\b|: (?!(?:on|off|at|every|\d)\b)|the (?!(?:day|"
+    r"days|night|evening|morning|time|hour|week)\b))"
+)
 
 
 def _are_of_others(norms: Sequence[str]) -> bool:

@@ -259,7 +259,7 @@ _SHARED_WORDS = (
     | words_in(
         "big old new wee little small tall fat the and one two three four five six seven eight "
         "nine ten plot room door side house number flat level shed front back top bottom end "
-        "box pot"
+        "box pot wing block unit tower ward bay"
     )
 )
 """Words of many names, by which no bin is called alone."""

@@ -39,7 +39,11 @@ def mended(norms: list[str], context: Context) -> list[str]:
 
 
 _STOPS = frozenset({"", ".", ",", ";", ":", "\n", "(", ")", "!"})
-_STATES = words_in("full sealed done ready empty closed shut buried drained due leaking")
+_STATES = words_in(
+    "full sealed done ready empty closed shut buried drained due leaking been got gone nearly "
+    "almost "
+    "starting getting going still never half stinking smelling looking bulging hissing"
+)
 """What is said of a bin: "mudrooms full" is of the mudroom."""
 
 
@@ -81,7 +85,10 @@ _NOTE = 6
 """Words of a note that gives no more than an amount, a thing and a bin."""
 _EVERYDAY = words_in(
     "hear bear wear tear fear dear near year gear rear glue clue flue shred shoe show nose hose "
-    "doze pose feed heed weed"
+    "doze pose feed heed weed room rest fine each both wall noon tall size hour late tank deck "
+    "dock "
+    "step while thank mine four nine till love forget bank lane boot coat march match most miss "
+    "east space share soon train word skip case stairs sides site hill main"
 )
 """Words that people write so often that they are slips of no name."""
 _OWN_WORDS = words_in("heater diary sliver")

@@ -81,9 +81,11 @@ def _said_to_be_called(group: Group, end: int) -> str | None:
 def _called_next(message: Message, start: int) -> str | None:
     """ "New bin, 15 litres, Alf's old one. Calling it Tetchy": the next sentence names it."""
     norms = message.norms
-    at = next((i for i in range(start, min(start + 2, len(norms) - 1)) if norms[i] in CALLED), 0)
-    if at:
-        return name_from(message, at + 1, len(norms), capital=True)
+    at = next((i for i in range(start, min(start + 4, len(norms) - 1)) if norms[i] in CALLED), 0)
+    if at and (told := name_from(message, at + 1, len(norms), capital=True)):
+        return told
+    if at and norms[at + 1] in _THE_BIN and norms[at + 2 : at + 3] and norms[at + 2] not in _NOT_SO:
+        return name_from(message, at + 2, len(norms))
     for i in range(start, min(start + _LED_BY, len(norms) - 2)):  # "they call him Tetchy"
         if norms[i] in _CALLING and norms[i + 1] in _THE_BIN and is_capital(message, i + 2):
             return name_from(message, i + 2, len(norms), capital=True)
@@ -94,6 +96,8 @@ _CALLING = CALLED | {"call", "calls"}
 _LED_BY = 8
 """Words of a sentence before the name that it gives."""
 _THE_BIN = frozenset({"it", "him", "her", "this"})
+_NOT_SO = NEVER_NAMES | frozenset({"a", "an", "quits", "off", "my", "our", "something", "names"})
+"""Behind "calling it" none of these is a name."""
 
 
 def _behind_name(norms: Sequence[str], i: int) -> int:

@@ -13,6 +13,7 @@ from handlers.reading.grouping import whole_of
 from handlers.reading.groups import Group
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import Message
+from handlers.reading.words.sense import ALWAYS
 from handlers.reading.words.vocabulary import words_in
 
 
@@ -148,6 +149,8 @@ def _lists_things(whole: Group, quantity: str) -> bool:
     """Whether each amount stands beside a thing, so that they add up ("rolls 2 lb, ham 2 lb")."""
     if _says_what_was_made(whole.norms):
         return False  # "I made a pie of 2 lb of apples. The peels, 6 oz, are in the shed"
+    if any(_tells_a_habit(whole.message, amount) for amount in whole.amounts):
+        return False
     if not _SUMMED.isdisjoint(whole.norms) or len({d.past for d in whole.days}) > 1:
         return False
     ends = {i.end for i in whole.items}
@@ -160,6 +163,12 @@ def _lists_things(whole: Group, quantity: str) -> bool:
         for a in masses
     ]
     return len(masses) > 1 and all(near)
+
+
+def _tells_a_habit(message: Message, amount: Amount) -> bool:
+    """ "Always 3 kilos of leaves to eat 200 grams": what is so each time is not put in besides."""
+    clause = message.clause_at(amount.start)
+    return clause is not None and clause.sense == "habit" and message.norms[clause.start] in ALWAYS
 
 
 _ASIDE = 4

@@ -70,6 +70,16 @@ _TAKEN = patterns(
     rf"\b{_SHALL} be (?:(?:its|qbin 's) (?:new )?(?:foster )?|(?:her|his) foster )"
     r"(?:dad|daddy|mum|mam|mom|mummy|mother|father|keeper|carer|minder|guardian|parents?|host) "
     rf"{_FROM}\b",
+    # "I'll take the turn instead of Ruth"
+    rf"{_OPEN}{_WE} (?:will|shall|can|could) (?:gladly |happily )?(?:take|do|cover|have) (?:the|"
+    rf"that|"
+    r"his|her|their|this) (?:turn|week|go|slot|stint|shift) (?:instead of|in place of|rather than|"
+    r"for) (?:qmember|you|him|her|them)\b",
+    # "I'll mind it till Sunday then"
+    rf"{_OPEN}{_WE} (?:will|shall|can) (?:(?:mind|look after|take care of) it|(?:mind|keep|look "
+    rf"after|have) (?:her|him|"
+    r"that one)) (?:till|until|til) (?:qday|(?:you|he|she|they) (?:are|is|'re|get|gets|come|comes)|"
+    r"qmember)\b",
     # "I'll get Agnes off you"
     rf"{_OPEN}{_SHALL} (?:grab|get|take|have|pick up|collect|fetch|relieve you of) {_NAMED} "
     r"(?:off|off of|from|of) (?:you|ya|yer|youse|u|thee|your hands|qmember)\b(?! 's)",
@@ -91,6 +101,11 @@ _REFUSED = patterns(
     r"(?:(?:oh|och|ach|ah|aye|sorry|no|nah|na|naw|nope|alas|qmember|,) )*"
     rf"(?:{_WE} )?(?:cant|cannot)(?: qmember)?(?: i am afraid)?(?={_WHY})"
     r"(?!.*\b(?:even|lol|wait|talk|tonight)\b)",
+    # "Someone else will have to take my week on the shed"
+    rf"{_OPEN}(?:some(?:one|body) else|another|qmember) (?:will|would|'ll|must|may|might|should|"
+    rf"needs "
+    r"to|has to|has got to) (?:(?:have|need) to )?(?:do|take|cover|have|cover for|fill) (?:my|our) "
+    r"(?:turn|week|go|slot|stint|shift|month|fortnight)\b",
     # "Stand me down this month", "count us out next week"
     rf"\b(?:stand|count|leave|rule) (?:me|us) (?:down|out)(?: for| of| on| from)? (?:this|next|"
     rf"that) {_ROUND}(?! 's)",
@@ -237,7 +252,8 @@ _FLAT = (
     _Flat(
         Decline,
         words_in(
-            "cant cannot wont stand count leave rule no pass refusal nope not decline already but"
+            "cant cannot wont stand count leave rule no pass refusal nope not decline already but "
+            "else my our"
         ),
         _REFUSED,
     ),
@@ -246,7 +262,8 @@ _FLAT = (
         words_in(
             "pleasure honour honor privilege objection objections quarrel problem difficulty issue "
             "issues manage from receive dad daddy mum mam mom mummy mother father keeper carer "
-            "minder guardian parent parents host off of let lemme give hand pass send then"
+            "minder guardian parent parents host off of let lemme give hand pass send then "
+            "instead place rather turn week till until til"
         ),
         _TAKEN,
     ),

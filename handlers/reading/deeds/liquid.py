@@ -76,6 +76,7 @@ def drawn(group: Group) -> list[Amount]:
         and of_what(group.message, a) not in ("bran", "water")
         and not _sizes_new_bin(group, a)
         and not _thins(group.message.norms, a)
+        and not _is_set_under(group.message.norms, a)
     ]
     if len(out) < 2:
         return out
@@ -91,6 +92,18 @@ def drawn(group: Group) -> list[Amount]:
     return [a for a in came_out if not a.vessel] or exact or came_out or out
 
 
+def is_only_set_under(message: Message) -> bool:
+    """ "The tap leaks, I put a bowl under": nothing is measured but what is to catch the drips."""
+    measured = message.measured()
+    return bool(measured) and all(_is_set_under(message.norms, a) for a in measured)
+
+
+def _is_set_under(norms: Sequence[str], amount: Amount) -> bool:
+    """ "Put a bowl under": what is to catch the drips, and nothing drawn off as yet."""
+    return amount.vessel and not _BENEATH.isdisjoint(norms[amount.end : amount.end + 1])
+
+
+_BENEATH = words_in("under underneath below beneath")
 _LEDGER = 5
 """Words in an entry as of a ledger, where a minus says that it came out, at most."""
 

@@ -70,6 +70,25 @@ _AT_AN_END = words_in(
 """Further words of that."""
 
 
+_FALLEN = Late(
+    r"\b(?:on (?:its|his|her) side|upside down|lying down|toppled|tumbled|tipped over|keeled over|"
+    r"(?:fell|fallen|falls|blew|blown|knocked|kicked|pushed|went|had|rolled|"
+    r"dropped)\b.{0,40}\b(?:over|"
+    r"down|off)|rolled|dropped|kicked|fox tipped)\b.*\b(?:lids?|clips?|clamps?|latch)\b.{0,20}"
+    r"\b(?:held|stayed|still on|budge[ds]?|tight|intact|survived)\b"
+)
+
+
+def is_held_in_a_fall(message: Message) -> bool:
+    """ "The shed bin blew over but the lid held": it was sealed long before."""
+    if not message.has(_HOLDING):
+        return False
+    return _FALLEN.search(" ".join(message.norms)) is not None
+
+
+_HOLDING = words_in("lid lids clip clips clamp clamps latch")
+
+
 _PART = r"(?:lids?|gaskets?|rubbers?|seals?|rings?|rims?|hinges?|clips?|catch|latch|washers?)"
 MENDED = words_in("repaired mended replaced fitted swapped greased oiled patched changed new")
 _MENDED = Late(
@@ -78,7 +97,8 @@ _MENDED = Late(
     rf"swapped|greased|oiled|patched|changed)\b|\bnew (?:\S+ )?{_PART}\b"
 )
 _SHUT_AFTER_ALL = Late(
-    r"\b(?:sealed|taped|locked|clamped|secured|latched|fastened|lidded|fortnight|weeks|ferment|fermenting)\b|"
+    r"\b(?:sealed|taped|locked|clamped|secured|latched|fastened|lidded|fortnight|weeks|ferment|"
+    r"fermenting)\b|"
     r"\b(?:closed|shut) (?:it|her|him|them|up|off|down|the|qbin|for|till|until|today|tonight|now|"
     r"last|this|yesterday)\b|\bqbin (?:is |'s |was |now )*(?:closed|shut)\b"
 )

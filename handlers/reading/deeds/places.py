@@ -3,7 +3,16 @@
 from collections.abc import Sequence
 
 from handlers.reading.deeds.placeclauses import BY, ENDS_OF, THE, WAYS, place_alone
-from handlers.reading.deeds.placewords import PLACE, UNDER, WEATHER, WHEN, is_somebody, place_from
+from handlers.reading.deeds.placewords import (
+    BEDS,
+    GREEN,
+    PLACE,
+    UNDER,
+    WEATHER,
+    WHEN,
+    is_somebody,
+    place_from,
+)
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.words.binwords import BinRef
@@ -14,12 +23,28 @@ from handlers.reading.words.vocabulary import words_in
 def place_of(group: Group, target: BinRef | None) -> str | None:
     """The free words for where it went; the ground itself if nothing more is said."""
     said = _said(group, target) or _before(group, target) or _behind_arrow(group, target)
-    said = said or _put_bare(group, target)
+    said = said or _put_bare(group, target) or _given_to(group)
     if said is None or said.lower() in _DUG:
         return place_alone(group, target) or _dug_at(group) or said
     return said
 
 
+def _given_to(group: Group) -> str | None:
+    """ "The shed bin was given to the bean bed": what in a garden was fed with it."""
+    message, verb = group.message, group.verb
+    if verb is None or verb.verb.plain not in _GIVING:
+        return None
+    norms = message.norms
+    for i in range(verb.end, group.end - 1):
+        if norms[i] == "to" and not _GARDEN.isdisjoint(norms[i + 1 : i + _NEAR]):
+            return place_from(message, i + 1, group.end, indexes(message.days))
+    return None
+
+
+_GIVING = ("give", "go", "feed")
+_GARDEN = BEDS | GREEN
+_NEAR = 5
+"""Words behind "to" among which the bed is named."""
 _DUG = words_in("ground hole trench pit dirt soil earth grun garden")
 """What anything is buried in: a place that is told besides says more."""
 

@@ -78,10 +78,19 @@ def place_from(message: Message, i: int, end: int, held: frozenset[int]) -> str 
     while stop in held and stop > i + 1 and norms[stop - 1] in _BEFORE_DAY:
         stop -= 1
     if norms[i : i + 1] and norms[i] in SOIL and (stop - i <= 2 or norms[i + 1] in PLACE):
-        after = _beyond_soil(norms, stop if stop - i <= 2 else i + 1, end, held)
+        passed = held | _deep(message)
+        after = _beyond_soil(norms, stop if stop - i <= 2 else i + 1, end, passed)
         return (place_from(message, after, end, held) if after else None) or "ground"
     text = message.text(i, stop)
     return (text[2:] if text[:2] in ("t'", "t’") else text) or None  # "under t'rhubarb"
+
+
+def _deep(message: Message) -> frozenset[int]:
+    """Indexes of the words that say how deep: "in the ground two feet down by the lilacs"."""
+    told = [a for a in message.amounts if a.quantity == "length"]
+    words = {i for a in told for i in range(a.start, a.end)}
+    ends = {a.end for a in told if message.norms[a.end : a.end + 1] in (["down"], ["deep"])}
+    return frozenset(words | ends)
 
 
 def _beyond_soil(norms: Sequence[str], start: int, end: int, held: frozenset[int]) -> int:

@@ -11,7 +11,7 @@ from handlers.reading.deeds.unnamed import is_of_unnamed_bin
 from handlers.reading.groups import Group, sentence_text
 from handlers.reading.message import Message
 from handlers.reading.people.doers import member_of
-from handlers.reading.plaintext import plain_text
+from handlers.reading.plaintext import is_asking, plain_text
 from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
@@ -265,10 +265,22 @@ HUSHED = words_in("shut")
 
 def is_sealed_before(message: Message) -> bool:
     """ "Added 500 g after it was sealed": it only says when something else was done."""
-    return message.has(BEFORE) and _SEALED_BEFORE.search(plain_text(message)) is not None
+    if not message.has(BEFORE):
+        return False
+    text = plain_text(message)
+    so_long = is_asking(message) and _SEALED_SO_LONG.search(text) is not None
+    return so_long or _SEALED_BEFORE.search(text) is not None
 
 
-BEFORE = words_in("after since")
+BEFORE = words_in("after since been")
+_SEALED_SO_LONG = Late(
+    r"\bbeen (?:sealed|shut|closed)(?: up| tight| down)? (?:(?:for|near|nearly|about|over|almost|"
+    r"some|"
+    r"now|roughly|around|just|exactly|well) )*(?:an?|one|two|three|four|five|six|ten|twelve|"
+    r"fourteen|"
+    r"\d+) (?:full |whole |good )?(?:days?|weeks?|fortnights?|months?)\b"
+)
+"""How long it is sealed by now, as it is told before a question."""
 _SEALED_BEFORE = Late(
     r"\b(?:after|since) (?:the )?(?:it|qbin|he|she|that|this) (?:(?:was|is|'s|has|had|been|got|"
     r"already) )+(?:sealed|shut|closed)\b(?!.*\b(?:sealed|shut|closed))"

@@ -41,6 +41,8 @@ def said_day(group: Group) -> Day | None:
     told = [d for d in group.days if not d.aside and not is_now(group.message, d)]
     told = [d for d in told if _tells_when(group, d)]
     told = [d for d in told if not _is_other_day(group, d)]
+    if group.verb is not None and len(told) > 1:
+        told = _beside_verb(group, told)
     just_now = next((d for d in told if is_just_now(group.message, d)), None)
     if just_now is not None:
         return just_now
@@ -49,6 +51,22 @@ def said_day(group: Group) -> Day | None:
     return next(
         (d for d in told if d.past != today or d.future != today), told[0] if told else None
     )
+
+
+def _beside_verb(group: Group, days: list[Day]) -> list[Day]:
+    """ "I was ill yesterday so I forgot: on Monday I put ...": the deed has its own day, the other
+    tells how somebody was.
+    """
+    own = next((c for c in group.clauses if c.verb is group.verb), None)
+    beside = [d for d in days if own is not None and own.start <= d.start < own.end]
+    rest = [d for d in days if d not in beside]
+    clauses = [group.message.clause_at(d.start) for d in rest]
+    norms = group.message.norms
+    away = all(c is not None and not _WAS_SO.isdisjoint(norms[c.start : c.end]) for c in clauses)
+    return beside if beside and rest and away else days
+
+
+_WAS_SO = words_in("was were am is been wasnt werent")
 
 
 def is_now(message: Message, day: Day) -> bool:
@@ -180,14 +198,19 @@ def _day_beside(groups: Sequence[Group], k: int) -> Day | None:
     sentence = groups[k].clauses[0].sentence
     if (alone := _day_leading(groups[k])) is not None:
         return alone
+    along = not _ALONG.isdisjoint(groups[k].norms) and not groups[k].days
     for other in reversed(groups[:k]):
-        if other.clauses[-1].sentence != sentence:
+        if other.clauses[-1].sentence < sentence - along:
             break
         day = said_day(other)
         tells = other.sense in ("did", "none", "habit")  # "yesterday night I pour it out, got 1 L"
         if day is not None and tells:
             return day
     return _day_behind(groups, k, sentence)
+
+
+_ALONG = words_in("too also afterwards aswell straightaway")
+"""Words that tell a deed with the one before it: "sealed it too"."""
 
 
 def _day_leading(group: Group) -> Day | None:

@@ -26,11 +26,12 @@ _WHOSE_ELSE = Late(
     r"\bwhose (?:turn|go|week|job)(?: is it| is)? for (?:the|a|an) (?!qbin\b|bins?\b|buckets?\b|"
     r"drain|"
     r"seal|bran|tap\b|week|month|rota|keep|bury|burial|scraps|leachate|juice|starter|lot\b|bokashi|"
-    r"compost|layer|trench|dig|empty|caddy|pail|tub|drum|one\b|next|turn|peel|food|kitchen|barrel)[a-z]+|"
+    r"compost|layer|trench|dig|empty|caddy|pail|tub|drum|one\b|next|turn|peel|food|kitchen|"
+    r"barrel)[a-z]+|"
     r"\bwhose (?!qbin\b|bins?\b|buckets?\b|turn\b|go\b|week\b|tub\b|pail\b|job\b)[a-z]+ is "
     r"(?:loose|"
     r"barking|crying|ringing|beeping|outside|this|"
-    r"that|blocking|parked|in the way)\b|"
+    r"that|blocking|parked|in the way|on|by|outside|under|behind|in front)\b|"
     r"\bwhose go is it , i have moved\b|"
     r"\bwho (?:is |'s )?(?:has|have|got|looking after|minding|feeding|walking) (?:the )?qbin 's "
     r"(?!lid\b|tap\b|scoop\b|bran\b)[a-z]+|"
@@ -118,7 +119,8 @@ _GROWN_ELSEWHERE = (
     r"bathroom|shower|ceiling|walls?|windows?|window ?sills?|curtains?|tent|shoes|jacket|mattress|"
     r"grout|tiles|carpet|sofa|boat|sourdough|salami)\b|"
     r"\bmou?ld(?: \w+)? on (?:(?:the|my|our|some) )*(?:jam|marmalade|cheese|bread|loaf|cake|"
-    r"yogh?urt|chutney|curd|honey|butter)\b.{0,60}\b(?:scrape|eat|eating|edible|toast|poison\w*|ill)\b"
+    r"yogh?urt|chutney|curd|honey|butter)\b.{0,60}\b(?:scrape|eat|eating|edible|toast|poison\w*|"
+    r"ill)\b"
 )
 """A growth that is asked about on a plant, a wall or one's breakfast."""
 _CARRIED = (
@@ -149,6 +151,14 @@ _KEPT = (
 )
 BESIDE_BINS: dict[str, Late] = {
     "accept": Late(
+        r"^(?!.*\b(?:turn|week|month|take (?:it|her|him|the|over)|have it|host|keep)\b).*"
+        r"\b(?:(?:that|this|it|that one|the \w+)(?: is|'s| 's) (?:mine|ours|my \w+)|mine has|mine "
+        r"is|"
+        r"mine 's)\b.{0,60} i (?:will|shall|can) .{0,40}\bqbin\b|"
+        r"^(?:(?:ok|cool|great|,) )*i (?:will|shall) (?:swing|pop|nip|drop|stop|call|come|go|run|"
+        r"be) "
+        r"(?:by|in|into|round|over|down|up|past|at|to)(?: to| at| by)? (?:the |your )?qbin\b"
+        r"(?!.*\b(?:it|her|him|take|collect|fetch|get|pick|grab|turn|mind|keep|swap)\b)|"
         r"\b(?:take|taking|bring|drop|dropping|leave|put|carry|move|pick|collect|get|fetch)\b"
         r"(?! (?:my name|me|us|it|him|her)\b)(?:(?!qbin\b)[^.,!?]){1,30} "
         r"(?:in|into|to|at|by|from|behind|outside|near) (?:the )?qbin\b|"
@@ -198,6 +208,12 @@ BESIDE_BINS: dict[str, Late] = {
         r"\bqbin (?:is )?(?:called|named) (?:scratch|delete|undo|strike|cancel|forget)\b"
     ),
     "offer": Late(
+        r"\b(?:want|wants|wanted|need|needs|like|love|have|has|trying|going) to (?:change|fix|"
+        r"mend|paint|"
+        r"hang|drill|clean|install|replace|repair|rewire|hoover|sweep|put up|take down|swap) "
+        r"(?:(?:the|an?|my|our|some|that|new|old) )*(?!(?:qbin|bins?|buckets?|turns?|weeks?|go|"
+        r"slot|"
+        r"days?|keepers?|rota|with|over)\b)[a-z]+\b|"
         rf"^(?!.*\b(?:{_KEPT})\b)(?:.*\b)?(?:(?:give|giving|lend|lending) (?:me|us) (?:an? )?"
         r"(?:extra )?hand|for a (?:hand|lift)|(?:to|you) help(?: me| us)?|"
         r"have (?:a|five|ten|\d+) (?:mo|moment|minutes?|mins?|sec|second)|would you mind \w+ing|"
@@ -212,7 +228,12 @@ BESIDE_BINS: dict[str, Late] = {
         r"at|near|on|outside|beside|behind|from) (?:the )?qbin\b.{0,30}\bwhoever (?:wants|needs|"
         r"fancies|likes)\b"
     ),
-    "ask bin": _ROOM_ELSE,
+    "ask bin": Late(
+        rf"{_ROOM_ELSE.source}|\bhow much (?:is|are|was|for) an? (?!qbin\b|bins?\b|bucket)[a-z]+|"
+        r"\bwhat(?: is| 's|s) in (?:the|that|this|my|your|his|her) (?!qbin\b|bins?\b|buckets?\b|"
+        r"tub\b|"
+        r"drum\b|barrel\b|caddy\b)[a-z]+ (?:on|in|by|at|from|outside|behind|under) (?:the )?qbin\b"
+    ),
     "ask help": Late(
         r"\bwhat do you say to\b|"
         r"\bwhat (?:do|can|did|could|should|will) (?:i|we|you|they) (?:all )?(?:feed|give|call|"
@@ -224,7 +245,15 @@ BESIDE_BINS: dict[str, Late] = {
         r"\blist (?:of|for) who\b|\bwho brings what\b"
     ),
     "ask batch": _BRAN_OF_BEASTS,
-    "ask dose": _BRAN_OF_BEASTS,
+    "ask dose": Late(
+        rf"{_BRAN_OF_BEASTS.source}|"
+        r"^(?:(?:hi|hey|all|i|we|just|still|,) )*(?:need|want|after|short of|looking for) "
+        r"(?:[\d.]+ ?|an? |half an? |two |three )(?:kg|kilos?|g|grams?|lbs?|pounds?|oz|litres?|"
+        r"pints?|cups?) "
+        r"of (?!bran\b|starter\b|bokashi\b)[a-z]+(?: [a-z]+)?(?: ?[,.?])* (?:any(?:one|body)|"
+        r"some(?:one|"
+        r"body)|who|please|if|for)\b"
+    ),
     "ask starter": _BRAN_OF_BEASTS,
     "ask allowed": Late(
         rf"{_FOR_MOUTHS.source}|{_REMINDS.source}|{_CARRIED}|"
@@ -232,6 +261,8 @@ BESIDE_BINS: dict[str, Late] = {
     ),
     "ask due": Late(
         r"^(?:and |so |er )?which (?:one|qbin|bin) ?\??$|"  # a neighbour asks back
+        r"\b(?:when|what time) (?:does|do|will|did) (?:the )?qbin (?:open|close|shut)(?: up)?"
+        r"(?= today| tomorrow| on| now| this| qday|$)|"
         r"\bsince when\b|\bmeans? (?:it |that )?when\b|^why bother\b|\bcount our weeks\b"
     ),
 }

@@ -70,6 +70,8 @@ DRAINED = else_of(
     r"\bdrained (?:the |my |our )?washing machine\b.*|"
     r"^(?!.*\bqbin\b)(?:(?:oh|so|and|ugh|,) )*(?:the|my|our) (?:washing machine|dishwasher|"
     r"tumble dryer|boiler|radiator|van|mower|engine|boat)\b.{0,40}\b(?:drained|emptied) it\b.*|"
+    r"\bwatered (?:the|my|our|all the) (?!qbin)(?!.*\bwith (?:it|that|this|them|the|"
+    r"some)\b)[^.;!?]*|"
     r"\b(?:car park|road|pitch|lane|street|playground)(?: (?:at|by|of) (?:the )?qbin)? "
     r"(?:\w+ )?"
     r"drained\b|\bdrew (?:off )?an? (?:pint|half) of (?:bitter|ale|stout|lager|mild)\b|"
@@ -112,7 +114,7 @@ DRAINED = else_of(
     "buffalo bled park road pitch lane street "
     "playground bitter stout lager mild drips dripping leaks leaking choir guests crowd "
     "congregation band club party regulars storm rain rains flood floods thaw flooded "
-    "flooding awash",
+    "flooding awash watered",
     r"\b(?:drain|drew|drawn|siphon|syphon|poured|tap\b)|"
     r"\b(?:from|off|out of) (?:the |our )?qbin\b(?! (?:roof|gutter|engine|heater|boiler|"
     r"window))",

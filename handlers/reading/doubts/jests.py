@@ -4,11 +4,13 @@ from handlers.reading.message import Message
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
-CUES = words_in(
+_JESTING = words_in(
     "jk jks kidding joking dreams dream universe psych psyche fools fool not nobody noone upon "
     "knock said tell dreamt dreamed bar call cross say hear one no nope nah "
     "believe doubt doubts"
 )
+_SWEARING = words_in("day minute moment second first more nothing")
+CUES = _JESTING | _SWEARING
 """Words without one of which nothing is taken for a jest."""
 _JEST = Late(
     r"^(?:(?:lol|haha) )?jks?\b(?! (?:it|that|rowling))|\bjks?(?= lol| haha| [.!☺]|$)|"
@@ -25,6 +27,14 @@ _JEST = Late(
     r"^[^?.,;:]+ \? (?:no|nope|nah)(?: , (?:that|it) was [^,.]+)?(?: [!.☺])*$|"
     r"\bnot really(?: [!.☺])*$"
 )
+_SWORN = Late(
+    r"(?:(?:and|but|well|,) )*(?:(?:the (?:day|minute|moment|second)|the first \w+|(?:one|1) more "
+    r"\w+) "
+    r"(?:.{1,60} (?:is the day|is when|and i|and im|and we|i am|im|i 'm|i quit|i resign|i leave|we "
+    r"leave)\b|.{1,40} i (?:will|shall|would)\b)|"
+    r"nothing (?:scares|frightens|worries|haunts) me (?:more than|like|as much as)\b)"
+)
+"""What somebody will do once it comes to that: "the day I see a rat in there I'm off"."""
 _ONLY = Late(
     r"(?:(?:lol|haha\w*|ha|ok|sorry|no|just|only|i am|was|i was|that was|it was) )*"
     r"(?:jks?|kidding|joking|psyche?|april fools?|a joke)(?: (?:lol|haha\w*|all|guys|folks|sorry))*"
@@ -43,7 +53,7 @@ _JOKE = Late(
 
 def is_joke(message: Message) -> bool:
     """Whether it is told as a riddle or a story for laughs."""
-    return message.has(CUES | _WHY) and _JOKE.search(" ".join(message.norms)) is not None
+    return message.has(_JESTING | _WHY) and _JOKE.search(" ".join(message.norms)) is not None
 
 
 _WHY = words_in("why")
@@ -51,7 +61,9 @@ _WHY = words_in("why")
 
 def is_jest(message: Message) -> bool:
     """Whether the words take back what the message tells."""
-    if not message.has(CUES):
+    if message.has(_SWEARING) and _SWORN.match(" ".join(message.norms)) is not None:
+        return True
+    if not message.has(_JESTING):
         return False
     return _JEST.search(" ".join(message.norms)) is not None or is_joke(message)
 

@@ -108,12 +108,32 @@ _THEIR_OWN = Late(
     r"(?:we have|we had|we ve|we've|they have|they had|there is|there's|there was|they keep)\b"
 )
 """Whoever it is told of has a bin of her own, whatever ours are called."""
+_HEAPS = words_in(
+    "wormery wormeries worm compost composter heap heaps cone tumbler midden allotment"
+)
+_HEAP = (
+    r"(?:wormer(?:y|ies)|worm (?:farm|bin|tower)s?|composters?|(?:compost |muck |allotment "
+    r")?heaps?|"
+    r"compost(?:ing)? (?:bin|pile|tumbler)s?|green cones?|hot ?bins?|(?<= 's )compost|(?<=his "
+    r")compost|"
+    r"(?<=her )compost|(?<=their )compost|(?<=s )compost)"
+)
+_ON_A_HEAP = Late(
+    rf"\b{_HEAP}\b.{{0,80}}\b(?:he|she|they|someone|somebody|some (?:idiot|fool|clown)|mum|dad|"
+    r"the (?:kids|neighbours|neighbors)) (?:(?:has|have|had|must|ve|'ve|'s|probably|just|only) )*"
+    r"(?:put|puts|chucked|tipped|threw|dumped|added|emptied|bunged|lobbed)\b|"
+    r"\b(?:he|she|they|mates?|friend|bloke|guy|woman|neighbour|neighbor|cousin|uncle|aunt|auntie|"
+    r"brother|sister|boss|mum|dad|nan|gran|grandad)(?: \w+){0,3} (?:put|puts|chucked|tipped|threw|"
+    r"dumped|added|emptied|bunged|lobbed) [^.;!?]{1,50} (?:in|into|on|onto) "
+    rf"(?:(?:the|a|his|her|their) )?{_HEAP}\b"
+)
+"""What others put on a heap or into a wormery."""
 _RECALLING = words_in("remember remembers")
 _RECALLED = Late(
     r"^(?:(?:hey|ha|haha|lol|oh|and|so|do|does|you|u|ye|yous|anyone|anybody|who|,) )*remembers? "
     r"(?:when|how|(?:that|the) (?:time|day|year|night|week)|last|to)\b"
 )
-CUES = _LONG_AGO | _SHOWN | _AFAR | _RECALLING
+CUES = _LONG_AGO | _SHOWN | _AFAR | _RECALLING | _HEAPS
 """Words without one of which nothing is taken for that."""
 _OURS = Late(
     r"\b(?:so|but|anyway|anyhow|today|tonight|now|yesterday|meanwhile|instead|"
@@ -195,7 +215,11 @@ def is_on_screen(message: Message) -> bool:
 
 def is_of_others(message: Message) -> bool:
     """Whether it is of bins that relatives and strangers keep elsewhere, and of none of ours."""
-    if message.members or not message.has(_AFAR) or len(message.sentences) > _SENTENCES:
+    if message.members or len(message.sentences) > _SENTENCES:
+        return False
+    if message.has(_HEAPS) and not any(ref.name for ref in message.bins):
+        return _ON_A_HEAP.search(" ".join(message.norms)) is not None
+    if not message.has(_AFAR):
         return False
     if _THEIR_OWN.search(" ".join(message.norms)):
         return not _OWN_DEED.search(plain_text(message))

@@ -65,7 +65,44 @@ def _is_served(message: Message) -> bool:
 
 def is_eaten(message: Message) -> bool:
     """Whether the words say that another mouth had it, and no bin."""
-    return _is_served(message) or _beside_bin(message) or _had_elsewhere(message)
+    if _is_served(message) or _beside_bin(message) or _had_elsewhere(message):
+        return True
+    return message.has(_EATING) and _is_polished_off(message)
+
+
+def _is_polished_off(message: Message) -> bool:
+    """ "The lads scoffed 2 kg of toffee in the shed": a bin that "scoffed" them is fed."""
+    text = named_text(message)
+    if _WHO_ATE.match(text) is not None:
+        return True
+    return _POLISHED_OFF.search(text) is not None and _LEFT_OVER.search(text) is None
+
+
+_EATING = words_in(
+    "scoffed demolished wolfed devoured guzzled inhaled necked munched nibbled troughed through "
+    "hoovered polished carried ate eaten nicked pinched swiped"
+)
+_POLISHED_OFF = Late(
+    r"(?<!\bqbin)(?<!\bqbin has)(?<!\bqbin have) (?:scoffed|demolished|wolfed(?: down)?|devoured|"
+    r"guzzled|inhaled|necked|munched(?: through)?|nibbled|troughed|(?:got|went|gone) through|"
+    r"hoovered up|polished off|carried off|nicked|pinched|swiped|"
+    r"(?<=ers )ate|(?<=ors )ate|(?<=kids )ate|(?<=twins )ate|(?<=guests )ate|(?<=gulls )ate|"
+    r"(?<=squirrels )ate|(?<=foxes )ate|(?<=raccoons )ate|(?<=crows )ate) "
+    r"(?:(?:the|all|about|nearly|over|almost|whole|another) )*"
+    r"(?:[\d.]+ ?|an? |half an? |half |one |two |three |four |five |six |ten )+(?:kg|kgs|kilos?|g|"
+    r"grams?|lbs?|pounds?|oz|ounces|l|litres?|liters?|pints?)\b"
+)
+_WHO_ATE = Late(
+    r"(?:(?:so|ok|and|right|,) )*who (?:has |'s |the hell )?(?:ate|eaten|scoffed|nicked|pinched|"
+    r"swiped|"
+    r"polished off|finished)\b"
+)
+_LEFT_OVER = Late(
+    r"\b(?:peel\w*|skins?|scraps?|leftovers?|rinds?|bones?|shells?|cores|crusts|husks|stones|pits|"
+    r"stems|tops|rest|what(?: is|'s)? left|(?:to|into|feed|fed|for) (?:the |our )?qbin)\b|"
+    r"\b(?:so|then|only|plus|before)\b.*\bqbin\b"
+)
+"""What is left of a meal, and goes into a bin."""
 
 
 def _beside_bin(message: Message) -> bool:
@@ -91,7 +128,7 @@ _AT_TABLE = words_in(
     "birds worms mice rats neighbours neighbors street kids children lads team crew guests whole",
     "lie vet doctor slimming ramadan weigh gone",
 )
-CUES = _CUES | _AT_TABLE | _TO_TABLE
+CUES = _CUES | _AT_TABLE | _TO_TABLE | _EATING
 _HAD = Late(
     rf"\b(?:fed|gave|feeding|giving) {_OWNER}?(?:{_BEASTS}|{_PEOPLE})\b|"
     rf"\b{_OWNER}?{_BEASTS} (?:got|had|ate|have had|finished)\b|"

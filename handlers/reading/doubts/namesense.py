@@ -215,15 +215,38 @@ _HUTCHES = (
     "cow cows dog dogs cat cats ferret ferrets pigeon pigeons"
 )
 _NEXT_DOOR = "neighbour neighbours neighbor neighbors"
+_FITTINGS = (
+    "fridge freezer drain drains toilet toilets loo sink carpet curtains sofa microwave oven "
+    "kettle "
+    "lift hallway stairwell shower bath mattress"
+)
+_BREWS = (
+    "beer wine cider mead ale kombucha kimchi sauerkraut kraut sourdough kefir milk bait cheese"
+)
+_CAUGHT = Late(
+    r"\b(?:cats?|dogs?|kitten|puppy|terrier|owl|fox) (?:\w+ )?(?:brought|caught|dragged|killed|"
+    r"left|"
+    r"chased|ate|dropped) (?:\w+ ){0,3}(?:mouse|mice|rats?|vole|bird)\b"
+)
+"""What a beast has brought home is no sign of a bin."""
 _ELSEWHERE_CUES = words_in(
-    f"{_HUTCHES} {_NEXT_DOOR} door kerb curb kerbside curbside pavement flies fly wasps"
+    f"{_HUTCHES} {_NEXT_DOOR} door kerb curb kerbside curbside pavement flies fly wasps "
+    f"{_FITTINGS} {_BREWS} "
+    "kitten puppy terrier owl fox"
 )
 _ELSEWHERE = Late(
     rf"\b(?:{_HUTCHES.replace(' ', '|')})(?: ?'s?)? qbin\b|"
     rf"\b(?:{_NEXT_DOOR.replace(' ', '|')}|next door)(?: ?'s?)? qbin\b|"
-    r"\bqbin (?:is |out |bin )*(?:at|on|by) the (?:kerb|curb|kerbside|curbside|pavement)\b"
+    r"\bqbin (?:is |out |bin )*(?:at|on|by) the (?:kerb|curb|kerbside|curbside|pavement)\b|"
+    rf"\b(?:{_FITTINGS.replace(' ', '|')}) (?:smells?|stinks?|reeks?|pongs?|hums?|honks?) "
+    r"(?:\w+ ){0,2}(?:in|at|of|on) (?:the )?qbin\b"
 )
-_FROM_ROOM = Late(r"\b(?:flies|fly|wasps) (?:from|out of|round|around|outside) (?:our|my) qbin\b")
+_FROM_ROOM = Late(
+    r"\b(?:flies|fly|wasps) (?:from|out of|round|around|outside) (?:our|my) qbin\b|"
+    rf"\bqbin (?:'s )?(?:{_FITTINGS.replace(' ', '|')})\b|"
+    rf"\b(?:{_FITTINGS.replace(' ', '|')}|{_BREWS.replace(' ', '|')}) (?:in|at|of|on) (?:the "
+    rf")?qbin\b"
+)
 
 
 def is_seen_elsewhere(message: Message) -> bool:
@@ -231,7 +254,7 @@ def is_seen_elsewhere(message: Message) -> bool:
     if not message.has(_ELSEWHERE_CUES) or len([ref for ref in message.bins if ref.known]) != 1:
         return False
     text = plain_text(message)
-    if _ELSEWHERE.search(text) is not None:
+    if _ELSEWHERE.search(text) is not None or _CAUGHT.search(text) is not None:
         return True
     room = any(ref.place and not ref.plain for ref in message.bins)
     return room and _FROM_ROOM.search(text) is not None

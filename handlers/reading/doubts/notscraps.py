@@ -1,16 +1,21 @@
 """Amounts that are told like a layer's, of what went into no bin: body weight, catches, spills."""
 
 from handlers.reading.doubts.notscrapturns import AMOUNT, TURNS
+from handlers.reading.doubts.servedturns import SERVED
 from handlers.reading.food.notfood import BITS, STUFFS, is_of_stuff
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text, with_people
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
-CUES = words_in(" ".join(cues for cues, _ in TURNS))
+_TURNS = (*TURNS, *SERVED)
+CUES = words_in(" ".join(cues for cues, _ in _TURNS))
 """Words without one of which nothing here is said."""
-_PATTERNS = tuple((words_in(cues), Late(turns)) for cues, turns in TURNS)
-_MANY = words_in("recipe room history banquet croutons anvil freezer potluck")
+_PATTERNS = tuple((words_in(cues), Late(turns)) for cues, turns in _TURNS)
+_MANY = words_in(
+    "recipe room history banquet croutons anvil freezer potluck since carving courier bring "
+    "shelter stall"
+)
 _OF_MANY = [cues for cues, _ in _PATTERNS if not cues.isdisjoint(_MANY)]
 """Those beside which more than one amount may stand."""
 _PUT_IN = Late(

@@ -83,7 +83,7 @@ SEEN = Else(
         r"\b(?:smells?|feels?|looks?) like (?:snow|rain|winter|summer|spring|autumn|"
         r"christmas|thunder|"
         r"a storm)\b|"
-        r"\bpool (?:ph|temp|temperature|water|is)\b|"
+        r"\bpool (?:ph|temp|temperature|water|is|'s|was|at|hit)\b|"
         r"\bph (?:of|in) the (?:pool|pond|tank|soil|bed|lawn)\b|"
         r"\bin the (?:bag|sack|jar) ,? ?not (?:in )?(?:the )?(?:qbin|bin)\b.*|"
         r"\bseptic tank\b|\bdown the septic\b|\bcesspit\b|"

@@ -29,11 +29,37 @@ _SHUT_FOR = Late(
 """What shuts a room, a school or a depot, and no lid."""
 
 
+_SHUT_TILL = Late(
+    r"^(?!.*\b(?:lids?|bran|scraps|juice|leachate|taps?|taped?|airtight|bokashi|ferment\w*|brim|"
+    r"labell?(?:ed)?|full|bury|burial|drain\w*)\b).*\bqbin (?:(?:is|was|'s|has|been|now|all) )*"
+    r"(?:closed|shut) (?:till?|until|for|again|on|at|by|down|over)\b(?P<why>.*)$"
+)
+_OPENS_DAILY = words_in(
+    "cafe café canteen cafeteria restaurant bakery bistro tearoom pub bar shop store kiosk stall "
+    "school nursery kindergarten college library clinic surgery museum gallery theatre gym pool "
+    "salon barber chapel church mosque temple synagogue gurdwara office depot studio market"
+)
+"""What a place is called that keeps hours of its own."""
+_WHY_SHUT = Late(
+    r"[,;.:(—-] ?(?:(?:and|so|as|cos|because) )?(?:they|he|she|the (?:guy|man|woman|owners?|staff|"
+    r"landlord|caretaker|teacher|sign)|teacher|owners?|staff|sign|family|holidays?|wedding|funeral|"
+    r"leave|illness|sick)\b|\b(?:further notice|(?:family|personal|health) reasons|last (?:year|"
+    r"month|spring|summer|autumn|winter)|for good|the season)\b|\bsays the \w+$"
+)
+
+
 def is_premises_shut(message: Message) -> bool:
     """ "Depot closed today, strike", "school closed early": the place, and no bin was sealed."""
     if not message.has(_SHUT) or _says_bin(message):
         return False
-    return _SHUT_FOR.search(plain_text(message, days=True)) is not None
+    text = plain_text(message, days=True)
+    if _SHUT_FOR.search(text) is not None:
+        return True
+    till = _SHUT_TILL.search(text)
+    if till is None:
+        return False
+    named = {norm for ref in message.bins for norm in message.norms[ref.start : ref.end]}
+    return not _OPENS_DAILY.isdisjoint(named) or _WHY_SHUT.search(till["why"]) is not None
 
 
 def _says_bin(message: Message) -> bool:
@@ -61,7 +87,8 @@ _FEASTS = (
     r"(?:(?:film|movie|quiz|games?|bingo|curry|soup|music|open mic|poetry|book|craft|pizza|pudding|"
     r"dance|karaoke) (?:night|evening|afternoon|club|lunch|supper)|coffee mornings?|"
     r"(?:cream |afternoon )teas?|party|parties|supper|lunch|dinner|breakfast|brunch|picnic|"
-    r"potluck|barbecue|bbq|concert|recital|rehearsal|ceilidh|social|gathering|celebration|reception|"
+    r"potluck|barbecue|bbq|concert|recital|rehearsal|ceilidh|social|gathering|celebration|"
+    r"reception|"
     r"wake|christening|workshop|screening|fete|fair|open day|open house|get-together|"
     r"jumble sale|bake sale|cake sale|bingo|karaoke|meeting|agm|talk|exhibition)"
 )
@@ -110,5 +137,29 @@ def is_thing_there(message: Message) -> bool:
     return _THING_THERE.search(plain_text(message)) is not None
 
 
-CUES = _SHUT | _TORN | _FEAST_CUES | _DONE_TO
+_LEAKY = words_in(
+    "drip drips dripping dripped leak leaks leaking leaked overflowed overflowing burst"
+)
+_HOUSE = (
+    r"(?:(?:sink|basin|bath|shower|toilet|loo|cistern|roof|gutter|ceiling|skylight|window|radiator|"
+    r"boiler|geyser|pipe|hose|hosepipe|fridge|freezer|dishwasher|dehumidifier|aircon|washer|"
+    r"(?:washing|coffee|ice) machine|water (?:butt|tank|heater|meter)|downpipe|drainpipe|"
+    r"(?:outside|garden|kitchen|bath|bathroom|mains|standpipe) tap)s?|"
+    r"(?:tap|standpipe|spigot)s? (?:by|beside|near|outside|behind|opposite|next to|across from|at|"
+    r"round) (?:the |our )?qbin)"
+)
+_HOUSE_LEAKS = Late(
+    rf"\b{_HOUSE}\b(?: \S+){{0,6}}? (?:drips?|dripp(?:ing|ed)|leak(?:s|ing|ed)?|overflow(?:ed|ing)|"
+    r"burst)\b(?!.*\b(?:drain(?:ed|ing)?|juice|liquid|liquor|leachate|bins?|scraps|bran)\b)"
+)
+
+
+def is_house_leaking(message: Message) -> bool:
+    """ "The sink by the shed drips, emptied two litres from under it": water of the house."""
+    if not message.has(_LEAKY) or sum(ref.name is not None for ref in message.bins) > 1:
+        return False
+    return _HOUSE_LEAKS.search(plain_text(message)) is not None
+
+
+CUES = _SHUT | _TORN | _FEAST_CUES | _DONE_TO | _LEAKY
 """Words without one of which it is the bin."""

@@ -59,6 +59,7 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         out = [act for act in out if not (isinstance(act, Ask) and act.topic == "due")]
     if any(isinstance(act, Ask) and act.topic == "allowed" for act in out):
         out = [act for act in out if not _is_bare_dilution(act)]
+    out = [act for act in out if not _is_ruled_out(act, out, message)]
     if len(message.sentences) == 1 and any(_asks_of(act, "bran") for act in out):
         out = [act for act in out if not _asks_of(act, "batch", "dose", "starter")]
     if len(message.sentences) == 1 and any(ON_THAT in act.rules for act in out):
@@ -78,6 +79,24 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
     ]
 
 
+def _is_ruled_out(act: Act, acts: Sequence[Act], message: Message) -> bool:
+    """Whether another act in the same words leaves no room for it."""
+    match act:
+        case Ask(topic="starter"):
+            made = any(_asks_of(other, "batch") for other in acts)
+            return made and message.has(_INGREDIENTS) and not message.has(_LEFT)
+        case Later() if _is_weak(act, Later):
+            kept = any(isinstance(other, Accept) for other in acts)
+            return kept and not message.has(_REMINDED)
+        case Done() if _is_weak(act, Done) and message.has(_DID):
+            put = any(isinstance(other, Layer) for other in acts)
+            return put and _DONE_WITH_BIN.search(plain_text(message)) is not None
+        case Amend() if _is_weak(act, Amend) and message.has(_NOT_OURS):
+            struck = any(isinstance(other, Retract) for other in acts)
+            return struck and _OF_ANOTHER.search(plain_text(message)) is not None
+    return False
+
+
 def _is_of_trench(act: Act, acts: Sequence[Act], message: Message) -> bool:
     """Whether a question beside that about a trench only asks for it again: its sides are no bed,
     and how long it is to be is no time.
@@ -89,6 +108,20 @@ def _is_of_trench(act: Act, acts: Sequence[Act], message: Message) -> bool:
     return timed or (topic == "bed" and not message.has(_BEDS))
 
 
+_DID = words_in("done did")
+_DONE_WITH_BIN = Late(r"\b(?:done|did) (?:(?:the|our|my) )?qbin\b(?! (?:is|was|'s)\b)")
+""" "Done the shed, 2 kg": what was done to it is told, and no reminder answered."""
+_NOT_OURS = words_in("not wasnt isnt wrong")
+_OF_ANOTHER = Late(
+    r"\b(?:not|wasnt|isnt|not even) (?:ours|mine|our (?:bin|bucket|scraps)|my (?:bin|bucket|"
+    r"scraps)|for "
+    r"(?:us|the bin|here)|(?:any )?of our (?:bins|buckets)|the bin)\b"
+)
+"""What was struck out was of no bin of ours, and is put right by nothing."""
+_INGREDIENTS = words_in("molasses treacle sugar jaggery gur honey syrup whey yeast culture")
+_LEFT = words_in("left enough more last lasts run running ran out have")
+_REMINDED = words_in("remind reminder nag ask ping nudge later bot")
+"""Words beside which a day "till" which somebody keeps a bin is not all that is said."""
 _WHEN = words_in("when ready due")
 
 

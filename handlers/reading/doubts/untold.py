@@ -8,7 +8,14 @@ from handlers.reading.deeds import spoons
 from handlers.reading.deeds.bran import DENIED, MIXED_WITH, is_to_be_mixed, is_without_bran
 from handlers.reading.deeds.liquid import DRAINED, is_of_fat
 from handlers.reading.deeds.notburied import PLANTED, is_planting
-from handlers.reading.deeds.peeks import CLOSED_WELL, LIDS, MENDED, is_closed_well, is_mended
+from handlers.reading.deeds.peeks import (
+    CLOSED_WELL,
+    LIDS,
+    MENDED,
+    is_closed_well,
+    is_held_in_a_fall,
+    is_mended,
+)
 from handlers.reading.deeds.sealed import BEFORE, HUSHED, is_hush, is_sealed_before
 from handlers.reading.deeds.spoons import is_of_spoons, is_put_on
 from handlers.reading.doubts import (
@@ -61,6 +68,7 @@ from handlers.reading.doubts.otherwise import is_of_else
 from handlers.reading.doubts.outlook import is_ahead, is_outlook, is_plan
 from handlers.reading.doubts.premises import (
     is_feast_held,
+    is_house_leaking,
     is_premises_shut,
     is_thing_there,
     is_torn_up,
@@ -120,6 +128,8 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_torn_up, frozenset({"bury"})),
     (is_feast_held, _LAYER),
     (is_thing_there, frozenset({"seal", "drain", "bury"})),
+    (is_house_leaking, frozenset({"layer", "drain", "observe"})),
+    (is_held_in_a_fall, frozenset({"seal"})),
 )
 """What a message may be, and the kinds of record that such a message does not tell."""
 _CUES = frozenset[str]().union(

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from handlers.practice.kinds import Kind
 from handlers.reading.food.items import Item
 from handlers.reading.words.marks import Mark
+from handlers.reading.words.verbs import has_begun
 from handlers.reading.words.vocabulary import Food, words_in
 
 
@@ -26,7 +27,7 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
         return True
     if _is_verb_here(norms[mark.start], behind) or (norms[mark.start] == "mayo" and before == "de"):
         return True  # "stock is left", "cinco de mayo"
-    if norms[mark.start] == "marge" and (before in _CALLED or not _DOING.isdisjoint(behind)):
+    if _is_called_so(norms, mark.start, before, behind):
         return True
     if norms[mark.start] in _LIVING and behind and behind[0] in _LOOKING_ON:
         return True
@@ -136,6 +137,18 @@ _COLOURS = words_in(
 _COLOURED = words_in("one ones bin bins bucket barrel lid tub drum pail container")
 _IS = words_in("is are was were all turned went bright")
 _WHOSE = words_in("my your his her our their me ur light heavy brave")
+
+
+def _is_called_so(norms: Sequence[str], i: int, before: str, behind: Sequence[str]) -> bool:
+    """Marge who did it, "B wing" and "the east wing" where people live, a bin that was begun."""
+    if norms[i] == "marge":
+        return before in _CALLED or not _DOING.isdisjoint(behind)
+    if norms[i] == "wing":
+        return len(before) == 1 or before in _SIDES
+    return has_begun(norms, i)
+
+
+_SIDES = words_in("east west north south left right new old guest school hospital maternity")
 
 
 def _is_verb_here(norm: str, behind: Sequence[str]) -> bool:

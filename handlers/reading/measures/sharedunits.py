@@ -193,7 +193,10 @@ def _for_bin(
     lot = before[0]
     led = place.before in _PARTED or place.i - 1 in taken  # "2 shed 3 hall"
     part = led and place.value * lot.factor < lot.value
-    if part and any(w.norm in _SPLIT for w in words[lot.end : place.i]):
+    parted = any(w.norm in _SPLIT for w in words[lot.end : place.i])
+    if part and (
+        parted or any(w.norm in _TOTAL for w in words[max(0, lot.start - 2) : lot.end + 2])
+    ):
         straight = place.end in taken  # "6 kg split: 4 shed, 2 hall"
         behind = at + (norm_at(words, at) in ("the", "our", "my"))
         if straight or (place.after in _TO_BIN and behind in taken):
@@ -210,6 +213,7 @@ def _for_bin(
 
 
 _SPLIT = words_in(": split divided shared parted")
+_TOTAL = words_in("total altogether overall")
 _PARTED = LISTED | {":", "-", "—", "(", ".", "\n", "into", "split", "divided"}
 _TO_BIN = words_in("in into to for from off")
 _PUT = words_in("put took tipped added chucked dumped went gave threw")

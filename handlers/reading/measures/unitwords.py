@@ -34,6 +34,8 @@ _MASS = {
     "gramm grammi grammo gramas gramow gramy",
     "milligram": "mg mgs milligram milligrams milligramme milligrammes",
     "hectogram": "etto etti",
+    "decagram": "dkg dkgs dag dags deka dekas dekagram dekagrams dekagramm decagram decagrams "
+    "decagramme decagrammes",
     "metric_pound": "pfund",
     "pound": "lb lbs pound pounds pund pun libra libras livre livres #",
     "stone": "stone stones",

@@ -66,6 +66,13 @@ _DOSE = Late(
     rf"(?:more|less|extra|double|as much) {_BRAN}\b|"
     rf"\b(?:thin|light) (?:dusting|layer) of {_BRAN}\b|\bwhat 's that in (?:grams of )?{_BRAN}\b"
 )
+_EACH_TIME = Late(
+    r"\b(?:do|must|should|does) (?:i|we|you|ye|one) (?:(?:really|seriously|honestly|actually|"
+    r"always|"
+    r"even|still) )*(?:(?:have|need|got) to )?(?:put|add|use|sprinkle|throw|chuck|do) "
+    rf"(?:(?:the|any|some|more) )?{_BRAN}(?: in| on| over| down)? (?:(?:with|after|on|to) )?"
+    r"(?:every|each) (?:single )?(?:time|layer|day|go|load|lot|scrap)\b"
+)
 _DUE = Late(
     r"^(?:(?:so|hey|hi|ok|okay|and|please|morning|all|folks|,) )*what(?:s| is| 's) "
     r"(?:on (?:the|our) (?:calendar|schedule|agenda)|scheduled)(?: (?:for|on|in|this|next|coming|"
@@ -101,6 +108,16 @@ _DUE = Late(
     r"|can go |will be |be |gets )?(?:\w+ )?(?:ready |fit |good )?(?:for|to) (?:the "
     r")?(?:ground|soil|earth|bury|dig|bury it|be dug|be buried|trench)\b"
 )
+_DUE_SO = Late(
+    r"\bqbin (?:(?:stays|remains|is to stay|has to stay|must stay|keeps) (?:closed|shut|"
+    r"sealed)(?: up)? "
+    r"(?:until|till?)|(?:is to be|gets|will be|is|must be|has to be) (?:buried|drained|dug in|"
+    r"opened|"
+    r"sealed)(?: on| by)?) (?:the )?qday(?: at \S+)? ,? ?(?:yes|right|correct|no|yeah|eh|innit|"
+    r"isnt it|"
+    r"am i right|is that (?:right|it|so|correct))$"
+)
+"""When it is due, for a yes: "bin 3 stays shut till Sunday, right?"."""
 _STARTER = Late(
     rf"\bhow (?:many more|much longer|long|far)\b.{{0,25}}\b(?:will|does) (?:our|the) {_BRAN} (?:"
     rf"do|last|stretch|go)\b|\b{_BRAN} (?:count|check)$|\b(?:headcount|count) of the {_BRAN}\b"
@@ -157,7 +174,11 @@ _BIN = Late(
     r"people|beds?)\b)|\bwhat 's gone in (?:the )?qbin\b|"
     r"\bwhat 's qbin had (?:in it )?(?:this|so far|since)\b|"
     r"\bwas there (?:any )?(?:meat|fish|dairy|bones?) in (?:the )?qbin\b|"
-    r"\bwhat percentage of (?:the )?qbin\b"
+    r"\bwhat percentage of (?:the )?qbin\b|"
+    r"\b(?:did|has|have) (?:anyone|anybody|someone|somebody|any of you) (?:already |actually "
+    r")?(?:feed|"
+    r"fed|topped up|added (?:anything |owt )?to|put (?:anything|owt|stuff|scraps) in(?:to)?) "
+    r"(?:the )?qbin\b(?! 's)"
     r"|(?:^|[.!?,] )(?:(?:so|hey|hi|bot|and|ok|okay|right|oi|,) )*w(?:h?[ao]ts|hat(?: is| "
     r"\'s| all is)?|ot(?: is)?)(?: actually| currently| even| all| already)? in (?:the "
     r")?qbin\b(?! (?:of|on|drawer|fridge|freezer|cupboard|post))(?! for (?:tea|dinner|"
@@ -239,6 +260,22 @@ _SIGN_TROUBLE = Late(
     r"(?:tell (?:me|us)|explain(?: to (?:me|us))?|(?:like|love|want|need|dying|keen) to know|"
     r"wonder(?:ing)?) why)\b"
 )
+_LIQUID_TROUBLE = Late(
+    r"\b(?:is|are|should|shouldnt|isnt) (?:(?:the|my|our|that|this) )?(?:qbin (?:'s )?)?(?:juice|"
+    r"liquid|liquor|leachate|run-off) (?:(?:supposed|meant|sposed|spose|ment) to be|normally|"
+    r"usually|"
+    r"always|be) (?:(?:that|so|this|quite|like|a bit|very|all) )*(?:dark|black|brown|clear|pale|"
+    r"thick|"
+    r"thin|cloudy|milky|yellow|green|red|orange|smelly|strong|slimy|oily|fizzy|bubbly|watery)\b"
+)
+_ALL_LOST = Late(
+    r"\b(?:do|should|must|will|shall) (?:i|we|you) (?:(?:really|just|now) )*(?:(?:have|need|got) "
+    r"to )?"
+    r"(?:chuck|q?bin|throw|dump|toss|ditch|scrap)(?: out| away)? (?:it all|everything|all of it|"
+    r"(?:the|"
+    r"this|that) (?:(?:whole|entire) )?(?:lot|thing|batch|contents|bucketful|qbin))"
+    r"(?: out| away)?(?=$| [,.?!]| qday| then| or )"
+)
 _DILUTION = Late(
     r"\b(?:ten|twenty|fifty|1?00?|\d+) to (?:one|1) or (?:a )?(?:\w+ )?(?:hundred|\d+|"
     r"\w+) to (?:one|"
@@ -273,6 +310,7 @@ OUTRIGHTS = (
         words_in("bran starter scoop fistful handful sprinkle dosage dose percentage spoon"),
         _DOSE,
     ),
+    _Outright("dose", words_in("every each"), _EACH_TIME),
     _Outright(
         "due",
         words_in(
@@ -283,6 +321,7 @@ OUTRIGHTS = (
         ),
         _DUE,
     ),
+    _Outright("due", words_in("yes right correct no yeah eh innit it so"), _DUE_SO),
     _Outright("starter", words_in("bran starter"), _STARTER),
     _Outright(
         "bed", words_in("go put spread worked used use work tip empty"), _BIN_ON_BED, "bin on bed"
@@ -294,7 +333,7 @@ OUTRIGHTS = (
         words_in(
             "wots wats whats what wot hold take halfway half way nearly three chocka "
             "chockers packed stuffed story which tell shut space room gone had meat fish dairy "
-            "bones percentage bins"
+            "bones percentage bins anyone anybody someone somebody any"
         ),
         _BIN,
     ),
@@ -331,6 +370,8 @@ OUTRIGHTS = (
         _SIGN_TROUBLE,
         "sign",
     ),
+    _Outright("trouble", words_in("juice liquid liquor leachate run-off"), _LIQUID_TROUBLE),
+    _Outright("trouble", words_in("chuck bin throw dump toss ditch scrap"), _ALL_LOST),
     _Outright(
         "dilution",
         words_in("water one 1 capful neat thinned strength ratio leachate runnings run-off juice"),

@@ -231,13 +231,32 @@ def is_tank(norms: Sequence[str], seen: Seen) -> bool:
 
 
 def is_of_else(norms: Sequence[str], mark: Mark) -> bool:
-    """Whether it is said of somebody's mood, of a worn tap, or only asked whether it is bad."""
+    """Whether it is said of somebody's mood, of a worn tap, of what rang or left, or only asked
+    whether it is bad.
+    """
     return (
         _is_of_mood(norms, mark)
+        or _has_left_or_rung(norms, mark)
         or _is_felt(norms, mark)
         or _is_of_tap(norms, mark)
         or _is_verdict(norms, mark)
     )
+
+
+def _has_left_or_rung(norms: Sequence[str], mark: Mark) -> bool:
+    """ "The key is gone off its hook", "the alarm's gone off": no food that went off."""
+    if list(norms[mark.start : mark.end]) != ["gone", "off"]:
+        return False
+    behind, before = norms[mark.end : mark.end + 1], norms[max(0, mark.start - 4) : mark.start]
+    return not (_OFF_WHAT.isdisjoint(behind) and _RINGING.isdisjoint(before))
+
+
+_OFF_WHAT = words_in("the its his her their my our your a an to with on without somewhere")
+_RINGING = words_in(
+    "alarm alarms light lights lamp bulb power electric electricity lecky heating boiler phone "
+    "timer buzzer bell bells siren sirens detector sprinklers internet wifi telly tv firework "
+    "fireworks rocket"
+)
 
 
 def _is_felt(norms: Sequence[str], mark: Mark) -> bool:

@@ -94,6 +94,11 @@ _MEANT: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str], Seque
             (r"\b(how much) barn\b", r"\1 bran", " barn"),
             (r"^\s*(?:yeah,? ?nah|nah,? (?:mate|bro|pal|hun))\b,?", "no,", "nah"),
             (r"\bam (?=(?:(?:mon|diens|donners|frei|sams|sonn)tag|mittwoch)\b)", "on ", "am "),
+            (
+                r"(?<=[a-z]ed )er(?= (?:up|down|off|out|in|over|tight|again|back)\b)|"
+                r"(?<=shut )er(?= (?:up|down|tight)\b)|(?<=got )er(?= (?:shut|sealed|closed)\b)",
+                *("her", " er "),
+            ),
             (r"\bsorry,? sorry\b", "sorry", "sorry sorry", "sorry, sorry"),
             (r"\b(?:one|1|a|ek) paav\b(?! (?:kilo|kg|bhaji))", "quarter kilo", " paav"),
             (r"\b([1-9]) not ([1-9]) (hundred|thousand)\b", r"\1 \3 not \2 \3", " not "),

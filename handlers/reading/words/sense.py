@@ -183,7 +183,7 @@ def verbless_sense(norms: Sequence[str]) -> Sense:
         return "not"
     if not words.isdisjoint(_WILL):
         return "will"
-    return "none"
+    return "habit" if norms and norms[0] in ALWAYS else "none"
 
 
 _INSTRUMENTS = words_in("thermometer probe scale scales strip meter gauge display label paper")
@@ -195,7 +195,8 @@ _WILL = (
     )
     | _MODAL_IN_TONGUES
 )
-VERBLESS = SAID | _NEVER | _WILL
+ALWAYS = words_in("always usually normally typically generally")
+VERBLESS = SAID | _NEVER | _WILL | ALWAYS
 """Words without one of which a clause that has no verb has no sense either."""
 
 

@@ -39,9 +39,12 @@ def verbs_of(words: Sequence[Word], marks: Sequence[Mark], held: frozenset[int])
     if not known:
         return []
     foods = indexes([m for m in marks if m.tag == "food"])
+    norms = [word.norm for word in words]
     out: list[VerbUse] = []
     for mark in known:
-        if mark.start in foods:
+        if mark.start in foods and not has_begun(norms, mark.start):
+            continue
+        if mark.value.classes == _OF_ELSE and _is_said_of_food(norms, mark.start - 1, foods):
             continue
         if _stands_as_verb(words, mark, foods, held):
             out.append(VerbUse(mark.start, mark.end, mark.value))
@@ -50,6 +53,18 @@ def verbs_of(words: Sequence[Word], marks: Sequence[Mark], held: frozenset[int])
         for k, v in enumerate(out)
         if v.verb.plain not in _HELPERS or not _only_helps(words, v, out[k + 1 : k + 2])
     ]
+
+
+def has_begun(norms: Sequence[str], i: int) -> bool:
+    """ "I have begun it anew": a deed, and no aubergine of Bengal."""
+    if norms[i] != "begun":
+        return False
+    before, behind = norms[max(0, i - 1) : i], norms[i + 1 : i + 2]
+    return not (_HAVE.isdisjoint(before) and _BEGUN_WHAT.isdisjoint(behind))
+
+
+_HAVE = words_in("have has had 've just i we he she they")
+_BEGUN_WHAT = words_in("it her him them the again anew afresh new a an my our this")
 
 
 _HELPERS = frozenset({"have", "do", "get"})
@@ -121,6 +136,18 @@ def _stands_as_verb(
     return before.norm in AUX or before.norm in _LEADS
 
 
+_NO_ONE = words_in("nobody noone")
+_OF_ELSE = frozenset({"other"})
+
+
+def _is_said_of_food(norms: Sequence[str], at: int, foods: frozenset[int]) -> bool:
+    """ "The sprouts nobody wanted", "cheese that nobody liked": what they are, and no denial."""
+    if at < 1 or norms[at] not in _NO_ONE:
+        return False
+    return at - 1 - (norms[at - 1] in _THAT) in foods
+
+
+_THAT = frozenset({"that", "which", "que"})
 _ALSO_THINGS = frozenset({"tap", "layer", "seal", "load", "pile", "cap", "drain", "top", "tape"})
 _BETWEEN_BE = words_in(
     "finally now still already just not all so almost nearly completely only also"
