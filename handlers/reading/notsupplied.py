@@ -29,9 +29,8 @@ def is_other(kind: str, group: Group) -> bool:
     if kind == "layer":
         return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
     if kind == "drain":
-        if is_only_set_under(group.message):
-            return True
-        return _is_only_of_scraps(group) or _goes_into_bin(group) or _is_only_numbered(group)
+        no_liquid = _is_only_of_scraps(group) or _goes_into_bin(group) or _is_yield(group)
+        return no_liquid or _is_only_numbered(group) or is_only_set_under(group.message)
     if kind in ("batch", "stock"):
         message = group.message
         of_bins = any(ref.name for ref in message.bins) and not message.bran()  # "bin 4: 500 g"
@@ -111,6 +110,20 @@ def _is_only_numbered(group: Group) -> bool:
         return False
     rest = unheld(message.norms, indexes(message.bins, message.days))
     return not any(norm.isalpha() for norm in rest)
+
+
+def _is_yield(group: Group) -> bool:
+    """ "Ours gave half a litre a week last year": what a bin gives in a time, and no draining."""
+    if _GIVES.isdisjoint(group.norms):
+        return False
+    rated = {amount.end for amount in group.measured() if amount.quantity == "volume"}
+    norms = group.message.norms
+    return any(norms[at] in _PER and norms[at + 1] in _TIMES for at in rated if at + 1 < len(norms))
+
+
+_GIVES = words_in("gave gives give giving produced produces made makes make yielded yields")
+_PER = words_in("a per each every")
+_TIMES = words_in("day week fortnight month")
 
 
 def _goes_into_bin(group: Group) -> bool:

@@ -60,3 +60,15 @@ def test_two_bins_without_amounts_are_two_drainings() -> None:
 )  # fmt: skip
 def test_what_is_no_draining(text: str) -> None:
     assert drains(text) == []
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "ours gave a litre a week last summer",
+        "mine makes a pint every fortnight",
+        "the old one produced half a litre per day",
+    ],
+)
+def test_what_a_bin_gives_in_a_time_is_no_draining(said: str) -> None:
+    assert drains(said) == []
