@@ -46,7 +46,6 @@ _FOODS = {
     "🥝": "kiwi",
     "🍉🍈": "melon",
     "🥑": "avocado",
-    "☕": "coffee grounds",
     "🍂🍁": "leaves",
 }
 _WORDS = {picture: food for pictures, food in _FOODS.items() for picture in pictures}
