@@ -10,10 +10,10 @@ from handlers.reading.words.vocabulary import words_in
 
 _WHEN = words_in("when day soon")
 _ASKED = Late(
-    r"\b(?:when|what day|how soon) (?:can|could|do|does|should|may|will|is|must|shall|am|are)\b|"
-    r"(?:\band|,) when$"
+    r"\b(?:when|what day|how soon) (?:can|could|do|does|should|may|will|is|must|shall|am|are)\b"
+    r"(?! (?:\S+ ){0,3}full\b)|(?:\band|,) when$"
 )
-"""Not "how big a hole when I bury it"."""
+"""Not "how big a hole when I bury it", nor "when is it full"."""
 _HOLE = Late(
     r"\bhow (?:big|deep|long|wide) (?:is |should |must |does )?(?:a |the )?(?:hole|trench|pit)\b"
 )

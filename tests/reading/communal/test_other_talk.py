@@ -12,6 +12,7 @@ from handlers.reading.arrangements.communal import (
     WhenLast,
     WhoPut,
     WhoseTurn,
+    Written,
 )
 from handlers.reading.plans import plans
 from tests.reading.communal.said_in import THURSDAY
@@ -87,5 +88,6 @@ def test_in_labelled_talk_nothing_is_found_that_is_not_there() -> None:
                 and not (isinstance(one, WhoseTurn) and acts == {"ask"})
                 and not (isinstance(one, WhenLast) and row["body"].startswith("who drained"))
                 and not (isinstance(one, WhenLast) and acts == {"ask"})
+                and not (isinstance(one, Written) and "did i miss" in row["body"])
             ]
     assert wrong == []
