@@ -84,7 +84,13 @@ def _of_kind(dues: list[Due], what: str | None, today: date) -> list[Due]:
         return _first_of(dues, today)
     if what.startswith(ALL_BUT):
         return [due for due in dues if due.what != what.removeprefix(ALL_BUT)]
-    return [due for due in dues if due.what == what]
+    return [due for due in dues if _is_deed(due, what)]
+
+
+def _is_deed(due: Due, what: str) -> bool:
+    """Whether it is that deed, or a member's turn or reminder to do it: "drain the yard bin"."""
+    in_words = (due.words or "").casefold().split()[:1] == [what]
+    return in_words or due.what in (what, f"turn to {what}")
 
 
 def _first_of(dues: Sequence[Due], today: date) -> list[Due]:
@@ -96,7 +102,7 @@ def _first_of(dues: Sequence[Due], today: date) -> list[Due]:
 
 async def _none_yet(what: str, bin: str | None, turn: Turn) -> str | None:
     """That no bin is ready, and when the next one will be; of one bin only if the day is known."""
-    dues = [due for due in await turn.book.dues() if due.what == what]
+    dues = next_of_each([due for due in await turn.book.dues() if _is_deed(due, what)])
     coming = [due for due in dues if is_of(due, bin)] if bin else dues
     if bin and not coming:
         return None

@@ -21,6 +21,8 @@ from handlers.reading.arrangements.calls import calls
 from handlers.reading.arrangements.communal import Condition
 from handlers.reading.arrangements.deeddays import CUES as DEED_DAY_CUES
 from handlers.reading.arrangements.deeddays import deed_days
+from handlers.reading.arrangements.dutydays import CUES as DUTY_DAY_CUES
+from handlers.reading.arrangements.dutydays import duty_days
 from handlers.reading.arrangements.favours import CUES as FAVOUR_CUES
 from handlers.reading.arrangements.favours import favours
 from handlers.reading.arrangements.handing import CUES as HANDING_CUES
@@ -100,6 +102,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (wanting, WANTING_CUES),
     (favours, FAVOUR_CUES),
     (deed_days, DEED_DAY_CUES),
+    (duty_days, DUTY_DAY_CUES),
     (after_care, AFTER_CARE_CUES),
     (handing, HANDING_CUES),
     (turns_asked, TURN_ASKED_CUES),

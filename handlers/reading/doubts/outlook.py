@@ -104,7 +104,8 @@ _AHEAD = Late(
     r"\b"
 )
 _AFTER_ALL = words_in("today today's was were went got did instead")
-CUES = _CUES | _PLANNING | _AHEAD_CUES
+_WEEKLY = words_in("mondays tuesdays wednesdays thursdays fridays saturdays sundays")
+CUES = _CUES | _PLANNING | _AHEAD_CUES | _WEEKLY
 """Words without one of which nothing here is said."""
 
 
@@ -113,3 +114,9 @@ def is_ahead(message: Message) -> bool:
     if not message.has(_AHEAD_CUES) or message.has(_AFTER_ALL):
         return False
     return _AHEAD.search(" ".join(message.norms)) is not None
+
+
+def is_each_week(message: Message) -> bool:
+    """Whether all is said of days that come again: "Bram takes the shed bin on Mondays"."""
+    days = message.days
+    return bool(days) and all(message.norms[day.end - 1] in _WEEKLY for day in days)

@@ -65,7 +65,7 @@ from handlers.reading.doubts.notscraps import (
     is_taken_out,
 )
 from handlers.reading.doubts.otherwise import is_of_else
-from handlers.reading.doubts.outlook import is_ahead, is_outlook, is_plan
+from handlers.reading.doubts.outlook import is_ahead, is_each_week, is_outlook, is_plan
 from handlers.reading.doubts.premises import (
     is_feast_held,
     is_house_leaking,
@@ -97,6 +97,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_outlook, _LAYER),
     (is_plan, _DEEDS),
     (is_ahead, frozenset({"layer", "drain"})),
+    (is_each_week, frozenset({"offer"})),
     (is_kept, _LAYER),
     (is_eaten, _LAYER),
     (is_no_scraps, _LAYER),

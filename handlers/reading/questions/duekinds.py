@@ -68,6 +68,7 @@ ACTS = {
     "emptied": "bury", "dug in": "bury", "dig in": "bury", "go in the ground": "bury",
     "sealed": "seal", "seal": "seal", "close": "seal", "closed": "seal", "drained": "drain",
     "drain": "drain", "empty": "drain", "planted": "plant", "plant": "plant",
+    "drains": "drain", "seals": "seal", "buries": "bury",
 }  # fmt: skip
 """The due that a deed is, by the words for it."""
 OURS = Late(r"\b(?:bins?|pails?|buckets?|which ones)\b|\bwhat.* ripe\b")

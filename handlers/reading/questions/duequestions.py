@@ -35,7 +35,7 @@ CUES = (
     "draining", "drained", "to drain", "sealing", "burial", "burying", "urgent", "left to do",
     "forgotten", "is next", "s next", "s the next", "can be planted", "fermenting", "sealed",
     "shut", "happening", "planned", "the plan", "got to do", "need to do", "have to do",
-    "show ", "list ", "schedule", "agenda",
+    "drains", "seals", "buries", "show ", "list ", "schedule", "agenda",
     "which bin", "which of", "which bucket",
 )  # fmt: skip
 
@@ -106,6 +106,11 @@ _OF_DEED = Late(
     rf"(?: next)?)(?: due)?{_TIME}*{AFTER}"
 )
 """By the deed alone: "what needs draining?", "when's the next burial?"."""
+_WHO_DOES = Late(
+    rf"{BEFORE}(?:who|which of us) (?P<verb>drains|seals|buries)"
+    rf"(?: (?:it|the bins?|that))?(?: due)?{_TIME}*{AFTER}"
+)
+""" "Who drains today?", while the talk is of the bins: whose day it is."""
 _TOLD = words_in("sealed drained buried")
 _ASKING = Late(r"\b(?:what|which|who|whose|anyone|anybody|has|have|when|next)\b")
 _ONLY_DEED = Late(rf"{BEFORE}(?:only|just)(?: the)? {DEED}s?{AFTER}")
@@ -246,6 +251,8 @@ def _by_deed(message: Message, start: int, end: int, *, to_bot: bool) -> Ask | N
         refs = [ref.name for ref in message.bins if start <= ref.start < end and ref.known]
         return Ask(topic="due", bin=refs[0] if refs else None, first=first, on=on)
     match = _OF_DEED.fullmatch(text) or (_ONLY_DEED.fullmatch(text) if to_bot else None)
+    if match is None and message.context.of_bins:
+        match = _WHO_DOES.fullmatch(text)
     if match is None:
         return None
     deed = next(said for said in match.groupdict().values() if said)
