@@ -26,7 +26,8 @@ _REST = Late(
     r"(?:(?:will |can |to |is to |are to |am to )?"
     r"(?:drains?|draining|(?:do|does|doing|on) (?:the )?(?:draining|liquid|juice|tap)(?: of)?|"
     r"(?:takes?|taking|draws?|lets?|pours?|runs?|gets?|empty|empties|emptying)"
-    rf"(?: (?:out|off|away))* {_LIQUID}(?: (?:out|off|away))*|(?:opens?|sees? to) (?:the )?(?:qbin )?tap)"
+    rf"(?: (?:out|off|away))* {_LIQUID}(?: (?:out|off|away))*|"
+    r"(?:opens?|sees? to) (?:the )?(?:qbin )?tap)"
     r"(?: (?:out|off|of|from|for|at|in|the|it|qbin))*)"
     r"(?: (?:,|\.|;|:|-|and|then|does|do|drains?|takes?|it|on|will|is|are|the|please|ok|\?))*"
 )
