@@ -62,6 +62,8 @@ def _opened(text: str, **changes: object) -> list[tuple[str | None, float | None
         ("opened the 3rd floor bin, 20 L", [("3rd floor", 20)]),
         ("opened flat 2's bin, 20 L", [("flat 2", 20)]),
         ('add bin "grey" 12L', [("grey", 12)]),
+        ("one bin for every floor: red and Larch, both 12 L", [("red", 12), ("Larch", 12)]),
+        ("ines = bin 1, ruth = bin 2, all 20 L", [("bin 1", 20), ("bin 2", 20)]),
         ("our third bin is grey and takes 25 litres", [("grey", 25)]),
         ("one more, purple, 8 litres", [("purple", 8)]),
         ("drei Eimer: blue 15 L, grey 10 L, und balcony 20 L",
@@ -129,6 +131,11 @@ def test_what_is_no_list_of_ours_opens_none(text: str) -> None:
         ("We have a 20 litre bin each: flat 1 is me, flat 2 is Ines, flat 3 Ruth",
          [None, "ines", "ruth"]),
         ("opened the blue bin, 20 L, and the grey bin, 12 L", [None, None]),
+        ("one bin per stair: ines + kofi = crock A, ruth = crock B, 12 L each", ["ines", "ruth"]),
+        ("Kofi & Ines: blue bin 12 L, Ruth: grey bin 20 L", ["kofi", "ruth"]),
+        ("two pails: Ruth and Ines have the blue one, Kofi the grey one, all 9 L",
+         ["ruth", "kofi"]),
+        ("bin A = ines + kofi, bin B = ruth, 15 L each", ["ines", "ruth"]),
     ],
 )  # fmt: skip
 def test_who_keeps_each_is_told_with_it(text: str, keepers: list[str | None]) -> None:

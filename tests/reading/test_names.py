@@ -36,6 +36,8 @@ def named(text: str) -> list[str | None]:
         ("2 kg in A", ["dustbin A"]),
         ("2 kg of peel, B", ["dustbin B"]),
         ("B's lid is up", ["dustbin B"]),
+        ("A: about 300 g of leeks, B: half a kilo", ["dustbin A", "dustbin B"]),
+        ("A: yes, and B: no", []),
     ],
 )
 def test_bins_are_found_under_the_names_of_the_group(text: str, names: list[str | None]) -> None:

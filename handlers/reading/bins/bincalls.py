@@ -45,14 +45,23 @@ def by_letter(
         led = before in INTO | _ASKED_OF or before in verb_words()
         ends = not after or not after[0].isalpha() or after in _BEHIND_LETTER
         listed = before == "," and i + 1 == len(words)  # "1 kg of peel, A"
+        heads = before in ".!,;\n" and after == ":" and _is_amount(words, norms, i + 2)
         if (
             (led and ends)
+            or (heads and text.isupper())
             or (listed and text.isupper())
             or (before in ".!,;\n" and after in _DONE_BY_BIN)
         ):
             yield BinRef(i, i + 1, name, True, True)
 
 
+def _is_amount(words: Sequence[Word], norms: Sequence[str], i: int) -> bool:
+    """Whether an amount may begin at word i: "B: about 400 g of rice"."""
+    i += norms[i : i + 1] in _ROUGHLY
+    return i < len(words) and (words[i].kind == "number" or norms[i] in ("half", "a"))
+
+
+_ROUGHLY = (["about"], ["approx"], ["roughly"], ["around"], ["another"])
 SMALL_LETTERS = frozenset("bcdef")
 """By which bins are told apart without a capital: they stand for no word and no unit of amounts."""
 _ASKED_OF = words_in("is was for about")

@@ -80,8 +80,13 @@ _DEEDS = frozenset({"drain", "bury", "put", "chuck", "tip", "throw", "toss", "du
 
 
 def _from_bins_on(pieces: Sequence[Piece]) -> Sequence[Piece]:
-    """The pieces without the sentences before the first bin: "Hi, I have just moved in. …"."""
+    """The pieces without the sentences before the first bin, and without a heading that tells of no
+    bin alone: "Hi, I have just moved in. …", "one bin per floor: …".
+    """
     start = 0
+    colon = next((i for i, piece in enumerate(pieces) if piece.said == ":"), 0)
+    if any(piece.said in _PER_HEAD for piece in pieces[:colon]):
+        return pieces[colon + 1 :]
     for i, piece in enumerate(pieces):
         if piece.kind in _OF_BINS:
             break
@@ -90,6 +95,7 @@ def _from_bins_on(pieces: Sequence[Piece]) -> Sequence[Piece]:
     return pieces[start:]
 
 
+_PER_HEAD = words_in("per every")
 _OF_BINS = frozenset({"vessel", "vessels", "size", "member", "one", "open", "mass"})
 
 

@@ -87,8 +87,14 @@ class Roll(Bins):
         return led.said in ("for", "to") or (of_room and self.ends())
 
     def member(self, piece: Piece) -> None:
-        """A member keeps the last bin, or the one that comes ("Bram has the red one")."""
-        taking = self.kind() in ("keeps", "is") and not (self.kind(1) == "it" or self.ends(1))
+        """A member keeps the last bin, or the one that comes ("Bram has the red one"); of several
+        who have it together the first.
+        """
+        while self.kind() == "and" and self.kind(1) == "member" and self._have_together():
+            self.at += 2
+        headed = [p.said for p in self.pieces[self.at : self.at + 1]] == [":"]
+        elided = "keeps" in self.kinds and self.kind() == "the" and self.kind(1) == "name"
+        taking = (headed or elided or self.kind() in ("keeps", "is")) and not (self.kind(1) == "it" or self.ends(1))
         taking = taking and self.kind(1) not in ("keeps", "for", "called", "")
         if self.kind(1) == "joins":
             self.keeper = piece.said
@@ -100,6 +106,14 @@ class Roll(Bins):
             self.keeper, self.of_one = piece.said, False
         else:
             self.keep(piece.said)
+
+    def _have_together(self) -> bool:
+        """Whether a bin follows on those who are joined there: "Bram + Zoe = the red one"."""
+        behind = next((p for p in self.pieces[self.at :] if p.kind not in ("and", "member")), None)
+        told_of = self.last is not None and not self.parted  # "red = Bram + Zoe, 12 L"
+        if behind is None or (told_of and behind.kind in ("comma", "stop", "size")):
+            return told_of
+        return behind.kind in ("is", "keeps", "the") or behind.said == ":"
 
     def mine(self, piece: Piece) -> None:
         """The sender's own."""
