@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Amend, Drain, Layer, Unsure
+from handlers.reading.bins.targetbins import FED_BY_NAME
 from handlers.reading.corrections.joining import put_in_besides
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.deeds.barefigures import FIGURES, is_weighed_talk, with_unit
@@ -76,6 +77,26 @@ def of_group(message: Message) -> tuple[Act, ...]:
     acts = _told_as_added(said, message)
     layers = [act for act in acts if isinstance(act, Layer)]
     return tuple(replace(act, each="either") for act in layers) if len(layers) == len(acts) else ()
+
+
+def of_name(message: Message) -> tuple[Act, ...]:
+    """The layer that by its form goes into what has the name of no bin, "Hector gets 2 kg of peel":
+    asked about while the talk is of the bins, or there are none yet.
+    """
+    context = message.context
+    if len(message.bins) != 1 or not (context.of_bins or not context.bins):
+        return ()
+    [ref] = message.bins
+    if ref.known or not ref.name or message.norms[ref.end : ref.end + 1] not in _GETS:
+        return ()
+    acts = _told_as_added(message.text(ref.end + 1, len(message.words)), message)
+    if len(acts) != 1 or not isinstance(acts[0], Layer):
+        return ()
+    layer = replace(acts[0], bin=ref.name)
+    return (Unsure(guess=(layer,), rules=("by a name",)),)
+
+
+_GETS = [[norm] for norm in FED_BY_NAME]
 
 
 def without_bran(message: Message) -> tuple[Act, ...]:

@@ -285,7 +285,7 @@ def _further_bins(
     if context.in_room and amounts:
         found += by_further_number(words, norms, context.bins)
     if context.in_room and not known and not found:
-        found += leading_bin(words, norms)
+        found += leading_bin(words, norms, called)
     if amounts:
         alone = not known and not found
         found += target_bins(

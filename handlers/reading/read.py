@@ -6,6 +6,7 @@ from handlers.reading.arrangements.jobsdone import jobs_done
 from handlers.reading.arrangements.moresettings import with_further_settings
 from handlers.reading.arrangements.privacy import about_oneself
 from handlers.reading.bins.binroll import bins_told
+from handlers.reading.bins.nameowed import name_settled
 from handlers.reading.calendar.zones import US_ZONES, zone_of_home
 from handlers.reading.completion.askedfood import with_asked_food
 from handlers.reading.completion.diary import diary
@@ -30,6 +31,7 @@ from handlers.reading.infull import (
     of_amount_alone,
     of_figures,
     of_group,
+    of_name,
     rests_on,
     without_bran,
 )
@@ -60,6 +62,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
         if message.context.replied and all(isinstance(act, Decline | Later) for act in acts):
             acts = tuple(right_of_reply(message)) or acts
         acts = acts if rests_on(acts, message) else of_amount_alone(message) or acts
+        acts = acts or of_name(message)
         if not acts and message.context.of_bins:
             seen = seen_alone(message) or measured_alone(message) or asked_of_sign(message)
             acts = (seen,) if seen else ()
@@ -84,6 +87,8 @@ def _read(message: Message) -> tuple[Act, ...]:
         return asked_first(with_further_settings(leaning, message), message)
     if (meant := put_right(message)) is not None:
         message = read_message(meant, context)
+        if context.in_room and (alone := of_amount_alone(message)):
+            return told(message) or alone
     found = _dictated(message) or of_figures(message) or without_bran(message)
     found = found or (of_group(message) if context.in_room else ())
     return found or told(message) or _by_days(message) or _of_home(message)
@@ -132,6 +137,8 @@ def _one_thing(message: Message) -> Act | None:
     found: Act | None = bran_moved(message)
     if found is None and message.context.in_room and message.has(IN_GROUND | IN_TUB):
         found = all_in_the_ground(message) or in_a_soil_tub(message)
+    if found is None and message.context.in_room:
+        found = name_settled(message)
     return found or asks_dose_of_layer(message) or asked_by_heading(message)
 
 

@@ -4,7 +4,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from handlers.reading.acts import Act, Bury, Drain, Layer, Seal
+from handlers.reading.acts import Act, Amend, Bury, Drain, Layer, Seal, meant
 from tests.reading.context import acts
 
 TODAY = date(2026, 6, 17)
@@ -94,3 +94,40 @@ def test_a_slip_in_the_name_beside_the_deed(text: str, of: str | None) -> None:
 def test_why_a_bin_was_wrong_seals_none(text: str, told: list[str]) -> None:
     found = [f"{act.act} {getattr(act, 'bin', None)}" for act in acts(text)]
     assert sorted(found) == told
+
+
+@pytest.mark.parametrize(
+    ("text", "kilos", "kind"),
+    [
+        ("2 kg crusts. scratch that, it was 2.5", 2.5, "grain"),
+        ("800 g of leeks, sorry, 900", 0.9, "vegetable"),
+        ("3 kg rice. No wait, 2", 2, "grain"),
+        ("half a kilo of crusts, no, 700 g", 0.7, "grain"),
+        ("1 kg of leeks\nscratch that, it was 1.2", 1.2, "vegetable"),
+    ],
+)
+def test_only_the_right_amount_is_a_layer(text: str, kilos: float, kind: str) -> None:
+    [act] = acts(text, in_room=True)
+    layer = meant(act)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == pytest.approx(kilos)
+    assert layer.materials == {kind: 1.0}
+
+
+def test_what_the_last_record_holds_is_put_right_there() -> None:
+    last = Layer(mass_kg=2.0, materials={"grain": 1.0})
+    [amend] = acts("2 kg of rice, sorry, 3", in_room=True, last=last)
+    assert isinstance(amend, Amend)
+    assert amend.mass_kg == pytest.approx(3)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "2 kg of rice. Sorry, 3 kg of potatoes are still in the larder",
+        "1 kg of leeks, sorry, 2 late",
+        "2 kg of pears, no, thanks",
+    ],
+)
+def test_another_thing_is_no_better_amount(text: str) -> None:
+    assert not any(isinstance(meant(act), Layer) for act in acts(text, in_room=True))

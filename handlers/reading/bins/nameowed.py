@@ -1,12 +1,15 @@
-"""The name of a bin that was begun without one: "green, 20 litres" behind "new bin please"."""
+"""The name of a bin that was begun without one: "green, 20 litres" behind "new bin please"; and one
+that the neighbours settle on: "Hector it is, 20 litres".
+"""
 
-from handlers.reading.acts import Amend, Open
+from handlers.reading.acts import Act, Amend, Open, Unsure
 from handlers.reading.bins.rollread import stands_alone
 from handlers.reading.bins.sizes import SMALLEST_BARE
 from handlers.reading.message import Message
-from handlers.reading.words.binwords import PLACE_NAMES, TOLD_BY
+from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import vocabulary, words_in
+from handlers.reading.words.words import Word
 
 _NAMELESS = Late(r"bin \d+")
 """What a bin is called that nobody has named."""
@@ -59,3 +62,52 @@ def _may_be_called(said: list[int], message: Message) -> bool:
     names = all(w.kind == "word" and stands_alone(w.text) for w in words)
     plain = all(w.norm not in vocabulary() or w.norm in TOLD_BY | PLACE_NAMES for w in words)
     return names and plain and _NO_NAME.isdisjoint(w.norm for w in words)
+
+
+_SETTLED = Late(
+    r"(?:(?:ok|okay|lol|haha|right|so|then|well|yes|yep|fine|and|ah|lets|let|'s|we|will|'ll|shall|"
+    r"ill|i|,|\.|!) )*"
+    r"(?:qname it is|(?:call|name|christen|baptise|dub) (?:it|him|her|(?:the|our) (?:new )?"
+    r"(?:bin|bucket|pail|one)) qname|(?:his|her|its|the) name (?:is|'s) qname)"
+    r"(?: (?:then|lol|haha|,|\.|!|:|;|-|he|she|it|is|'s|holds|takes|and))*"
+)
+_BESIDE_NAME = words_in(
+    "ok okay lol haha right so then well yes yep fine and ah lets let we shall ill i he she it his "
+    "her its the our call name christen baptise dub"
+)
+_CUES = words_in("it him her name call christen baptise dub")
+
+
+def name_settled(message: Message) -> Act | None:
+    """The new bin of which the name is agreed with its size and no more is said: asked about where
+    nothing else tells that it is one.
+    """
+    if not message.has(_CUES) or len(message.norms) > _LONGEST + 8:
+        return None
+    sizes = [a for a in message.amounts if a.quantity == "volume" and a.value >= SMALLEST_BARE]
+    if len(sizes) != 1 or len(message.amounts) > 1 or message.members or message.days:
+        return None
+    held = range(sizes[0].start, sizes[0].end)
+    names = [i for i, word in enumerate(message.words) if _is_name(word) and i not in held]
+    if not names or names[-1] - names[0] >= len(names):
+        return None
+    first, end = names[0], names[-1] + 1
+    norms = [norm for i, norm in enumerate(message.norms) if i not in held and i not in names[1:]]
+    norms[first - sum(i < first for i in held)] = "qname"
+    if _SETTLED.fullmatch(" ".join(norms)) is None:
+        return None
+    found = Open(
+        bin=message.text(first, end),
+        capacity_l=sizes[0].value,
+        on=message.today,
+        rules=("the name of a new bin was agreed",),
+    )
+    sure = message.context.of_bins or message.has(BIN_WORDS)
+    return found if sure else Unsure(guess=(found,), rules=found.rules)
+
+
+def _is_name(word: Word) -> bool:
+    """Whether it is written as a name and known for nothing else."""
+    plain = word.norm in vocabulary() and word.norm not in TOLD_BY
+    plain = plain or word.norm in _BESIDE_NAME
+    return word.kind == "word" and word.text[:1].isupper() and not plain and len(word.text) > 1

@@ -89,7 +89,7 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     if end - start > 1:
         return _of_words(norms, start, end, name)
     before = norms[start - 1] if start else ""
-    if before in _KIN and start > 1 and (norms[start - 2] in _WHOSE or norms[start - 2] == "'s"):
+    if before in KIN and start > 1 and (norms[start - 2] in _WHOSE or norms[start - 2] == "'s"):
         return None  # "my grandson Hank" beside a bin called Hank
     if _is_epithet(norms, start, end, name.lower()):
         return None
@@ -204,12 +204,13 @@ def _among_colours(norms: Sequence[str], start: int, end: int) -> bool:
 
 
 _WHOSE = words_in("my our your his her their")
-_KIN = words_in(
+KIN = words_in(
     "grandson granddaughter grandchild grandad grandpa grandma granny son daughter nephew niece "
     "cousin uncle aunt auntie aunty brother sister husband wife boyfriend girlfriend fiance "
     "partner friend mate pal neighbour neighbor boss landlord landlady lodger vicar teacher coach "
     "tutor doctor dentist plumber dog cat kitten puppy pony horse hamster rabbit bunny goat parrot "
-    "budgie tortoise baby toddler colleague cleaner stepson stepdaughter godson goddaughter"
+    "budgie tortoise baby toddler colleague cleaner stepson stepdaughter godson goddaughter mum "
+    "mom mam mummy mommy dad daddy gran nan nana mother father parents"
 )
 """Whose name stands behind it is no bin."""
 _PEELS = words_in("skin skins peel peels peelings seed seeds stones pits rind rinds husks")

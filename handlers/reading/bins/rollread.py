@@ -94,7 +94,9 @@ class Roll(Bins):
             self.at += 2
         headed = [p.said for p in self.pieces[self.at : self.at + 1]] == [":"]
         elided = "keeps" in self.kinds and self.kind() == "the" and self.kind(1) == "name"
-        taking = (headed or elided or self.kind() in ("keeps", "is")) and not (self.kind(1) == "it" or self.ends(1))
+        taking = (headed or elided or self.kind() in ("keeps", "is")) and not (
+            self.kind(1) == "it" or self.ends(1)
+        )
         taking = taking and self.kind(1) not in ("keeps", "for", "called", "")
         if self.kind(1) == "joins":
             self.keeper = piece.said

@@ -3,7 +3,7 @@
 from collections.abc import Collection, Iterator, Sequence
 
 from handlers.reading.bins.longnames import before_owner
-from handlers.reading.bins.names import is_part
+from handlers.reading.bins.names import KIN, is_part
 from handlers.reading.bins.newbins import DIGITS
 from handlers.reading.bins.writtenbins import written
 from handlers.reading.words.binwords import GENERIC, PLACE_NAMES, TOLD_BY, BinRef
@@ -160,10 +160,14 @@ def more_bins(
     return out
 
 
-def leading_bin(words: Sequence[Word], norms: Sequence[str]) -> list[BinRef]:
-    """ "Porch: 300 g of rice", "the porch is full and sealed": a colour or a place that no bin has,
-    of which the whole message is told.
+def leading_bin(
+    words: Sequence[Word], norms: Sequence[str], called: frozenset[int]
+) -> list[BinRef]:
+    """ "Porch: 300 g of rice", "the porch is full and sealed", "Hector got 2 kg": a colour, a place
+    or a name that no bin has, of which the whole message is told.
     """
+    if fed := _fed_by_name(words, norms, called):
+        return [fed]
     at = 1 if norms[:1] and norms[0] in _ARTICLES else 0
     if norms[at : at + 1] == [] or norms[at] not in TOLD_BY | PLACE_NAMES:
         return []
@@ -174,6 +178,34 @@ def leading_bin(words: Sequence[Word], norms: Sequence[str]) -> list[BinRef]:
     return [BinRef(at, at + 1, words[at].text, plain=True)] if listed or told else []
 
 
+def _fed_by_name(
+    words: Sequence[Word], norms: Sequence[str], called: frozenset[int]
+) -> BinRef | None:
+    """ "Ok, Hector got 2 kg of leeks": what is written as a name, is no member and gets an amount,
+    with nothing told besides that a person would get it for.
+    """
+    at = next((i for i, norm in enumerate(norms) if norm not in _LED_NAME), len(norms))
+    if at + 2 >= len(words) or at in called or not words[at].text[:1].isupper():
+        return None
+    if not _is_new(words[at]) or norms[at] in KIN | _NOBODY or norms[at + 1] not in FED_BY_NAME:
+        return None
+    amount = at + 2
+    while amount < len(norms) - 1 and norms[amount] in _ABOUT:
+        amount += 1
+    if amount not in called or _FOR_A_PERSON.intersection(norms) or norms[-1] == "?":
+        return None
+    return BinRef(at, at + 1, words[at].text, plain=True)
+
+
+FED_BY_NAME = words_in("got gets has had ate swallowed")
+"""What a bin does with scraps that is called by a name, and people do with other things."""
+_NOBODY = words_in("she he they nobody somebody everybody noone class shop there")
+_LED_NAME = words_in("ok okay so and well then right also lol , !")
+_ABOUT = words_in("had got about another just roughly around some approx")
+_FOR_A_PERSON = words_in(
+    "for from off at heavier lighter back home shop shops market sale farm job price bill weight "
+    "his her their my our who which that cooking dinner lunch supper breakfast bran starter to"
+)
 _DONE_TO = words_in("sealed drained buried")
 _AT_HAND = words_in("left remaining need needs needed buy order")
 

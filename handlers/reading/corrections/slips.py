@@ -1,11 +1,14 @@
 """A slip put right in the same breath: "2 kg to the blue, no wait, to the shed"."""
 
 from collections.abc import Sequence
+from math import isclose
 
+from handlers.reading.acts import Layer
 from handlers.reading.calendar.days import Day
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import Message
 from handlers.reading.words.binwords import BinRef
+from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
 _Thing = BinRef | Day | Amount
@@ -21,7 +24,7 @@ _TURNS = tuple(
 )  # fmt: skip
 _LONGEST_TURN = max(map(len, _TURNS))
 _BEGIN_TURNS = frozenset(turn[0] for turn in _TURNS)
-_SIGNS = frozenset({",", ".", "-", "—", "!", ";", ":", "(", ")", "*"})
+_SIGNS = frozenset({",", ".", "-", "—", "!", ";", ":", "(", ")", "*", "\n"})
 _LEADS = words_in("to in into from the it was that is 's of on for about make") | _SIGNS
 _TRAILS = words_in("sorry please lol haha oops bin bucket") | _SIGNS
 _IT = words_in("that it she he this")
@@ -66,6 +69,7 @@ def _meant(message: Message, at: int, start: int) -> str | None:
     return (
         _another_deed(message, at, start)
         or _another_thing(message, at, start)
+        or _another_number(message, at, start)
         or _another_report(message, at, start)
     )
 
@@ -74,13 +78,25 @@ def _is_told(message: Message, at: int) -> bool:
     """Whether a deed for the book, and no question, stands before."""
     if any(s.asked for s in message.sentences):
         return False
-    return any(
+    return _is_amount_of_food(message, at) or any(
         c.start < at
         and c.sense == "did"
         and c.verb
         and not _RECORDED.isdisjoint(c.verb.verb.classes)
         for c in message.clauses
     )
+
+
+def _is_amount_of_food(message: Message, at: int) -> bool:
+    """ "1 kg of crusts": an amount, what it is of and no more stands before."""
+    of_what = [item for item in message.items if item.end <= at]
+    measured = [a for a in message.measured() if a.end <= at and not a.negative]
+    held = indexes(of_what, measured)
+    left = [message.norms[i] for i in range(at) if i not in held]
+    return len(measured) == 1 and bool(of_what) and _SMALL.issuperset(left)
+
+
+_SMALL = words_in("of about around roughly some more another a the old and & in from me today")
 
 
 def _another_deed(message: Message, at: int, start: int) -> str | None:
@@ -118,8 +134,33 @@ def _another_thing(message: Message, at: int, start: int) -> str | None:
         else:
             rest = ""
         said = _in_its_unit(message, right, last)
+        if isinstance(last, Amount) and _was_told(message, last, at):
+            return f"no, {said}"
         return _joined(message.text(0, last.start), said, message.text(last.end, at), rest)
     return None
+
+
+def _another_number(message: Message, at: int, start: int) -> str | None:
+    """ "2 kg of rice, sorry, 3": a number alone is of the one amount before."""
+    measured = [a for a in message.measured() if a.end <= at and a.end - a.start > 1]
+    if start >= len(message.words) or message.words[start].kind != "number" or len(measured) != 1:
+        return None
+    if start in indexes(message.days) or not _is_all(message, start + 1):
+        return None
+    [wrong] = measured
+    said = _joined(message.text(start, start + 1), message.text(wrong.start + 1, wrong.end))
+    if _was_told(message, wrong, at):
+        return f"no, {said}"
+    return _joined(message.text(0, wrong.start), said, message.text(wrong.end, at))
+
+
+def _was_told(message: Message, wrong: Amount, at: int) -> bool:
+    """Whether it only says again what the last record holds, to put that right."""
+    last = message.context.last
+    if not isinstance(last, Layer) or not _is_amount_of_food(message, at):
+        return False
+    told = last.mass_kg if wrong.quantity == "mass" else last.volume_l
+    return told is not None and isclose(told, wrong.value, rel_tol=0.01)
 
 
 def _another_report(message: Message, at: int, start: int) -> str | None:

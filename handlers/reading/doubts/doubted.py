@@ -4,6 +4,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, OnBins, Open, Seal, Unsure, meant
+from handlers.reading.bins.targetbins import FED_BY_NAME
 from handlers.reading.doubts.namesense import EATING, is_eaten_by_namesake
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
@@ -42,7 +43,17 @@ _STANDS = Late(
     r"(?:(?P<near>to|by|near|beside|next to|against)|in|into|on|onto|under) "
 )
 _WHOSE = words_in("'s '")
-_CUES = _BOUGHT | _CARRIED | _TESTING | EATING | _WAVERING | _SAYING | PLACE_NAMES | _WHOSE
+_CUES = (
+    FED_BY_NAME
+    | _BOUGHT
+    | _CARRIED
+    | _TESTING
+    | EATING
+    | _WAVERING
+    | _SAYING
+    | PLACE_NAMES
+    | _WHOSE
+)
 
 
 def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -60,7 +71,9 @@ def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
         acts = [_asked_first(a) if _is_size_of_known(a, message) else a for a in acts]
     acts = [
         _asked_first(act)
-        if _is_in_a_place(act, message) or (isinstance(act, Seal) and _is_a_room_shut(act, message))
+        if _is_in_a_place(act, message)
+        or _is_fed_by_name(act, message)
+        or (isinstance(act, Seal) and _is_a_room_shut(act, message))
         else act
         for act in acts
     ]
@@ -102,6 +115,16 @@ def _is_in_a_place(act: Act, message: Message) -> bool:
         norms[ref.start - 1 : ref.start] in (["in"], ["into"]) or norms[ref.end - 1] in _WHOSE
         for ref in refs
     )
+
+
+def _is_fed_by_name(act: Act, message: Message) -> bool:
+    """ "Hector got 2 kg of leeks", where no bin is called so: a new one, or a person."""
+    if not isinstance(act, Layer):
+        return False
+    refs = [ref for ref in message.bins if ref.name == act.bin and not ref.known]
+    refs = [ref for ref in refs if message.norms[ref.end - 1] not in BIN_WORDS]
+    behind = {norm for ref in refs for norm in message.norms[ref.end : ref.end + 1]}
+    return message.context.in_room and not behind.isdisjoint(FED_BY_NAME)
 
 
 def _is_a_room_shut(act: Seal, message: Message) -> bool:
