@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Layer
+from handlers.reading.acts import Drain, Layer
 from handlers.reading.deeds.bywords import told_by_word
 from handlers.reading.message import read_message
 from tests.reading.context import acts, group
@@ -127,3 +127,20 @@ def test_a_burial_with_a_word_on_the_ground(text: str, told: bool) -> None:
 def test_a_layer_that_is_in(text: str, kg: list[float]) -> None:
     told = acts(text, bins=("shed",), in_room=True)
     assert [act.mass_kg for act in told if isinstance(act, Layer)] == pytest.approx(kg)
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("drained like 300 ml, mostly coffee lol", [0.3]),
+        ("we drained the shed, 200 ml, and it was all tea", [0.2]),
+        ("drained half a litre, mainly sauce by the looks of it", [0.5]),
+        ("drained 300 ml of coffee", []),
+        ("drained 300 ml, mostly pasta water", []),
+        ("drained 2 litres of stock, mostly for the freezer", []),
+    ],
+)
+def test_what_ran_out_may_be_what_was_poured_in(text: str, litres: list[float]) -> None:
+    told = acts(text, bins=("shed",), in_room=True)
+    assert [a.volume_l for a in told if isinstance(a, Drain)] == pytest.approx(litres)
+    assert not any(isinstance(act, Layer) for act in told)

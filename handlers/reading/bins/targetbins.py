@@ -197,7 +197,7 @@ def _fed_by_name(
     return BinRef(at, at + 1, words[at].text, plain=True)
 
 
-FED_BY_NAME = words_in("got gets has had ate swallowed")
+FED_BY_NAME = words_in("got gets has had")
 """What a bin does with scraps that is called by a name, and people do with other things."""
 _NOBODY = words_in("she he they nobody somebody everybody noone class shop there")
 _LED_NAME = words_in("ok okay so and well then right also lol , !")

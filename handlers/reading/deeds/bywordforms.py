@@ -284,7 +284,27 @@ _BURIED_IT = patterns(
     r"is|'s) )*(?:ground|soil|earth|clay|frozen ground|hard (?:work|going|ground)|raining|pouring|"
     r"snowing|freezing|hailing|windy|muddy|hard|heavy going|sore back|my back)\b",
 )
+_RAN_OUT = patterns(
+    # "Drained like 2 cups, mostly coffee lol"
+    r"^(?:(?:ok|so|just|i|we|have|'ve|ive|,|\.|!) )*drained(?: (?:off|it|(?:the )?qbin))*(?: ,)? "
+    r"(?:(?:like|about|around|roughly|maybe|only|a|half|good|off|the) )*"
+    r"\S+(?: \S+)? (?:(?:,|-|\.|and|it|that|was|is|'s|which|all|looked|looks) )*"
+    r"(?:(?:mostly|mainly|half|largely|pure|pretty|much|all|of|the|old|that|your|"
+    r"qmember|'s) )*(?:gravy|coffee|tea|sauce|broth|juice|stock|yoghurt|yogurt)"
+    r"(?: (?:by|the|looks|of|it|i|think|lol|haha|hah|tho|though|,|!|\.|☺|eww|ew|yuck|yum))*$",
+)
+
 BYWORDS = (
+    Byword(
+        "drain",
+        words_in("drained"),
+        _RAN_OUT,
+        words_in("layer"),
+        of_bin=False,
+        measured="volume",
+        beside=words_in("mostly mainly half largely pure pretty all looked looks"),
+        in_room=True,
+    ),  # fmt: skip
     Byword("bury", words_in("buried dug"), _BURIED_IT, of_bin=False, in_room=True),
     Byword(
         "drain",

@@ -43,21 +43,13 @@ _STANDS = Late(
     r"(?:(?P<near>to|by|near|beside|next to|against)|in|into|on|onto|under) "
 )
 _WHOSE = words_in("'s '")
-_CUES = (
-    FED_BY_NAME
-    | _BOUGHT
-    | _CARRIED
-    | _TESTING
-    | EATING
-    | _WAVERING
-    | _SAYING
-    | PLACE_NAMES
-    | _WHOSE
-)
+_CUES = _BOUGHT | _CARRIED | _TESTING | EATING | _WAVERING | _SAYING | PLACE_NAMES | _WHOSE
 
 
 def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts with the doubtful records to be asked about, and without a bin that is in doubt."""
+    if message.has(FED_BY_NAME):
+        acts = [_asked_first(act) if _is_fed_by_name(act, message) else act for act in acts]
     if not message.has(_CUES):
         return list(acts)
     if message.has(_WAVERING) and _OR_WAS_IT.search(plain_text(message)):
@@ -71,9 +63,7 @@ def doubted(acts: Sequence[Act], message: Message) -> list[Act]:
         acts = [_asked_first(a) if _is_size_of_known(a, message) else a for a in acts]
     acts = [
         _asked_first(act)
-        if _is_in_a_place(act, message)
-        or _is_fed_by_name(act, message)
-        or (isinstance(act, Seal) and _is_a_room_shut(act, message))
+        if _is_in_a_place(act, message) or (isinstance(act, Seal) and _is_a_room_shut(act, message))
         else act
         for act in acts
     ]
@@ -122,7 +112,7 @@ def _is_fed_by_name(act: Act, message: Message) -> bool:
     if not isinstance(act, Layer):
         return False
     refs = [ref for ref in message.bins if ref.name == act.bin and not ref.known]
-    refs = [ref for ref in refs if message.norms[ref.end - 1] not in BIN_WORDS]
+    refs = [r for r in refs if r.end - r.start == 1 and message.norms[r.start] not in BIN_WORDS]
     behind = {norm for ref in refs for norm in message.norms[ref.end : ref.end + 1]}
     return message.context.in_room and not behind.isdisjoint(FED_BY_NAME)
 
