@@ -12,6 +12,7 @@ from handlers.reading.bins.meantbins import figures_of_speech, no_figures_of_spe
 from handlers.reading.bins.mending import mended
 from handlers.reading.bins.names import by_known_name, find_bot, known_bins, mentions
 from handlers.reading.bins.newbins import said_bins
+from handlers.reading.bins.nextbins import beside_known
 from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, leading_bin, more_bins, target_bins
 from handlers.reading.bins.wherebins import STANDS, by_where
 from handlers.reading.calendar.days import Day, read_days
@@ -192,8 +193,8 @@ def read_message(text: str, context: Context) -> Message:
         bins = tuple(sorted((*bins, *further)))
         in_bins = indexes(bins)
         amounts = tuple([a for a in amounts if not _overlaps(a, in_bins)])
-    if len(context.bins) > 1 and bins and not STANDS.isdisjoint(norms):
-        bins = by_where(norms, bins, context.bins)
+    if bins:
+        bins = _more_closely(words, norms, bins, context, measures | indexes(days))
         in_bins = indexes(bins)
     elsewhere = mentions(norms, context.bins, in_bins)
     marks = vocabulary().find(norms)
@@ -302,6 +303,21 @@ def _further_bins(
         more = more_bins(words, norms, there, called | indexes(found), by_one_word=beside)
         found += [by_known_name(ref, context.bins) for ref in more]
     return found
+
+
+def _more_closely(
+    words: list[Word],
+    norms: list[str],
+    bins: tuple[BinRef, ...],
+    context: Context,
+    held: frozenset[int],
+) -> tuple[BinRef, ...]:
+    """The bins, with one more of a known one's name and those told apart by where they stand."""
+    if context.in_room:
+        bins = beside_known(words, norms, bins, context.bins, held)
+    if len(context.bins) > 1 and not STANDS.isdisjoint(norms):
+        bins = by_where(norms, bins, context.bins)
+    return bins
 
 
 def _wide_foods(marks: Iterable[Mark]) -> list[Mark]:

@@ -6,7 +6,7 @@ from handlers.reading.arrangements.jobsdone import jobs_done
 from handlers.reading.arrangements.moresettings import with_further_settings
 from handlers.reading.arrangements.privacy import about_oneself
 from handlers.reading.bins.binroll import bins_told
-from handlers.reading.bins.nameowed import name_settled
+from handlers.reading.bins.nameowed import name_settled, named_beside
 from handlers.reading.calendar.zones import US_ZONES, zone_of_home
 from handlers.reading.completion.askedfood import with_asked_food
 from handlers.reading.completion.diary import diary
@@ -62,7 +62,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
         if message.context.replied and all(isinstance(act, Decline | Later) for act in acts):
             acts = tuple(right_of_reply(message)) or acts
         acts = acts if rests_on(acts, message) else of_amount_alone(message) or acts
-        acts = acts or of_name(message)
+        acts = named_beside(acts or of_name(message), message)
         if not acts and message.context.of_bins:
             seen = seen_alone(message) or measured_alone(message) or asked_of_sign(message)
             acts = (seen,) if seen else ()

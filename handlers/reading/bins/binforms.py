@@ -57,6 +57,12 @@ def _in_other_vessels(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
         for lead in (*BIN_WORDS, "number"):
             yield from ((f"{lead} {said}", name) for said in spelled)
         yield from ((f"{said} {vessel}", name) for said in place for vessel in BIN_WORDS)
+    for number, name in siblings(bins).items():
+        base = norms_of(name).rpartition(" ")[0]
+        place = [word for word, value in ORDINALS.items() if value == int(number)]
+        place += [f"{number} {_ENDINGS.get(int(number), 'th')}"]
+        yield from ((f"{said} {kind}", name) for said in place for kind in ("one", base))
+        yield f"{base} bin {number}", name
 
 
 def _by_their_looks(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
@@ -148,6 +154,17 @@ def by_their_number(bins: tuple[str, ...]) -> dict[str, str]:
     """The bins that are told apart by a number ("bin 40"), by that number; none that two have."""
     named = [(norms_of(name).split(), name) for name in bins]
     found = [(parts[1], name) for parts, name in named if _is_numbered(parts)]
+    found += siblings(bins).items()
+    count = Counter(number for number, _ in found)
+    return {number: name for number, name in found if count[number] == 1}
+
+
+@lru_cache(maxsize=1024)
+def siblings(bins: tuple[str, ...]) -> dict[str, str]:
+    """The bins that are called like another one and a number ("yard 2" beside "yard"), by it."""
+    known = {norms_of(name) for name in bins}
+    parted = [(norms_of(name).rpartition(" "), name) for name in bins]
+    found = [(last, name) for (base, _, last), name in parted if last.isdecimal() and base in known]
     count = Counter(number for number, _ in found)
     return {number: name for number, name in found if count[number] == 1}
 

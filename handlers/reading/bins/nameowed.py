@@ -1,8 +1,12 @@
-"""The name of a bin that was begun without one: "green, 20 litres" behind "new bin please"; and one
-that the neighbours settle on: "Hector it is, 20 litres".
+"""The name of a bin that was begun without one: "green, 20 litres" behind "new bin please"; one
+that the neighbours settle on, "Hector it is, 20 litres"; and that of "a second one".
 """
 
+from collections.abc import Sequence
+from dataclasses import replace
+
 from handlers.reading.acts import Act, Amend, Open, Unsure
+from handlers.reading.bins.binforms import siblings
 from handlers.reading.bins.rollread import stands_alone
 from handlers.reading.bins.sizes import SMALLEST_BARE
 from handlers.reading.message import Message
@@ -111,3 +115,43 @@ def _is_name(word: Word) -> bool:
     plain = word.norm in vocabulary() and word.norm not in TOLD_BY
     plain = plain or word.norm in _BESIDE_NAME
     return word.kind == "word" and word.text[:1].isupper() and not plain and len(word.text) > 1
+
+
+_FURTHER = Late(
+    r"\b(?P<which>second|third|fourth|2 nd|3 rd)(?: new)? "
+    rf"(?:one|{'|'.join(sorted(BIN_WORDS))})\b(?! in\b)"
+)
+
+
+def named_beside(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
+    """The acts, with a name for "a second one" that is begun beside the only bin: its own, with
+    the number behind it.
+    """
+    context = message.context
+    active = [bin for bin in context.bins if bin not in context.retired]
+    nameless = any(_begun(act) is not None for act in acts)
+    found = _FURTHER.search(" ".join(message.norms)) if nameless else None
+    bases = [bin for bin in active if bin not in siblings(tuple(active)).values()]
+    if found is None or len(bases) != 1 or any(ref.name for ref in message.bins):
+        return tuple(acts)
+    [base] = bases
+    lead, _, last = base.rpartition(" ")
+    stem = lead if lead.casefold() in BIN_WORDS and last.isdecimal() else base
+    return tuple(_called(act, f"{stem} {_NUMBERS[found['which']]}") for act in acts)
+
+
+_NUMBERS = {"second": 2, "2 nd": 2, "third": 3, "3 rd": 3, "fourth": 4}
+
+
+def _begun(act: Act) -> Open | None:
+    """The opening of a bin without a name that an act tells, or asks about."""
+    guess = act.guess[0] if isinstance(act, Unsure) and len(act.guess) == 1 else act
+    return guess if isinstance(guess, Open) and guess.bin is None else None
+
+
+def _called(act: Act, name: str) -> Act:
+    begun = _begun(act)
+    if begun is None:
+        return act
+    named = replace(begun, bin=name)
+    return replace(act, guess=(named,)) if isinstance(act, Unsure) else named

@@ -25,11 +25,11 @@ SMALLEST_BARE = 4.0
 """Litres; a smaller volume that is said beside no bin is no bin's size."""
 
 _IS = ("is", "'s", "holds", "takes", "fits", "was")
-_ABOUT = words_in("a about around only just the roughly actually really now")
-_LEADING = ("a", "about", "only", "just", "around", "actually", "really", "now")
+_ABOUT = words_in("a about around only just the roughly actually really now also")
+_LEADING = ("a", "about", "only", "just", "around", "actually", "really", "now", "also")
 _BEHIND = words_in(
     "bin bucket pail one in size capacity tub drum barrel max total big when actually really "
-    "not sorry"
+    "not sorry too also as"
 )
 
 CUES = (

@@ -304,7 +304,7 @@ BYWORDS = (
         measured="volume",
         beside=words_in("mostly mainly half largely pure pretty all looked looks"),
         in_room=True,
-    ),  # fmt: skip
+    ),
     Byword("bury", words_in("buried dug"), _BURIED_IT, of_bin=False, in_room=True),
     Byword(
         "drain",
