@@ -107,8 +107,8 @@ async def only_amounts(
     acts: Sequence[Act | Plan], said: Said, reading: Reading, talk: Talk
 ) -> list[Act | Plan]:
     """The acts; an amount alone is a layer while layers are told, asked about where nothing else
-    was talked of; where it was, only peelings and the like are asked about. Hours behind a record
-    it puts none right.
+    was talked of; where it was, peelings and the like are asked about, and other food amid the talk
+    of the bins. Hours behind a record it puts none right.
     """
     acts = await _anew_when_late(acts, said, reading, talk)
     if not any(BARE in act.rules for act in acts if isinstance(act, Unsure)):
@@ -119,7 +119,10 @@ async def only_amounts(
         return list(acts)
     since = await said_behind(None, said, talk)
     if since.own or since.others or since.asked:
-        return list(acts) if any(item.scrap for item in reading.message.items) else []
+        items = reading.message.items
+        of_ours = any(item.scrap for item in items)
+        of_ours = of_ours or (bool(items) and await talk.is_of_bins(said, most_else=2))
+        return list(acts) if of_ours else []
     lately = since.at is not None and said.at - since.at <= TALK_GOES_ON
     amid = lately and reading.message.items and isinstance(since.record, Layer)
     if not (amid or is_told_in(reading.message)):

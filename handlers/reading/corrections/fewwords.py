@@ -29,14 +29,14 @@ _POINTING = words_in("that thats it its this them those they")
 _BEING = words_in("was were is 's are , . ! : - ")
 _ASIDE = words_in(
     "btw tbh sorry really actually though lol oops just by the way honestly only more like rather "
-    "i think no nearer closer to make about be should well oh"
+    "i think no nearer closer to make about be should well oh nearly almost roughly ish"
 )
 _ALL = words_in("all mostly mainly mainly just entirely purely")
 _SMALL = _POINTING | _BEING | _ASIDE
 _CUES = (
     _POINTING
     | _ALL
-    | words_in("* more nearer closer make same too ditto half only actually not no without")
+    | words_in("* more nearer closer nearly almost make same too ditto half only actually not no without")
 )
 
 

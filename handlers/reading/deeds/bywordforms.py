@@ -29,6 +29,8 @@ class Byword(NamedTuple):
     """Whether an amount of scraps must be named."""
     in_room: bool = False
     """Whether it is told only in a room, where the bins are known."""
+    in_talk: bool = False
+    """Whether it is told only while the room talks of its bins."""
 
 
 _DAY = r"(?:,? ?(?:qday|already|now|just|finally|officially|well|all|both|at noon|at last) ?)*"
@@ -284,6 +286,14 @@ _BURIED_IT = patterns(
     r"is|'s) )*(?:ground|soil|earth|clay|frozen ground|hard (?:work|going|ground)|raining|pouring|"
     r"snowing|freezing|hailing|windy|muddy|hard|heavy going|sore back|my back)\b",
 )
+_BURIED_THERE = patterns(
+    # "Buried it right there", "buried in the hole you dug"
+    r"^(?:(?:i|we|just|have|'ve|ive|ok|right|and|so|,|qmember) )*(?:buried|dug in) "
+    r"(?:(?:it|qbin) )?(?:right |just |over |in |into )*(?:there|here|"
+    r"(?:the|that|your|his|her|their|qmember 's) (?:hole|trench|pit))"
+    r"(?: (?:(?:that )?(?:you|he|she|they|we|i|qmember) (?:had )?(?:dug|made)|then|too|qday|now|"
+    r"just|all of it|,|!|\.))*$",
+)
 _RAN_OUT = patterns(
     # "Drained like 2 cups, mostly coffee lol"
     r"^(?:(?:ok|so|just|i|we|have|'ve|ive|,|\.|!) )*drained(?: (?:off|it|(?:the )?qbin))*(?: ,)? "
@@ -306,6 +316,7 @@ BYWORDS = (
         in_room=True,
     ),
     Byword("bury", words_in("buried dug"), _BURIED_IT, of_bin=False, in_room=True),
+    Byword("bury", words_in("buried dug"), _BURIED_THERE, of_bin=False, in_talk=True),
     Byword(
         "drain",
         words_in("emptied tap spigot valve tray"),

@@ -55,6 +55,8 @@ def _may_tell(each: Byword, message: Message) -> bool:
     """Whether the message names and measures what such a turn of phrase needs."""
     if each.in_room and not message.context.in_room:
         return False
+    if each.in_talk and not message.context.of_bins:
+        return False
     if each.beside and not message.has(each.beside):
         return False
     if each.of_bin and not _names_bin(message):

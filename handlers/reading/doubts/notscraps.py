@@ -97,7 +97,7 @@ _GROSS = (
 _BIN_WEIGHED = Late(
     rf"\b(?:weighed|weighing) {_MINE}qbin\b|"
     rf"\bqbin (?:(?:now|already|just|itself|alone) )?(?:weighs|weighed|tips the scales?)\b|"
-    rf"\bqbin (?:is|'s|was|came|comes|has come) .{{0,30}}{AMOUNT}.{{0,20}}\b{_GROSS}|"
+    rf"\bqbin (?:(?:is|'s|was|came|comes|has come) )?.{{0,30}}{AMOUNT}.{{0,20}}\b{_GROSS}|"
     rf"\b(?:put|stood|got|set|lifted|hung|had|plonked|popped) {_MINE}qbin (?:up )?on(?:to)? "
     r"(?:(?:the|a|my|our|some|bathroom|kitchen|luggage) )*scales?\b|"
     rf"\bscales? (?:says?|said|shows?|showed|reads?|read|gave|gives) .{{0,20}}{AMOUNT} "

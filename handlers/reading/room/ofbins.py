@@ -13,7 +13,7 @@ _BROKEN = words_in(
     "tap lid spigot leak leaks leaking ruined lost fine good ok okay normal bad "
     "throw saved ready ripe bury dig ground soil"
 )
-_PUT = words_in("went gone topped added put dropped fed chucked")
+_PUT = words_in("went gone topped added put dropped fed chucked buried")
 _COLD = words_in("frozen froze frost cold warm hot degrees gets longer")
 _CLOSED = words_in("close closed closing shut shutting")
 _CUES = SIGNS | _HARM | _BROKEN | _PUT | _COLD | _CLOSED
