@@ -5,18 +5,23 @@ from dataclasses import replace
 from handlers.answer import Answer, Turn
 from handlers.chosen import reasons
 from handlers.doubtful.spokenof import TALK_GOES_ON
+from handlers.doubtful.unsure import guess_of
 from handlers.phrasing import capital, day, length, spoon, starter, the, volume
 from handlers.practice.density import capacity_kg
 from handlers.practice.figure import Refused, number
 from handlers.practice.first_bed import first_bed
 from handlers.practice.units import KILOGRAMS
-from handlers.reading.acts import Ask
+from handlers.reading.acts import Ask, Layer
+from handlers.reading.questions.doses import dose_on
 from handlers.reading.questions.ofthelayer import OF_TALK
 from handlers.recording.bins import how_much, usual_bin
 from handlers.recording.layers import layer_dose, said_amount, unmeasured, usual_dose
 from handlers.state import BinState, named
+from storage import inbox
 from storage.rows import Bin, Entry, Facts
 
+MOST_SINCE = 6
+"""Messages that are looked back on for what we asked about."""
 NOT_THAT_LITTLE = (
     "No layer weighs nothing or less: how much do you mean? Say “how much starter for 1 kg?”"
 )
@@ -33,6 +38,8 @@ async def asked(act: Ask, turn: Turn) -> Answer:
         full = f"{number(count)} bins of {volume(each_l, turn.units)} as they fill"
         act = replace(act, mass_kg=capacity_kg(each_l, act.materials))
     if act.mass_kg is act.volume_l is act.depth_m is None:
+        if act.what == OF_TALK and (in_doubt := await _lately_asked(turn)):
+            return await asked(dose_on(in_doubt), turn)
         layer = await _lately_told(act, state, turn)
         if layer and layer.bin:
             return await _of_layer(layer, layer.bin, turn)
@@ -100,6 +107,17 @@ async def _lately_told(act: Ask, state: BinState | None, turn: Turn) -> Entry | 
     lately = last.written_at <= turn.at <= last.written_at + TALK_GOES_ON
     own = last.writer == turn.sender or act.what == OF_TALK
     return last if lately and own else None
+
+
+async def _lately_asked(turn: Turn) -> Layer | None:
+    """The layer of which we asked lately whether it is to be written down, if nobody has said."""
+    db, address = turn.book.db, turn.book.room.address
+    for before in await inbox.said_lately(db, address, inbox.LAST, MOST_SINCE):
+        question = await turn.book.question_about(before.event)
+        if question and turn.at - question.asked_at <= TALK_GOES_ON:
+            [guess, *more] = guess_of(question)
+            return guess if isinstance(guess, Layer) and not more else None
+    return None
 
 
 async def _of_layer(layer: Entry, bin: Bin, turn: Turn) -> Answer:

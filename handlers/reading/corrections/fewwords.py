@@ -36,7 +36,9 @@ _SMALL = _POINTING | _BEING | _ASIDE
 _CUES = (
     _POINTING
     | _ALL
-    | words_in("* more nearer closer nearly almost make same too ditto half only actually not no without")
+    | words_in(
+        "* more nearer closer nearly almost make same too ditto half only actually not no without"
+    )
 )
 
 

@@ -34,8 +34,14 @@ _INTO = Late(
     r"\b(?:go|goes|going|went|put|chuck|throw|add) (?:\S+ ){0,5}?(?:in|into)\b(?! (?:place|the "
     r"ground|soil|my garden|the garden))"
 )
+_SO_FAR = Late(
+    r"^ (?:(?:and|so|ok|hey|still|,) )*(?:no|any|(?:is|was) there (?:any|no)) "
+    r"\S+(?: (?:and|or) \S+)?(?: (?:scraps|bones|bits|gone|in|it|there|inside|here))* "
+    r"(?:yet|so far|already|till now)(?: (?:then|guys|folks|people))? (?:\? )*$"
+)
+""" "No fish yet?": the others are asked what they have put in."""
 _CUES = _OTHERWISE | words_in(
-    "clay sand gravel for on around near under round beside next between among place long squash "
+    "yet far already till clay sand gravel for on around near under round beside next between among place long squash "
     "mash lime non non-veg put plants orange kill kills dig digs legal law rule rules"
 )
 _WRONG = words_in(
@@ -67,6 +73,8 @@ def _is_not_put(act: Ask, message: Message) -> bool:
         return False
     text = f" {' '.join(message.norms)} "
     if _IN_PLACE.search(text) or _IN_GROUND.search(text):
+        return True
+    if message.context.in_room and not message.context.to_bot and _SO_FAR.search(text):
         return True
     if _INTO.search(text):
         return False

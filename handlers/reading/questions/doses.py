@@ -14,11 +14,13 @@ from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
 from handlers.reading.questions.bincounts import bins_counted
+from handlers.reading.questions.ofthelayer import OF_TALK
 from handlers.reading.questions.question import Question
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
 _LEANING = words_in("that this it those them")
+_POINTING = words_in("that those them")
 _FILLING = words_in("fill filling")
 
 
@@ -48,6 +50,7 @@ def dose_of(q: Question, name: str | None) -> Ask:
     counted = bins_counted(q.message, q.start, q.end) if bare and in_room else None
     if bare and counted is None and (leaning := _of_last_layer(q)):
         return leaning
+    pointing = in_room and bare and counted is None and q.has(_POINTING)
     act = Ask(
         topic="dose",
         mass_kg=mass,
@@ -57,7 +60,7 @@ def dose_of(q: Question, name: str | None) -> Ask:
         depth_m=depth,
         width_m=width,
         count=counted.value if counted else None,
-        what="cups" if in_room and _IN_CUPS.search(q.text) else None,
+        what=OF_TALK if pointing else "cups" if in_room and _IN_CUPS.search(q.text) else None,
         bin=name,
         rules=rule,
     )

@@ -3,6 +3,7 @@
 from handlers.reading.acts import Ask, Topic
 from handlers.reading.message import Message
 from handlers.reading.room.neighbours import BOOKED, CRAFT
+from handlers.reading.signs.seenalone import OF_SIGN
 from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
@@ -64,7 +65,7 @@ _RULED = words_in(
 
 def is_of_the_bins(asked: Ask, message: Message) -> bool:
     """Whether a question names what it is about, so that it is for us amid others' talk."""
-    if message.bot or asked.bin or asked.signs or asked.place:
+    if message.bot or asked.bin or asked.signs or asked.place or OF_SIGN in asked.rules:
         return True
     if any(ref.known or ref.plain for ref in message.bins):
         return True

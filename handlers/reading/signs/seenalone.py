@@ -15,6 +15,8 @@ from handlers.reading.words.vocabulary import words_in
 
 _LONGEST = 9
 _RULE = "a sign, while the talk is of the bins"
+OF_SIGN = "asked of a sign just told"
+"""The rule of such a question."""
 CUES = words_in(
     "rat rats mouse mice fly flies maggot maggots larvae worms wet soggy slimy soaking dry "
     "dripping stinks stink smells smell smelly reeks reek rotten foul sour vinegar pickles pickle "
@@ -97,15 +99,29 @@ def measured_alone(message: Message) -> Observe | None:
 
 def _is_only(message: Message) -> bool:
     """Whether no more is said than that it is there; weather is wet and dry as well."""
-    left = unheld(message.norms, indexes(message.signs))
+    left = unheld(message.norms, indexes(message.signs) | _grown_on(message))
     weather = all(one.sign in _OF_WEATHER for one in message.signs)
     return _SMALL.issuperset(left) and not (weather and _SCRAPS.isdisjoint(message.norms))
 
 
+def _grown_on(message: Message) -> frozenset[int]:
+    """The words of the scraps that a growth is seen on: "white fuzz on the rice"."""
+    norms = message.norms
+    if not any(one.sign in _GROWTHS for one in message.signs):
+        return frozenset()
+    things = [item for item in message.items if not item.generic]
+    on = [i for i in things if norms[max(0, i.start - 2) : i.start] in _ON_THE]
+    growing = any(kind == "garden" for item in on for kind, _ in item.food.shares)
+    return indexes(on) if len(on) == len(things) and not growing else frozenset()
+
+
+_GROWTHS = frozenset({"white_mould", "green_mould", "black_mould", "other_mould"})
+_ON_THE = (["on", "the"], ["on", "that"], ["on", "those"], ["over", "the"])
 _SMALL = words_in(
     "it it's its is 's are was there theres there's we i we've i've have has got get gets saw seen "
     "see found now another some more again too also a an the in on of all over everywhere inside "
     "really very so quite a bit pretty looks look looking like seems feels oh no uh hmm and but "
+    "round around rim edge edges those lots loads few little bits bit spots patches ew eww lol omg "
     "that this stuff scraps top bottom lid bucket , . ! - : ; help yuck ugh"
 )
 _SCRAPS = words_in("it it's its that this stuff scraps bottom inside")
@@ -131,7 +147,7 @@ def asked_of_sign(message: Message) -> Ask | None:
         return None
     if _IS_LOST.match(plain_text(message)) is None:
         return None
-    return Ask(topic="trouble", rules=("asked of a sign just told",))
+    return Ask(topic="trouble", rules=(OF_SIGN,))
 
 
 def _in_turns(message: Message) -> Sign | None:
