@@ -141,6 +141,17 @@ async def set_ones(turn: Turn) -> list[Entry]:
     return [entry for entry in await turn.book.dated() if _coming(entry, turn)]
 
 
+async def _put_off(turn: Turn) -> list[Entry]:
+    """The reminders whose day is over, and that are to be said again."""
+    waiting = {
+        root_of(due)
+        for due in await turn.book.dues()
+        if due.what in OWN and due.put_off_until and turn.today <= due.put_off_until < date.max
+    }
+    over = [entry for entry in await turn.book.dated() if not _coming(entry, turn)]
+    return [entry for entry in over if str(entry.root) in waiting]
+
+
 def _coming(entry: Entry, turn: Turn) -> bool:
     if entry.on is None:
         return False
@@ -151,7 +162,7 @@ def _coming(entry: Entry, turn: Turn) -> bool:
 
 async def call_off(plan: CallOff, turn: Turn) -> Answer:
     """Reminders are no longer wanted; where it could be several, it is asked which."""
-    dated = await set_ones(turn)
+    dated = [*await set_ones(turn), *await _put_off(turn)]
     meant = dated if plan.all else [one for one in dated if is_meant(one, plan.words, plan.on)]
     if meant and (plan.all or len({subject(entry) for entry in meant}) == 1):
         return struck(meant)

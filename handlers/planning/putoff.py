@@ -8,7 +8,7 @@ from handlers.answer import SILENCE, Answer, PutOff, Query, Turn
 from handlers.phrasing import day
 from handlers.planning.calendar import is_of, task
 from handlers.planning.care import care_of
-from handlers.planning.dues import is_shown_on
+from handlers.planning.dues import OWN, is_shown_on
 from handlers.planning.remindedof import (
     PUT_OFF,
     answers_else,
@@ -22,17 +22,22 @@ from handlers.practice.days import DRAIN, high_days
 from handlers.practice.figure import listed
 from handlers.reading.acts import Later
 from handlers.reading.arranged import Pausing
-from handlers.reading.arrangements.putoff import DAY_ALONE, NOTHING_NAMED
+from handlers.reading.arrangements.putoff import DAY_ALONE, FORGOTTEN, NOTHING_NAMED
 from storage.rows import Due
 
 MOST_LATER_DAYS = 60
 """The longest that something can be put off, so that it is not lost."""
+
+MISSED = timedelta(days=4)
+"""So long "forgot, next Saturday" is of what its sender was reminded of."""
 
 
 async def later(act: Later, turn: Turn) -> Answer:
     """What was reminded of is put off."""
     if DAY_ALONE in act.rules and not await names_dues(turn):
         return SILENCE
+    if FORGOTTEN in act.rules:
+        return _put_off(await _missed(turn), round(act.days or 1), turn)
     if act.what and act.on:
         return await _deed_put_off(act, act.on, turn)
     if NOTHING_NAMED in act.rules and await answers_else(turn):
@@ -59,6 +64,18 @@ async def later(act: Later, turn: Turn) -> Answer:
     if not (waiting and undrained):
         return answer
     return replace(answer, say=f"{answer.say} Not put off so long: {listed(undrained)}.")
+
+
+async def _missed(turn: Turn) -> list[Due]:
+    """What the sender was reminded of in members' own words last, a few days ago at most."""
+    own = [
+        due
+        for due in await turn.book.dues(until=turn.today)
+        if due.what in OWN and due.to_member == turn.sender and due.told_on
+        if due.put_off_until != date.max and turn.today - due.to_day <= MISSED
+    ]
+    last = max((due.to_day for due in own), default=None)
+    return [due for due in own if due.to_day == last]
 
 
 async def _deed_put_off(act: Later, until: date, turn: Turn) -> Answer:

@@ -5,6 +5,7 @@ from handlers.reading.arrangements.doneelse import jobs_of_ours
 from handlers.reading.arrangements.jobsdone import jobs_done
 from handlers.reading.arrangements.moresettings import with_further_settings
 from handlers.reading.arrangements.privacy import about_oneself
+from handlers.reading.arrangements.putoff import forgotten
 from handlers.reading.bins.binroll import bins_told
 from handlers.reading.bins.nameowed import name_settled, named_beside
 from handlers.reading.calendar.zones import US_ZONES, zone_of_home
@@ -138,7 +139,7 @@ def _one_thing(message: Message) -> Act | None:
     if found is None and message.context.in_room and message.has(IN_GROUND | IN_TUB):
         found = all_in_the_ground(message) or in_a_soil_tub(message)
     if found is None and message.context.in_room:
-        found = name_settled(message)
+        found = name_settled(message) or forgotten(message)
     return found or asks_dose_of_layer(message) or asked_by_heading(message)
 
 

@@ -3,7 +3,7 @@
 import pytest
 
 from storage.database import Database
-from tests.room import TalkingRoom
+from tests.room import TalkingRoom, words
 
 
 async def heard(room: TalkingRoom, *said: str) -> str:
@@ -123,3 +123,26 @@ async def test_who_is_late_is_asked_of_the_bins_behind_a_word_on_them(
     await heard(room, OPEN)
     await room.says(before, who="bram")
     assert bool(await room.says("who's late?")) is answered
+
+
+async def test_the_dose_on_that_is_of_what_another_told(room: TalkingRoom) -> None:
+    told = await heard(room, OPEN, "added 1.5 kg of chicken to the blue bin")
+    (again,) = await room.says("how much bran for that?", who="bram")
+    assert again.body.split(" of starter")[0] == told.split(" of starter")[0]
+
+
+async def test_the_dose_on_that_is_of_what_was_asked_about(room: TalkingRoom) -> None:
+    await heard(room, OPEN, "added 1 kg to the blue bin")
+    await room.waits(hours=20)
+    (asked,) = await room.says("ham bones going in. 2 kg", who="bram")
+    assert asked.body == "Shall I write down 2 kg?"
+    await room.says("those are big", who="zoe")
+    (dose,) = await room.says("how much bran for that", who="ines")
+    assert "of starter on 2 kg" in dose.body
+
+
+@pytest.mark.parametrize("asked", ["no fish yet?", "any fish yet", "still no fish so far?"])
+async def test_what_others_have_put_in_is_asked_of_them(room: TalkingRoom, asked: str) -> None:
+    await heard(room, OPEN, "added 1 kg of leeks to the blue bin")
+    assert not await room.says(asked, who="bram")
+    assert "Yes, meat and fish" in words(await room.says("can fish go in yet?", who="bram"))

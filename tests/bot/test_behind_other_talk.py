@@ -84,3 +84,34 @@ async def test_a_vessel_named_behind_a_dilution_holds_the_water(room: TalkingRoo
     await room.says("how much water for 300 ml?")
     [answer] = await room.says("and in a bucket?")
     assert answer.body.startswith("100 mL of liquid in 10 L")
+
+
+async def test_food_amid_the_talk_of_the_bins_is_asked_about(room: TalkingRoom) -> None:
+    await room.says("the lid looks odd")
+    await room.says("it was dented in the van", who="bram")
+    [asked] = await room.says("right. 600 g pasta then")
+    assert asked.body == "Shall I write down 600 g?"
+
+
+@pytest.mark.parametrize("said", ["buried it right there", "buried it in the hole you made"])
+async def test_what_was_buried_there_is_the_bin_asked_about(db: Database, said: str) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the yard bin, 20 L")
+    await room.says("opened the shed bin, 20 L")
+    await room.says("put 2 kg of leeks in the yard bin")
+    await room.says("sealed the yard bin")
+    await room.waits(days=13)
+    await room.says("can the yard bin be buried?")
+    await room.says("I made a hole by the pear, half a metre wide", who="bram")
+    await room.says(said)
+    [buried] = [entry for entry in await room.standing() if entry.act == "bury"]
+    assert buried.bin
+    assert buried.bin.name == "yard"
+
+
+async def test_what_was_buried_behind_other_talk_is_no_bin(room: TalkingRoom) -> None:
+    await room.says("our hamster died", who="bram")
+    await room.says("oh no. Where will you put him?")
+    await room.says("under the roses, there's a nice spot", who="bram")
+    await room.says("buried it there", who="bram")
+    assert await acts(room) == ["open", "layer"]

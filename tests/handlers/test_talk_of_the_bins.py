@@ -31,6 +31,9 @@ async def room(db: Database) -> TalkingRoom:
         ("smells like rotten eggs", "rotten"),
         ("tap gave nothing", "no_liquid"),
         ("bit wet on the bottom", "wet"),
+        ("little flies round the rim!!", "insects"),
+        ("white fuzz on the rice", "white_mould"),
+        ("and some blue spots on the peel", "green_mould"),
     ],
 )
 async def test_a_sign_is_of_the_bin_talked_of(room: TalkingRoom, said: str, sign: str) -> None:

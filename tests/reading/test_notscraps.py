@@ -197,6 +197,8 @@ def test_scraps_beside_such_things_stand(text: str) -> None:
         "the shed is 12 kg on the scales",
         "the scales said 14 kg for bin 3",
         "bin 3 came to 9 kilos including the lid",
+        "Tall Paul 14 kg on the bathroom scales",
+        "the shed bin is 9 kg on our luggage scale now",
         "tipped bin 3 into the shed bin, 10 kg",
         "emptied Tall Paul into the shed bin",
         "poured bin 3 over into the shed bin",

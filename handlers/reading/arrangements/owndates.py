@@ -107,6 +107,15 @@ _CANCEL_ALL = Late(
 _CANCEL_ANY = Late(
     rf"{_BEFORE}(?:cancel|call off)(?: (?:the|our|my|that))* (?P<rest>\S+(?: \S+){{0,6}})"
 )
+_CANCEL_HAD = Late(
+    rf"(?:(?:{_LEADS}|actually|no|wait|oh|sorry|you can) )*"
+    r"(?:cancel|forget|skip|scrap|drop|call off) (?:it|that)"
+    r"(?: now| then| please| ,| \.| -| because| as| cos| since)* "
+    r"(?:i|we|qmember)(?: have|'ve| has|'s)?(?: just| already| now)* "
+    r"(?:got|have|has|had|found|bought|did|done)(?: some| enough| the| plenty of| all the| it| a)* "
+    r"(?P<rest>\S+(?: \S+){0,3}?)(?: now| already| myself| here| at home| after all)*"
+)
+"""What is called off with the reason that it is there already: "cancel it, I have spades"."""
 _MOVE = Late(
     rf"{_BEFORE}(?:move|shift|postpone|reschedule|bring forward|put off|change)"
     r"(?: (?:the|our|my|that))* (?P<rest>\S+(?: \S+){0,6}?)(?: reminder)?(?: to| until| for)*"
@@ -278,6 +287,9 @@ def _called_off(text: Pared, when: When | None) -> CallOff | None:
                 return CallOff(words=words, if_set=not _is_to_bot(text.message))
         elif words or on:
             return CallOff(words=words, on=on)
+    had = _CANCEL_HAD.fullmatch(text.text) if when is None else None
+    if had is not None:
+        return CallOff(words=text.said(had, "rest"), if_set=True)
     by_word = called_by_word(text) if when is None else None
     match = _CANCEL_ANY.fullmatch(text.text) if when is None and by_word is None else None
     if match and not _HAND_OVER.match(match["rest"]):

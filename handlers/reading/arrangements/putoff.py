@@ -11,6 +11,8 @@ from handlers.reading.words.vocabulary import words_in
 
 DAY_ALONE = "a day alone"
 """The rule of words that put something off only where we have just reminded of it."""
+FORGOTTEN = "it was forgotten"
+"""The rule of words that put off what their sender was reminded of and has not done."""
 NOTHING_NAMED = "nothing named"
 """The rule of words that name neither a reminder nor what is put off: "later!", "not today"."""
 _ON_A_DAY = Late(
@@ -72,6 +74,31 @@ def is_moved_to(message: Message) -> bool:
 
 
 _WEEKS = words_in("week weekend")
+
+
+_FORGOT = Late(
+    r"^(?:(?:oh|oops|ah|argh|damn|no|nope|sorry|so|ok|actually|,|\.|!|-) )*"
+    r"(?:(?:i|we) )?(?:(?:totally|completely|just|clean) )?(?:forgot|forgotten|missed it|"
+    r"(?:didnt|havent|couldnt|never) (?:do|done|manage|make|made|get to|got to|got round to|"
+    r"get round to|get around to|bring|brought)(?: it| that)?|ran out of time|had no time|no time)"
+    r"(?: (?:about|it|that|to|all|again|yet|sorry|oops|though|,|\.|!|-|☺))*"
+    r" (?:(?:will|ill|i|'ll|shall|do|bring|it|that|make|then|so|on|have to be|must be|is|'s|be) )*"
+    r"(?:qday|next week|(?:the |this |next )?weekend)"
+    r"(?: (?:morning|afternoon|evening|then|instead|sorry|ok|promise|i|for sure|,|\.|!))*$"
+)
+
+
+def forgotten(message: Message) -> Later | None:
+    """ "Forgot, sorry. Next Saturday": what the sender was to do by now is for another day."""
+    if not message.context.in_room or not message.has(_FORGETTING) or message.norms[-1] == "?":
+        return None
+    if message.bins or _FORGOT.search(plain_text(message, days=True)) is None:
+        return None
+    days = put_off_by(message) or _weekend(message)
+    return Later(days=days, rules=(FORGOTTEN,)) if days else None
+
+
+_FORGETTING = words_in("forgot forgotten missed didnt havent couldnt never time did have could not")
 
 
 def put_off_to(message: Message) -> Later | None:

@@ -50,7 +50,7 @@ def _next(
         told = bool(behind) and behind[0] in _TOLD_OF
         if norms[ref.end].isdecimal() and (told or (led and ends)):
             number, end = int(norms[ref.end]), ref.end + 1
+    if not 1 < number <= _MOST or any(bin.endswith(f" {number}") for bin in bins):
+        return ref  # it is had already, or another bin may be meant by that number
     name = f"{ref.name} {number}"
-    if not 1 < number <= _MOST or name in bins:
-        return ref
     return BinRef(start, end, name, plain=True)

@@ -6,7 +6,12 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Amend, Ask, Later, Layer, Retract, meant
-from handlers.reading.arrangements.putoff import NOTHING_NAMED, is_plan_of_else, names_nothing
+from handlers.reading.arrangements.putoff import (
+    FORGOTTEN,
+    NOTHING_NAMED,
+    is_plan_of_else,
+    names_nothing,
+)
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
 from handlers.reading.words.late import Late
@@ -74,7 +79,7 @@ def _is_of_else(act: Act, message: Message) -> bool:
         case Retract():
             return _STRUCK_ELSE.search(plain_text(message)) is not None
         case Later():
-            return is_plan_of_else(message)
+            return FORGOTTEN not in act.rules and is_plan_of_else(message)
         case Layer():
             ahead = bool(act.same) and _SAME_AHEAD.search(plain_text(message)) is not None
             return ahead or _is_ordered(message)

@@ -41,8 +41,9 @@ _SO_FAR = Late(
 )
 """ "No fish yet?": the others are asked what they have put in."""
 _CUES = _OTHERWISE | words_in(
-    "yet far already till clay sand gravel for on around near under round beside next between among place long squash "
-    "mash lime non non-veg put plants orange kill kills dig digs legal law rule rules"
+    "yet far already till clay sand gravel for on around near under round beside next between "
+    "among place long squash mash lime non non-veg put plants orange kill kills dig digs legal law "
+    "rule rules"
 )
 _WRONG = words_in(
     "wrong bad smell smells smelly stink stinks stinky reek reeks stench trouble problem problems "

@@ -17,6 +17,7 @@ from handlers.reading.acts import (
 )
 from handlers.reading.arranged import Plan
 from handlers.reading.arrangements.communal import Refusing, Taking
+from handlers.reading.arrangements.putoff import FORGOTTEN
 from handlers.reading.bins.keptbins import only_mine
 from handlers.reading.corrections.amending import SORRY
 from handlers.reading.corrections.partright import BY_PART
@@ -114,7 +115,7 @@ def is_for_us(act: ANSWERING, message: Message) -> bool:
     """Whether it can be no answer to a neighbour: it calls us, or names what it is about."""
     if calls_record(message):
         return True
-    if isinstance(act, Later) and act.what:
+    if isinstance(act, Later) and (act.what or FORGOTTEN in act.rules):
         return True
     if isinstance(act, Done | Later | PASSING_ON):
         return act.bin is not None and not only_mine(message.bins, message.norms)
