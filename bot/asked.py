@@ -2,13 +2,15 @@
 asked of a reply to many records at once, and said to an order that was not understood.
 """
 
+from collections.abc import Sequence
+
 from bot.heard import Said
 from bot.talk import TALK_GOES_ON, Talk
 from handlers.answer import Answer, Turn
 from handlers.asked.help import NOTHING_WRITTEN, TOO_LONG
 from handlers.doubtful import unsure
 from handlers.doubtful.asking import is_meant
-from handlers.reading.acts import Act, Amend, Retract, meant
+from handlers.reading.acts import Act, Amend, Drain, Layer, Open, Retract, Unsure, meant
 from handlers.reading.arranged import Plan
 from handlers.reading.read import read
 from handlers.reading.records import RECORD_KINDS
@@ -27,9 +29,36 @@ async def of_another(said: Said, turn: Turn, talk: Talk) -> Question | None:
     if event is None or before is None or before.event != event:
         return None
     question = await talk.book.question_about(event)
+    if question and all(isinstance(act, Open) for act in unsure.guess_of(question)):
+        return question  # whether a bin is to be begun is anybody's to say
     about = unsure.record_of(question) if question else None
     entries = await talk.book.of_event(about) if about else []
     return question if any(entry.writer == turn.sender for entry in entries) else None
+
+
+async def begun_by_use(
+    acts: Sequence[Act | Plan], said: Said, talk: Talk
+) -> tuple[list[Act | Plan], Question | None]:
+    """The acts, with what goes into a bin of which we asked lately whether it is to be begun no
+    longer in doubt; and that question, which is answered by it.
+    """
+    named = [meant(act) for act in acts if isinstance(act, Act)]
+    bins = {act.bin.casefold() for act in named if isinstance(act, Layer | Drain) and act.bin}
+    if not bins:
+        return list(acts), None
+    for one in await inbox.said_lately(
+        talk.book.db, talk.book.room.address, talk.item.id, MOST_SINCE
+    ):
+        question = await talk.book.question_about(one.event)
+        guess = unsure.guess_of(question) if question else []
+        begun = {act.bin.casefold() for act in guess if isinstance(act, Open) and act.bin}
+        if question and begun & bins and said.at - question.asked_at <= TALK_GOES_ON:
+            return [meant(act) if isinstance(act, Unsure) else act for act in acts], question
+    return list(acts), None
+
+
+MOST_SINCE = 12
+"""Messages that are looked back on for such a question."""
 
 
 async def before(said: Said, turn: Turn, talk: Talk) -> Question | None:

@@ -38,9 +38,9 @@ async def asked(act: Ask, turn: Turn) -> Answer:
         full = f"{number(count)} bins of {volume(each_l, turn.units)} as they fill"
         act = replace(act, mass_kg=capacity_kg(each_l, act.materials))
     if act.mass_kg is act.volume_l is act.depth_m is None:
-        if act.what == OF_TALK and (in_doubt := await _lately_asked(turn)):
-            return await asked(dose_on(in_doubt), turn)
         layer = await _lately_told(act, state, turn)
+        if act.what == OF_TALK and (in_doubt := await _lately_asked(layer, turn)):
+            return await asked(dose_on(in_doubt), turn)
         if layer and layer.bin:
             return await _of_layer(layer, layer.bin, turn)
         say = f"{unmeasured(turn.units)}\n{_by_weight(turn)}"
@@ -109,12 +109,15 @@ async def _lately_told(act: Ask, state: BinState | None, turn: Turn) -> Entry | 
     return last if lately and own else None
 
 
-async def _lately_asked(turn: Turn) -> Layer | None:
-    """The layer of which we asked lately whether it is to be written down, if nobody has said."""
+async def _lately_asked(told: Entry | None, turn: Turn) -> Layer | None:
+    """The layer of which we asked, since one was told, whether it is to be written down, if nobody
+    has said.
+    """
+    since = max(turn.at - TALK_GOES_ON, told.written_at) if told else turn.at - TALK_GOES_ON
     db, address = turn.book.db, turn.book.room.address
     for before in await inbox.said_lately(db, address, inbox.LAST, MOST_SINCE):
         question = await turn.book.question_about(before.event)
-        if question and turn.at - question.asked_at <= TALK_GOES_ON:
+        if question and question.asked_at > since:
             [guess, *more] = guess_of(question)
             return guess if isinstance(guess, Layer) and not more else None
     return None

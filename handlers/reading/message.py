@@ -194,7 +194,7 @@ def read_message(text: str, context: Context) -> Message:
         in_bins = indexes(bins)
         amounts = tuple([a for a in amounts if not _overlaps(a, in_bins)])
     if bins:
-        bins = _more_closely(words, norms, bins, context, measures | indexes(days))
+        bins, amounts = _more_closely(words, norms, bins, context, amounts, days)
         in_bins = indexes(bins)
     elsewhere = mentions(norms, context.bins, in_bins)
     marks = vocabulary().find(norms)
@@ -297,7 +297,7 @@ def _further_bins(
             by_one_word=alone and context.in_room,
         )
     beside = context.in_room and bool(known or found)
-    coloured = context.bins or (context.in_room and not TOLD_BY.isdisjoint(norms))
+    coloured = context.bins or (context.in_room and not (TOLD_BY | SHUT_OR_DRAWN).isdisjoint(norms))
     if coloured and (beside or not _LEADING.isdisjoint(norms)):
         there = (*known, *found)
         more = more_bins(words, norms, there, called | indexes(found), by_one_word=beside)
@@ -310,14 +310,20 @@ def _more_closely(
     norms: list[str],
     bins: tuple[BinRef, ...],
     context: Context,
-    held: frozenset[int],
-) -> tuple[BinRef, ...]:
-    """The bins, with one more of a known one's name and those told apart by where they stand."""
+    amounts: tuple[Amount, ...],
+    days: tuple[Day, ...],
+) -> tuple[tuple[BinRef, ...], tuple[Amount, ...]]:
+    """The bins, with one more of a known one's name and those told apart by where they stand; and
+    the amounts without the numbers that are of a name.
+    """
     if context.in_room:
+        held = indexes(days, [a for a in amounts if a.end - a.start > 1])
         bins = beside_known(words, norms, bins, context.bins, held)
+        named = indexes(bins)
+        amounts = tuple([a for a in amounts if not _overlaps(a, named)])
     if len(context.bins) > 1 and not STANDS.isdisjoint(norms):
         bins = by_where(norms, bins, context.bins)
-    return bins
+    return bins, amounts
 
 
 def _wide_foods(marks: Iterable[Mark]) -> list[Mark]:

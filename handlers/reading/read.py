@@ -7,7 +7,7 @@ from handlers.reading.arrangements.moresettings import with_further_settings
 from handlers.reading.arrangements.privacy import about_oneself
 from handlers.reading.arrangements.putoff import forgotten
 from handlers.reading.bins.binroll import bins_told
-from handlers.reading.bins.nameowed import name_settled, named_beside
+from handlers.reading.bins.nameowed import name_settled, named_beside, without_begun_behind
 from handlers.reading.calendar.zones import US_ZONES, zone_of_home
 from handlers.reading.completion.askedfood import with_asked_food
 from handlers.reading.completion.diary import diary
@@ -64,6 +64,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
             acts = tuple(right_of_reply(message)) or acts
         acts = acts if rests_on(acts, message) else of_amount_alone(message) or acts
         acts = named_beside(acts or of_name(message), message)
+        acts = without_begun_behind(acts, message)
         if not acts and message.context.of_bins:
             seen = seen_alone(message) or measured_alone(message) or asked_of_sign(message)
             acts = (seen,) if seen else ()

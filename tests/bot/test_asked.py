@@ -39,3 +39,44 @@ async def test_an_order_by_name_is_never_passed_over(room: TalkingRoom) -> None:
     [answer] = await room.says("pailkeeper take 1 kg off the green")
     assert "nothing is written down" in answer.body
     assert await room.says("pailkeeper is a funny name") == []
+
+
+async def agreed_on(db: Database) -> TalkingRoom:
+    """Zoe has named a new bin, and it was asked whether it is one."""
+    room = TalkingRoom(db)
+    for who in ("ines", "bram"):
+        await room.says("hello", who=who)
+    [asked] = await room.says("ok, Hector it is. 30 litres", who="zoe")
+    assert asked.body == "Shall I write down a new bin, Hector?"
+    return room
+
+
+async def test_anybody_may_say_that_a_bin_is_to_be_begun(db: Database) -> None:
+    room = await agreed_on(db)
+    [opened] = await room.says("yes", who="bram")
+    assert opened.body.startswith("Opened Hector, 30 L")
+
+
+@pytest.mark.parametrize("said", ["Hector got 1.5 kg of leeks", "added 1.5 kg to Hector"])
+async def test_what_goes_into_it_says_so_as_well(db: Database, said: str) -> None:
+    room = await agreed_on(db)
+    await room.says(said, who="bram")
+    [opened, layer] = await room.standing()
+    assert (opened.act, opened.facts.capacity_l) == ("open", 30)
+    assert (layer.act, layer.facts.mass_kg) == ("layer", 1.5)
+    assert layer.bin == opened.bin
+
+
+async def test_what_another_gets_says_nothing_of_it(db: Database) -> None:
+    room = await agreed_on(db)
+    [asked] = await room.says("Boris got 1.5 kg of leeks", who="bram")
+    assert asked.body == "Shall I write down 1.5 kg in Boris?"
+    assert not await room.standing()
+
+
+async def test_a_first_bin_that_is_drained_keeps_its_name(db: Database) -> None:
+    room = TalkingRoom(db)
+    await room.says("drained Hector, 300 ml")
+    [drained] = [entry for entry in await room.standing() if entry.act == "drain"]
+    assert drained.bin
+    assert drained.bin.name == "Hector"

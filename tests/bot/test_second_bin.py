@@ -23,6 +23,7 @@ async def bins(room: TalkingRoom) -> list[str]:
     "said",
     [
         "opened porch 2, 20 L",
+        "opened porch 2 today, 20 L",
         "started the second porch bin, 20 L",
         "opened a second one, 20 L",
         "started a second bucket, 20 L",
@@ -77,3 +78,11 @@ async def test_a_second_one_beside_several_has_no_name_of_theirs(room: TalkingRo
     await room.says("opened the shed bin, 20 L")
     await room.says("opened a second one, 20 L")
     assert await bins(room) == ["porch", "shed", "bin 1"]
+
+
+@pytest.mark.parametrize("said", ["sealed it. Started porch 2", "sealed it and opened porch 2"])
+async def test_it_is_the_first_one_that_was_sealed_before(room: TalkingRoom, said: str) -> None:
+    await room.says(said, who="bram")
+    [sealed] = [entry for entry in await room.standing() if entry.act == "seal"]
+    assert sealed.bin
+    assert sealed.bin.name == "porch"

@@ -2,7 +2,7 @@
 
 import pytest
 
-from handlers.reading.acts import Bury
+from handlers.reading.acts import Bury, meant
 from tests.reading.context import acts
 
 
@@ -69,3 +69,16 @@ def test_what_is_dug_in_is_the_bin_and_not_the_plot() -> None:
     (act,) = acts("in plot 9 I dug in the whole of bin 3", bins=("plot 9", "bin 3"))
     assert isinstance(act, Bury)
     assert (act.bin, act.place) == ("bin 3", "plot 9")
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "dug a hole by the fence",
+        "Zoe dug us a trench under the pear",
+        "the boys made a deep pit behind the shed",
+    ],
+)
+def test_a_hole_alone_is_no_burial(text: str) -> None:
+    told = acts(text, bins=("green",), in_room=True, of_bins=True)
+    assert not any(isinstance(meant(act), Bury) for act in told)

@@ -103,6 +103,7 @@ def test_why_a_bin_was_wrong_seals_none(text: str, told: list[str]) -> None:
         ("800 g of leeks, sorry, 900", 0.9, "vegetable"),
         ("3 kg rice. No wait, 2", 2, "grain"),
         ("half a kilo of crusts, no, 700 g", 0.7, "grain"),
+        ("crusts in the shed, 1 kg. Wait no, 1.4", 1.4, "grain"),
         ("1 kg of leeks\nscratch that, it was 1.2", 1.2, "vegetable"),
     ],
 )

@@ -60,7 +60,7 @@ def duty_days(message: Message) -> Iterator[Found]:
 def _bin_said(message: Message, bins: list[BinRef]) -> str:
     """The bin as it was called, with "the" if that stands before it."""
     if not bins:
-        return "the bin"
+        return "the bins" if len(message.context.bins) > 1 else "the bin"
     start, end = bins[0].start, bins[0].end
     with_article = start > 0 and message.norms[start - 1] == "the"
     return message.text(start - with_article, end)

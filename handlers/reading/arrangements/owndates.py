@@ -113,7 +113,8 @@ _CANCEL_HAD = Late(
     r"(?: now| then| please| ,| \.| -| because| as| cos| since)* "
     r"(?:i|we|qmember)(?: have|'ve| has|'s)?(?: just| already| now)* "
     r"(?:got|have|has|had|found|bought|did|done)(?: some| enough| the| plenty of| all the| it| a)* "
-    r"(?P<rest>\S+(?: \S+){0,3}?)(?: now| already| myself| here| at home| after all)*"
+    r"(?P<rest>(?!(?:them|one|those|this|found|got|had|done|bought|been|to)\b)\S+(?: \S+){0,3}?)"
+    r"(?: now| already| myself| here| at home| after all)*"
 )
 """What is called off with the reason that it is there already: "cancel it, I have spades"."""
 _MOVE = Late(

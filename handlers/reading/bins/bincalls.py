@@ -64,7 +64,7 @@ def _is_amount(words: Sequence[Word], norms: Sequence[str], i: int) -> bool:
 _ROUGHLY = (["about"], ["approx"], ["roughly"], ["around"], ["another"])
 SMALL_LETTERS = frozenset("bcdef")
 """By which bins are told apart without a capital: they stand for no word and no unit of amounts."""
-_ASKED_OF = words_in("is was for about")
+_ASKED_OF = words_in("is was for about can could may should shall must will")
 _DONE_BY_BIN = words_in("'s got has had is was took smells stinks hisses needs")
 
 

@@ -5,7 +5,7 @@ that the neighbours settle on, "Hector it is, 20 litres"; and that of "a second 
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Amend, Open, Unsure
+from handlers.reading.acts import Act, Amend, Bury, Drain, Open, Seal, Unsure
 from handlers.reading.bins.binforms import siblings
 from handlers.reading.bins.rollread import stands_alone
 from handlers.reading.bins.sizes import SMALLEST_BARE
@@ -141,6 +141,23 @@ def named_beside(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
 
 
 _NUMBERS = {"second": 2, "2 nd": 2, "third": 3, "3 rd": 3, "fourth": 4}
+
+
+def without_begun_behind(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
+    """The acts; what was done before a new bin is begun in the same breath was not done to that
+    one: "sealed it, started yard 2".
+    """
+    verbs = [c.verb for c in message.clauses if c.verb is not None and c.sense == "did"]
+    opening = next((verb.start for verb in verbs if "open" in verb.verb.classes), 0)
+    before = {kind for verb in verbs if verb.end <= opening for kind in verb.verb.classes}
+    begun = {act.bin for act in acts if isinstance(act, Open)}
+    begun &= {ref.name for ref in message.bins if ref.start > opening and not ref.known}
+    return tuple(
+        replace(act, bin=None)
+        if isinstance(act, Seal | Drain | Bury) and act.act in before and act.bin in begun
+        else act
+        for act in acts
+    )
 
 
 def _begun(act: Act) -> Open | None:

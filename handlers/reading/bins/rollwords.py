@@ -7,7 +7,7 @@ from handlers.reading.calendar.daywords import ORDINALS
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
-from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY
+from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY, BinRef
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.titles import end_of_titled
 from handlers.reading.words.vocabulary import vocabulary, words_in
@@ -128,13 +128,19 @@ def _piece(message: Message, i: int) -> Piece:
         return Piece("member", i, member.end, member.name)
     if end := _end_of_numbered(message, i):
         return Piece("name", i, end, message.text(i, end))
-    ref = next((r for r in (*message.bins, *message.named) if r.start == i and r.known), None)
+    refs = [r for r in (*message.bins, *message.named) if r.start == i]
+    ref = next((r for r in refs if r.known or _is_numbered(r)), None)
     if ref is not None and ref.name is not None:
         vessel = ref.plain and ref.end - i > 1 and message.norms[ref.end - 1] in BIN_WORDS
         return Piece("name", i, ref.end - vessel, ref.name)
     if day := next((d for d in message.days if d.start == i), None):
         return Piece("day", i, day.end)
     return _of_one_word(message, i)
+
+
+def _is_numbered(ref: BinRef) -> bool:
+    """ "Yard 2", beside a bin called yard: the number is no size."""
+    return ref.plain and (ref.name or "")[-1:].isdecimal() and ref.end - ref.start > 1
 
 
 def _end_of_unsized(norms: Sequence[str], i: int) -> int:

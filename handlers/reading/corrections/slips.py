@@ -88,15 +88,19 @@ def _is_told(message: Message, at: int) -> bool:
 
 
 def _is_amount_of_food(message: Message, at: int) -> bool:
-    """ "1 kg of crusts": an amount, what it is of and no more stands before."""
+    """ "1 kg of crusts", "crusts in the shed, 1 kg": an amount, what it is of, its bin and no more
+    stand before.
+    """
     of_what = [item for item in message.items if item.end <= at]
     measured = [a for a in message.measured() if a.end <= at and not a.negative]
-    held = indexes(of_what, measured)
+    held = indexes(of_what, measured, message.bins, message.days)
     left = [message.norms[i] for i in range(at) if i not in held]
     return len(measured) == 1 and bool(of_what) and _SMALL.issuperset(left)
 
 
-_SMALL = words_in("of about around roughly some more another a the old and & in from me today")
+_SMALL = words_in(
+    "of about around roughly some more another a the old and & in into to from me , :"
+)
 
 
 def _another_deed(message: Message, at: int, start: int) -> str | None:

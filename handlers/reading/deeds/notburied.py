@@ -3,6 +3,7 @@
 from handlers.reading.deeds.placewords import GROUND
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
+from handlers.reading.words.late import Late
 from handlers.reading.words.once import once
 from handlers.reading.words.vocabulary import words_in
 
@@ -64,9 +65,21 @@ def is_only_a_hole(group: Group) -> bool:
     return all(waits) and not HOLES.isdisjoint(norms[verb.start : group.end])
 
 
+def is_hole_alone(message: Message) -> bool:
+    """ "Zoe dug a hole by the fence": made ready, and nothing is said to lie in it yet."""
+    if message.bins or not message.has(HOLES) or message.has(_LIES_IN_IT):
+        return False
+    return _HOLE_DUG.search(" ".join(message.norms)) is not None
+
+
 _MADE_READY = frozenset({"dig", "make", "trench", "lay"})
 IT = words_in("it them everything lot")
 HOLES = words_in("hole holes trench trenches pit pits")
+_HOLE_DUG = Late(rf"\b(?:dug|made|dig|digging) (?:\S+ ){{1,3}}?(?:{'|'.join(sorted(HOLES))})\b")
+_LIES_IN_IT = IT | words_in(
+    "buried bury burying filled covered emptied tipped put went gone goes contents bokashi ferment "
+    "fermented scraps bin bins bucket buckets them everyone's batch"
+)
 _FOR = "for"
 _HIDING = frozenset({"bury", "inter"})
 _WITHIN = frozenset({"in", "into", "inside", "within"})

@@ -7,7 +7,7 @@ from handlers.reading.corrections.lessened import is_only_a_difference
 from handlers.reading.deeds import spoons
 from handlers.reading.deeds.bran import DENIED, MIXED_WITH, is_to_be_mixed, is_without_bran
 from handlers.reading.deeds.liquid import DRAINED, is_of_fat
-from handlers.reading.deeds.notburied import PLANTED, is_planting
+from handlers.reading.deeds.notburied import HOLES, PLANTED, is_hole_alone, is_planting
 from handlers.reading.deeds.peeks import (
     CLOSED_WELL,
     LIDS,
@@ -116,6 +116,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
     (is_of_fat, frozenset({"drain"})),
     (is_leak, frozenset({"drain"})),
     (is_planting, frozenset({"bury"})),
+    (is_hole_alone, frozenset({"bury"})),
     (is_closed_well, frozenset({"seal"})),
     (is_mended, frozenset({"seal"})),
     (is_of_person, RECORD_KINDS | {"offer", "accept", "ask"}),
@@ -137,7 +138,7 @@ _CUES = frozenset[str]().union(
     awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, leaks.CUES,
     memories.CUES, mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES,
     premises.CUES, spoons.CUES, spoons.HANDFULS, underway.CUES, BEFORE, CLOSED_WELL, DENIED,
-    DRAINED, HUSHED, LIDS, MENDED, MIXED_WITH, PLANTED, POURED, STUFFS, TAKEN,
+    DRAINED, HOLES, HUSHED, LIDS, MENDED, MIXED_WITH, PLANTED, POURED, STUFFS, TAKEN,
     WEIGHING,
 )  # fmt: skip
 """Words without one of which it is none of that."""
