@@ -46,7 +46,7 @@ async def begun_by_use(
     bins = {act.bin.casefold() for act in named if isinstance(act, Layer | Drain) and act.bin}
     if not bins:
         return list(acts), None
-    for one in await inbox.said_lately(
+    for one in await traces.said_lately(
         talk.book.db, talk.book.room.address, talk.item.id, MOST_SINCE
     ):
         question = await talk.book.question_about(one.event)

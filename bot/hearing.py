@@ -95,7 +95,7 @@ class Hearing(Answering):
         turn = replace(turn, helps=self.helps)
         acts, begun = await asked.begun_by_use(acts, said, self.talk)
         if begun:
-            await self._settle(begun, unsure.guess_of(begun), said.event)
+            await self.settle(begun, unsure.guess_of(begun), said.event)
         acts, which = await asked.which_of_many(acts, said, turn, self.talk)
         acts, others = await asked.of_anothers_bin(acts, turn, self.talk)
         for question in filter(None, (which, others)):

@@ -17,7 +17,7 @@ from handlers.reading.questions.ofthelayer import OF_TALK
 from handlers.recording.bins import how_much, usual_bin
 from handlers.recording.layers import layer_dose, said_amount, unmeasured, usual_dose
 from handlers.state import BinState, named
-from storage import inbox
+from storage import traces
 from storage.rows import Bin, Entry, Facts
 
 MOST_SINCE = 6
@@ -115,7 +115,7 @@ async def _lately_asked(told: Entry | None, turn: Turn) -> Layer | None:
     """
     since = max(turn.at - TALK_GOES_ON, told.written_at) if told else turn.at - TALK_GOES_ON
     db, address = turn.book.db, turn.book.room.address
-    for before in await inbox.said_lately(db, address, inbox.LAST, MOST_SINCE):
+    for before in await traces.said_lately(db, address, traces.LAST, MOST_SINCE):
         question = await turn.book.question_about(before.event)
         if question and question.asked_at > since:
             [guess, *more] = guess_of(question)

@@ -129,7 +129,7 @@ def _piece(message: Message, i: int) -> Piece:
     if end := _end_of_numbered(message, i):
         return Piece("name", i, end, message.text(i, end))
     refs = [r for r in (*message.bins, *message.named) if r.start == i]
-    ref = next((r for r in refs if r.known or _is_numbered(r)), None)
+    ref = next((r for r in refs if r.known or _is_next(r, message)), None)
     if ref is not None and ref.name is not None:
         vessel = ref.plain and ref.end - i > 1 and message.norms[ref.end - 1] in BIN_WORDS
         return Piece("name", i, ref.end - vessel, ref.name)
@@ -138,9 +138,10 @@ def _piece(message: Message, i: int) -> Piece:
     return _of_one_word(message, i)
 
 
-def _is_numbered(ref: BinRef) -> bool:
+def _is_next(ref: BinRef, message: Message) -> bool:
     """ "Yard 2", beside a bin called yard: the number is no size."""
-    return ref.plain and (ref.name or "")[-1:].isdecimal() and ref.end - ref.start > 1
+    base, _, number = (ref.name or "").rpartition(" ")
+    return ref.plain and number.isdecimal() and base in message.context.bins
 
 
 def _end_of_unsized(norms: Sequence[str], i: int) -> int:
