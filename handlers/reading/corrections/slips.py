@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from math import isclose
 
 from handlers.reading.acts import Layer
+from handlers.reading.bins.meantbins import tells_of
 from handlers.reading.calendar.days import Day
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import Message
@@ -130,6 +131,8 @@ def _another_thing(message: Message, at: int, start: int) -> str | None:
         wrong = [thing for thing in kind if thing.end <= at]
         if right is None or not wrong:
             continue
+        if isinstance(right, BinRef) and _is_told_of(message, right):
+            return None
         last = max(wrong, key=lambda thing: thing.start)
         rest = message.text(right.end, len(message.norms))
         if not _is_all(message, _behind_reason(message, at, right.end)):
@@ -142,6 +145,12 @@ def _another_thing(message: Message, at: int, start: int) -> str | None:
             return f"no, {said}"
         return _joined(message.text(0, last.start), said, message.text(last.end, at), rest)
     return None
+
+
+def _is_told_of(message: Message, bin: BinRef) -> bool:
+    """ "Sorry, the gate one is full": something is told of that bin."""
+    behind = bin.end + (message.norms[bin.end : bin.end + 1] == ["one"])
+    return tells_of(message.norms, behind)
 
 
 def _another_number(message: Message, at: int, start: int) -> str | None:
