@@ -104,3 +104,25 @@ async def test_a_layer_without_its_bin_waits_for_days(two_bins: TalkingRoom, wor
     assert await records(two_bins) == [("layer", "brown")]
     await two_bins.says("white")
     assert await records(two_bins) == [("layer", "brown")]
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        "by the way the bin is called Ferdinand now",
+        "we've named the bin Ferdinand",
+        "our bin finally has a name: Ferdinand",
+        "the bucket's new name is Ferdinand",
+    ],
+)
+async def test_the_only_bin_gets_its_name(db: Database, told: str) -> None:
+    room = TalkingRoom(db)
+    await room.says("opened the brown bin, 20 L")
+    [renamed] = await room.says(told)
+    assert renamed.body.startswith("The brown bin is Ferdinand now.")
+    assert [bin.name for bin in await (await room.book()).bins()] == ["Ferdinand"]
+
+
+async def test_of_several_bins_none_is_called_so(two_bins: TalkingRoom) -> None:
+    await two_bins.says("the bin is called Ferdinand now")
+    assert {"white", "brown"} <= {bin.name for bin in await (await two_bins.book()).bins()}

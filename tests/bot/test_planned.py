@@ -40,10 +40,21 @@ async def test_what_was_planned_is_in(db: Database, told: str) -> None:
     assert entry.member == "ines"
 
 
-async def test_how_much_it_was_in_the_end(db: Database) -> None:
-    room = await talked(db, ("ines", PLAN), ("ines", "added it, 1.1 kg in the end"))
-    [entry] = await layers(room)
-    assert (entry.facts.mass_kg, entry.facts.materials) == (1.1, {"grain": 1.0})
+@pytest.mark.parametrize(
+    ("told", "kilos"),
+    [
+        ("added it, 1.1 kg in the end", 1.1),
+        ("it's in. was more like 750 g", 0.75),
+        ("put it in, came to 820", 0.82),
+        ("all in, it was only 0.6", 0.6),
+        ("it's in, 2 people helped", None),
+        ("it's in, 300 people saw it", None),
+    ],
+)
+async def test_how_much_it_was_in_the_end(db: Database, told: str, kilos: float | None) -> None:
+    room = await talked(db, ("ines", PLAN), ("ines", told))
+    kept = [(entry.facts.mass_kg, entry.facts.materials) for entry in await layers(room)]
+    assert kept == ([] if kilos is None else [(kilos, {"grain": 1.0})])
 
 
 @pytest.mark.parametrize(

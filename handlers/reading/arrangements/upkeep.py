@@ -78,6 +78,16 @@ _CALL_IT = Late(
     rf"^(?:let 's |{_ASKING})(?:call|name) (?:the )?(?P<bin>qbin) (?P<name>\S+(?: \S+){{0,3}})$"
 )
 """Told to the bot, or with a name that is written as one."""
+_ONE = r"(?:the|our)(?: shared| new| old)? (?:bin|bucket|pail|drum|barrel|tub)"
+_ONLY_CALLED = Late(
+    r"^(?:(?:so|and|oh|ok|hey|by the way|btw|also|,) )*(?:"
+    rf"{_ONE}(?: now)? (?:is|was|has been|shall be|will be)(?: now)? (?:called|named|christened)|"
+    rf"(?:i|we|the kids|they) (?:have |just )*(?:named|called|christened) {_ONE}|"
+    rf"{_ONE}(?: now| finally)? has(?: got)? a (?:new )?name(?: now| finally)*(?: by the way)?|"
+    rf"{_ONE} 's (?:new )?name is(?: now)?)(?: now)?(?: [,:—-])? \"?(?P<name>[^\",:.]{{1,40}}?)\"?"
+    r"(?: (?:now|from now on|by the way|btw|!|\.))*$"
+)
+"""The group's only bin, called by no name and told its own."""
 _WORN = (
     r"(?:a |now |all |badly |very )*(?:cracked|broken|split|leaking|worn out|rusty|too old|gone)"
 )
@@ -180,7 +190,8 @@ def _plan(phrase: Phrase) -> Plan | None:
     if spelled := _spelled_right(phrase) or _of_each_other(phrase):
         return spelled
     if not phrase.bins:
-        return _rename_bare(phrase) or _rename_it(phrase) or _of_strange(phrase)
+        renamed = _rename_bare(phrase) or _rename_it(phrase) or _of_strange(phrase)
+        return renamed or _of_only(phrase)
     if bar := _barred(phrase):
         return bar
     return _ended(phrase) or _rename(phrase)
@@ -233,6 +244,20 @@ def _rename(phrase: Phrase) -> Rename | None:
         return Rename(bin=bin, name="")  # "rename the red bin to"
     named = _BIN_WORD.match(phrase.said(match, groups[0]).strip(" .!\"'“”"))
     return Rename(bin=bin, name=named["name"]) if named else None
+
+
+def _of_only(phrase: Phrase) -> Rename | None:
+    """ "The bin is called Boris now", where the group has one bin alone."""
+    message = phrase.message
+    if len(message.context.bins) != 1 or phrase.asked:
+        return None
+    match = _ONLY_CALLED.match(phrase.message_text)
+    if match is None:
+        return None
+    at = phrase.start + match.string[: match.start("name")].count(" ")
+    said = message.text(at, at + match["name"].count(" ") + 1).strip(" .!\"'“”")
+    named = _BIN_WORD.match(said) if said[:1].isupper() else None
+    return Rename(bin=message.context.bins[0], name=named["name"]) if named else None
 
 
 def _of_each_other(phrase: Phrase) -> Rename | None:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Done, Layer, Unsure
+from handlers.reading.measures.digits import digits_value
 from handlers.reading.message import Message, read_message
 from handlers.reading.plaintext import plain_text
 from handlers.reading.words.late import Late
@@ -87,6 +88,16 @@ _TOLD = Late(
     rf"|all){_BIN}|in (?:it|they) went|put in){_END}"
 )
 """That it is in, and nothing besides."""
+_RIGHT = Late(
+    r"(?P<told>.+?)(?: [,.!;-])* (?:(?:it|that|they|which|and|but) )*"
+    r"(?:(?:was|were|came to|weighed|turned out)(?: to be)? )?"
+    r"(?:(?:more like|only|actually|about|just|nearer|really|around|closer to|a good) )*"
+    r"(?P<much>\d[\d.,]*)(?: [a-z]+)?(?: (?:in the end|actually|after all|all told|though|so))*"
+    r"(?: [.!])*"
+)
+""" "It's in, was more like 2.5": the same behind it, and how much that was."""
+_AS_MUCH = 4.0
+"""A bare figure is in the unit of the plan where it is no more than so many times that, or less."""
 _POINTS = words_in("it them that those")
 _MAY = Late(
     rf"\b{_ADDED}\b|\b(?:s|is|are|re|gone|went|all) (?:(?:all|now|both|finally) )*in\b|"
@@ -107,6 +118,9 @@ def with_planned(acts: Sequence[Act], message: Message) -> list[Act]:
     planned = message.context.planned
     if not planned or "?" in message.norms:
         return list(acts)
+    right = _with_its_amount(planned[0], message) if len(planned) == 1 else None
+    if right:
+        planned, acts = (right,), ()
     layers = [act for act in acts if isinstance(act, Layer) and (act.mass_kg or act.volume_l)]
     if len(layers) == len(acts) == len(planned) == 1:
         return [_of_planned(layers[0], planned[0], message)]
@@ -115,7 +129,7 @@ def with_planned(acts: Sequence[Act], message: Message) -> list[Act]:
     if not all(isinstance(act, Done | Layer) for act in acts):
         return list(acts)
     done = len(acts) == 1 and isinstance(acts[0], Done) and acts[0].volume_l is None
-    told = _TOLD.fullmatch(plain_text(message, days=True)) is not None
+    told = right is not None or _is_in(plain_text(message, days=True))
     if not told and not (done and message.context.planned_next):
         return list(acts)
     names = {ref.name for ref in message.bins if ref.known and ref.name}
@@ -126,6 +140,33 @@ def with_planned(acts: Sequence[Act], message: Message) -> list[Act]:
         replace(one, bin=bin or one.bin, on=on, rules=(AS_PLANNED,)) for one in planned
     ]
     return put if message.context.planned_next else [Unsure(guess=(*put,), rules=(AS_PLANNED,))]
+
+
+def _is_in(text: str) -> bool:
+    return _TOLD.fullmatch(text) is not None
+
+
+def _with_its_amount(planned: Layer, message: Message) -> Layer | None:
+    """What was planned, with as much as is told to have gone in."""
+    match = _RIGHT.fullmatch(plain_text(message, days=True))
+    if match is None or not _is_in(match["told"]):
+        return None
+    measured = message.measured()
+    if len(measured) == 1:
+        one = measured[0]
+        mass, volume = (one.value, None) if one.quantity == "mass" else (None, one.value)
+        return replace(planned, mass_kg=mass, volume_l=volume)
+    figure = digits_value(match["much"])
+    meant = planned.mass_kg or planned.volume_l
+    if measured or not figure or not meant:
+        return None
+    for much in (figure, figure / 1000):  # kilos or litres, grams or millilitres
+        if 1 / _AS_MUCH <= much / meant <= _AS_MUCH:
+            by_mass = planned.mass_kg is not None
+            return replace(
+                planned, mass_kg=much if by_mass else None, volume_l=None if by_mass else much
+            )
+    return None
 
 
 def _of_planned(told: Layer, planned: Layer, message: Message) -> Layer:
