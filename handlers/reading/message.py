@@ -87,15 +87,17 @@ class Message:
     signs: tuple[Seen, ...]
     sentences: list[Sentence]
     clauses: list[Clause]
-    body: str = ""
+    body: str
     """The cleaned text that the words were cut from."""
+    said: frozenset[str]
+    """Its words, each once."""
     kept: dict[Callable[..., Any], Any] = field(default_factory=dict, repr=False, compare=False)
     """What `once` has found in it."""
 
     def has(self, words: frozenset[str], start: int = 0, end: int | None = None) -> bool:
         """Whether one of the words stands in the stretch."""
         if end is None and not start:
-            return not words.isdisjoint(self.norms)
+            return not words.isdisjoint(self.said)
         return not words.isdisjoint(self.norms[start:end])
 
     def clause_at(self, i: int) -> Clause | None:
@@ -229,7 +231,7 @@ def read_message(text: str, context: Context) -> Message:
     return Message(
         context, at.date(), words, norms, marks, bins, elsewhere, members,
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences,
-        clauses[:MOST_CLAUSES], body,
+        clauses[:MOST_CLAUSES], body, frozenset(norms),
     )  # fmt: skip
 
 

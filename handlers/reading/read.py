@@ -137,11 +137,14 @@ def _one_thing(message: Message) -> Act | None:
     a question that is only a heading.
     """
     found: Act | None = bran_moved(message)
-    if found is None and message.context.in_room and message.has(IN_GROUND | IN_TUB):
+    if found is None and message.context.in_room and message.has(_OF_SOIL):
         found = all_in_the_ground(message) or in_a_soil_tub(message)
     if found is None and message.context.in_room:
         found = name_settled(message) or forgotten(message)
     return found or asks_dose_of_layer(message) or asked_by_heading(message)
+
+
+_OF_SOIL = IN_GROUND | IN_TUB
 
 
 def _dictated(message: Message) -> tuple[Act, ...]:

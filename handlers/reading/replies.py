@@ -65,7 +65,7 @@ def certain(message: Message) -> tuple[Act, ...]:
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
-    words = frozenset(message.norms)
+    words = message.said
     for reader, cues, _ in readers:
         if words.isdisjoint(cues) and not message.context.after_bot:
             continue

@@ -227,7 +227,7 @@ def _asked(topic: str, message: Message) -> Ask:
 
 def _is_one_amount(message: Message) -> bool:
     """Whether one amount is all that is told, of nobody else and against no other."""
-    return len(message.measured()) == 1 and not message.members and "not" not in message.norms
+    return len(message.measured()) == 1 and not message.members and "not" not in message.said
 
 
 def _further(message: Message) -> Act | None:

@@ -39,7 +39,7 @@ _RATIO, _PARTS = Late(r"\S+ (?:to|:|in) \S+|\d+ ?: ?\d+"), Late(r"(?:- )?\S+(?: 
 
 def craft_setting(message: Message) -> tuple[str, str] | None:
     """Which choice is to be made, and the value said for it: a figure, or else its words."""
-    if _CUES.isdisjoint(message.norms):
+    if _CUES.isdisjoint(message.said):
         return None
     text = " ".join(message.norms)
     match = _SET.search(text)
@@ -64,7 +64,7 @@ def craft_setting(message: Message) -> tuple[str, str] | None:
 
 def measured_setting(message: Message) -> tuple[str, str] | None:
     """A choice told by its measures: nitrogen by weight to an area, liquid by spoons to water."""
-    if _MEASURED.isdisjoint(message.norms):
+    if _MEASURED.isdisjoint(message.said):
         return None
     match = _SET.search(" ".join(message.norms))
     if match is None:

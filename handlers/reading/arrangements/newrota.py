@@ -53,7 +53,7 @@ def duty_of(phrase: Phrase) -> Duty | None:
 def rota_set(message: Message, said: list[Phrase]) -> Rota | None:
     """ "Rota for the shed bin: Ines, Bram and Mei, a week each, from Monday"."""
     text = " ".join(phrase.text for phrase in said)
-    norms = frozenset(message.norms)
+    norms = message.said
     if not _AGREED.search(text) or any(phrase.asked for phrase in said):
         return None
     if not norms.isdisjoint(_PAST_ROTA) or not _is_of_bins(message, said, norms):

@@ -237,7 +237,7 @@ def passed_on(message: Message) -> Act | None:
     """What is told of a bin by its name alone: it is taken, refused, offered, or asked for."""
     if not any(b.known or b.plain for b in message.bins):
         return None
-    words = frozenset(message.norms)
+    words = message.said
     text = with_people(message, plain_text(message, days=True))
     if text.count(" ") > 2 * SHORT:
         return None

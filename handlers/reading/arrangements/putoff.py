@@ -26,7 +26,7 @@ _ON_A_DAY = Late(
 
 def names_nothing(message: Message) -> bool:
     """Whether neither a reminder nor a job of ours is named: "later, gotta run"."""
-    return not (message.bot or message.bins or message.has(_NAMING | OF_CRAFT))
+    return not (message.bot or message.bins or message.has(_NAMING))
 
 
 def is_plan_of_else(message: Message) -> bool:
@@ -37,7 +37,7 @@ def is_plan_of_else(message: Message) -> bool:
     return not _SMALL.issuperset([w for w in unheld(message.norms, held) if w.isalpha()])
 
 
-_NAMING = words_in(
+_NAMING = OF_CRAFT | words_in(
     "remind reminder snooze nudge ping poke prod bug nag ask postpone it this job jobs mine"
 )
 _CUES = words_in(

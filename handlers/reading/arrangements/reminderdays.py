@@ -54,7 +54,7 @@ NAME = "reminder days"
 
 def reminder_days(message: Message) -> tuple[str, str] | None:
     """The setting and its words, where a message says on which days there are to be none."""
-    if CUES.isdisjoint(message.norms) and "remind" not in message.norms:
+    if CUES.isdisjoint(message.said) and "remind" not in message.said:
         return None
     text = plain_text(message)
     to_us = bool(message.bot) or message.context.after_bot or message.context.to_bot

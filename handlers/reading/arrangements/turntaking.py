@@ -185,7 +185,7 @@ def turntaking(message: Message) -> Iterator[Found]:
 
 def turns_set(message: Message) -> tuple[str, str] | None:
     """The rota that a message settles or changes, as a setting of the group."""
-    if _WORDS.isdisjoint(message.norms):
+    if _WORDS.isdisjoint(message.said):
         return None
     plans = (found.plan for found in turntaking(message))
     said = message.text(0, len(message.words))

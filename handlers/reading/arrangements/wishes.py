@@ -129,8 +129,8 @@ def asked_by_name(message: Message) -> _Found:
         a == "in" and b in LANGUAGES for a, b in pairwise(said)
     ):
         return _language(message, said)
-    rhythm = not _RECURRING.isdisjoint(message.norms) or ("a", "week") in pairwise(message.norms)
-    named = not _REMINDERS.isdisjoint(message.norms)
+    rhythm = not _RECURRING.isdisjoint(message.said) or ("a", "week") in pairwise(message.norms)
+    named = not _REMINDERS.isdisjoint(message.said)
     return _of_reminders(message, said) if rhythm and named else None
 
 
@@ -207,10 +207,10 @@ _FOR = words_in("for of about to remind nag ping tell take from")
 
 def _speaks(message: Message) -> bool:
     """Whether it is about what the bot says, and not what a neighbour says."""
-    if not _REMINDING.isdisjoint(message.norms):
+    if not _REMINDING.isdisjoint(message.said):
         return True
-    of_all = is_to_bot(message) or not _US.isdisjoint(message.norms)
-    return of_all and not _SPEAKING.isdisjoint(message.norms)
+    of_all = is_to_bot(message) or not _US.isdisjoint(message.said)
+    return of_all and not _SPEAKING.isdisjoint(message.said)
 
 
 def _switch(norms: Sequence[str]) -> _Found:
@@ -267,7 +267,7 @@ _FAR = 24
 
 def _turns(message: Message, said: Sequence[str]) -> _Found:
     """Whose turn it is and for how long; who keeps a bin."""
-    if not _NO_TURNS.isdisjoint(message.norms):
+    if not _NO_TURNS.isdisjoint(message.said):
         return None
     if not _TURNS.isdisjoint(said) or {"keeper", "day"} <= set(said):
         return "rota", _words(message)

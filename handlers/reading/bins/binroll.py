@@ -73,7 +73,7 @@ def _is_of_food(message: Message) -> bool:
 
 def _may_hold(message: Message) -> bool:
     """Whether what is in a bin may be told: without that no food stands in such a list."""
-    return "full" in message.norms or any(a.quantity == "mass" for a in message.amounts)
+    return "full" in message.said or any(a.quantity == "mass" for a in message.amounts)
 
 
 _DEEDS = frozenset({"drain", "bury", "put", "chuck", "tip", "throw", "toss", "dump", "scrape"})

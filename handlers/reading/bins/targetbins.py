@@ -169,7 +169,7 @@ def leading_bin(
     if fed := _fed_by_name(words, norms, called):
         return [fed]
     at = 1 if norms[:1] and norms[0] in _ARTICLES else 0
-    if norms[at : at + 1] == [] or norms[at] not in TOLD_BY | PLACE_NAMES:
+    if at == len(norms) or not (norms[at] in TOLD_BY or norms[at] in PLACE_NAMES):
         return []
     behind = norms[at + 1 : at + 2]
     listed = behind == [":"] and at + 2 < len(words) and words[at + 2].kind == "number"
@@ -296,7 +296,7 @@ def _is_new_word(words: Sequence[Word], norms: Sequence[str], at: int, end: int)
 
 def _is_new(word: Word) -> bool:
     """Whether a word is known for nothing, so that it can be a name."""
-    known = word.norm in vocabulary() or word.norm in GENERIC | _NO_NAMES
+    known = word.norm in vocabulary() or word.norm in GENERIC or word.norm in _NO_NAMES
     return word.kind == "word" and not known
 
 

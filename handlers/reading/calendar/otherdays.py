@@ -16,7 +16,7 @@ from handlers.reading.words.vocabulary import words_in
 
 def put_right(message: Message, said: Day) -> Day | None:
     """ "Was it Tuesday I put them in, no it was Monday": the day told last, behind "no"."""
-    behind = [d for d in message.days if d.start >= said.end] if "no" in message.norms else []
+    behind = [d for d in message.days if d.start >= said.end] if "no" in message.said else []
     if not behind:
         return None
     lead = message.norms[said.end : behind[0].start]

@@ -33,7 +33,7 @@ _NEAR = _IT | words_in("in it's they half about a cup litre kg g")
 def with_asked_food(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts, a layer of no food being of the one that the sender has just asked about."""
     asked = message.context.asked_food
-    if asked is None or not asked.materials or message.items or "?" in message.norms:
+    if asked is None or not asked.materials or message.items or "?" in message.said:
         return list(acts)
     pointed = message.has(_IT) or (message.has(_PUT) and "put in" in " ".join(message.norms))
     if not acts or (len(acts) == 1 and isinstance(acts[0], Amend)):

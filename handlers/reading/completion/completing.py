@@ -94,7 +94,7 @@ def completed(acts: Sequence[Act], message: Message) -> list[Act]:
 def _as_before(act: Act, message: Message) -> Act:
     """ "Same again", "same as Monday": as much as the sender's last layer, or as that of the day,
     where nothing else is told of it."""
-    if "same" not in message.norms or message.items or not isinstance(act, Layer):
+    if "same" not in message.said or message.items or not isinstance(act, Layer):
         return act
     if act.mass_kg or act.volume_l or act.member:
         return act
@@ -161,7 +161,7 @@ def _called_once(name: str, message: Message) -> bool:
 
 def _lying_since(act: Act, message: Message) -> Act:
     """ "The carcass is in the shed since last night": the day on which it went in."""
-    if not isinstance(act, Layer) or act.on != message.today or "since" not in message.norms:
+    if not isinstance(act, Layer) or act.on != message.today or "since" not in message.said:
         return act
     ends = {b.end for b in message.bins}
     since = [d for d in message.days if message.norms[d.start - 1 : d.start] == ["since"]]

@@ -34,7 +34,7 @@ def described(acts: Sequence[Act], message: Message) -> list[Act]:
 def _alike(layer: Layer, layers: Sequence[Layer], message: Message) -> Layer:
     """ "0.9 kg lodge, 0.4 kg Percy, both veg", "300 more of the same": the kind of every layer."""
     known = [one for one in layers if one.materials != _MIXED]
-    if layer.materials == _MIXED and known and "same" in message.norms:
+    if layer.materials == _MIXED and known and "same" in message.said:
         return replace(layer, materials=known[0].materials, rich=known[0].rich)
     said = [i for i in message.items if _is_said_of_each(message.norms, i)][-1:]
     if layer.materials != _MIXED or layer.mass_kg is None:
@@ -77,7 +77,7 @@ def _said_of(layer: Layer, message: Message) -> Layer:
     if layer.materials != _MIXED or any(i.generic for i in message.items):
         return layer
     named = [i for g in groups if g.sense not in ("ask", "if") or _is_left(g) for i in g.items]
-    if not named and not _THEM.isdisjoint(message.norms):  # "were the shells right? I put them in"
+    if not named and not _THEM.isdisjoint(message.said):  # "were the shells right? I put them in"
         named = list(message.items)
     made = makeup(named)
     return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)

@@ -79,7 +79,7 @@ def _bin_meant(message: Message, kept: Collection[int]) -> str | None:
         for b in message.bins
         if b.start in kept and b.name is not None and not tells_of(message.norms, b.end)
     ]
-    meant = message.norms.index("meant") if "meant" in message.norms else 0
+    meant = message.norms.index("meant") if "meant" in message.said else 0
     refs = [b for b in refs if b.start > meant] or refs
     return _said_to_be_right(message, refs)
 

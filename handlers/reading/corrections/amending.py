@@ -98,7 +98,7 @@ def _asks_back(message: Message) -> bool:
 
 def _tells_who(message: Message) -> bool:
     """ "It was Ruth who ate the cake": a deed that is in no book."""
-    if "who" not in message.norms:
+    if "who" not in message.said:
         return False
     recorded = frozenset({"layer", "drain", "seal", "bury", "open", "batch"})
     verb = message.clauses[-1].verb
@@ -109,7 +109,7 @@ def _tells_more(message: Message, text: str) -> bool:
     """Whether the message tells of a new deed with its own words."""
     if first_in(ANOTHER_DOER, with_people(message, text)) is not None:
         return False
-    corrects = not {"meant", "mean", "said", "typo", "should"}.isdisjoint(message.norms)
+    corrects = not {"meant", "mean", "said", "typo", "should"}.isdisjoint(message.said)
     return (
         not corrects
         and any(
@@ -118,7 +118,7 @@ def _tells_more(message: Message, text: str) -> bool:
             and c.verb.verb.plain in ("add", "drain", "seal", "bury", "chuck")
             for c in message.clauses
         )
-        and "actually" not in message.norms
+        and "actually" not in message.said
         and "sorry" not in message.norms[:3]
     )
 

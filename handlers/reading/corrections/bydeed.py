@@ -65,7 +65,7 @@ _WRITTEN = frozenset({"ph", "celsius", "one"})
 
 def struck_by_kind(message: Message) -> Retract | None:
     """The striking out of the last record of such a thing, if nothing else is said."""
-    if word_count(message) > SHORT or message.measured() or "?" in message.norms:
+    if word_count(message) > SHORT or message.measured() or "?" in message.said:
         return None
     match = _STRIKE.fullmatch(plain_text(message))
     if match is None:
@@ -115,7 +115,7 @@ def _dated(message: Message, text: str) -> Amend | None:
 def _dated_anew(message: Message, text: str) -> Amend | None:
     """ "No, it was sealed on Monday", "the shed was buried on Sunday actually"."""
     bin = message.bins[0].name if message.bins else None
-    if "layer" in message.norms and _LAYER.fullmatch(text):
+    if "layer" in message.said and _LAYER.fullmatch(text):
         return Amend(what="layer", bin=bin, on=message.days[0].past, rules=(BY_FORM,))
     match = _REDATED.fullmatch(text) if message.has(_AGAINST) else None
     if match is None or _AGAINST.isdisjoint(f"{match['no'] or ''} {match['behind']}".split()):

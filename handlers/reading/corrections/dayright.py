@@ -66,7 +66,7 @@ def another_day(message: Message) -> Amend | None:
 def and_so(message: Message) -> Amend | None:
     """ "And yesterday", which goes on from a correction."""
     right = _day_of_last(message)
-    if right is None or "?" in message.norms:
+    if right is None or "?" in message.said:
         return None
     led = "also " if message.body.lstrip()[:5].casefold() == "also " else ""  # no courtesy here
     told = _AND_SO.search(led + plain_text(message, days=True))
@@ -126,7 +126,7 @@ def _put_down(message: Message) -> Amend | None:
         return None
     found = _PUT_DOWN.search(plain_text(message, days=True))
     two = found is not None and (found["right"] or found["other"])
-    if found is None or "?" in message.norms or len(message.days) > (2 if two else 1):
+    if found is None or "?" in message.said or len(message.days) > (2 if two else 1):
         return None
     if found["other"] and any(day.past > message.today for day in message.days):
         return None  # "not today, tomorrow"

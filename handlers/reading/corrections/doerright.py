@@ -67,7 +67,7 @@ def another_did(message: Message) -> Amend | None:
         message.context.sender,
     )
     match = _NOT_ME.search(text) or (_ANOTHER.search(text) if own else None)
-    if match is None or "?" in message.norms:
+    if match is None or "?" in message.said:
         return None
     named = [m.name for m in message.members if message.norms[m.start - 1 : m.start] != ["not"]]
     return Amend(member=named[0], rules=(BY_FORM,)) if named else None
@@ -101,12 +101,12 @@ def was_by_me(message: Message) -> Amend | None:
     """ "It was me that drained green, not Cleo", "that was mine": who did what is in the book as
     another's.
     """
-    if not message.bins and "?" not in message.norms and (mine := _mine(message)):
+    if not message.bins and "?" not in message.said and (mine := _mine(message)):
         return mine
     if not message.members or len(message.bins) > 1 or message.amounts or message.items:
         return None
     match = _BY_ME.search(with_people(message, plain_text(message)))
-    if match is None or "?" in message.norms:
+    if match is None or "?" in message.said:
         return None
     right = message.members[0].name if match["right"] == "qmember" else message.context.sender
     whose = message.members[-1].name

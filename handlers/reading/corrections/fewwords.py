@@ -270,7 +270,7 @@ _OF_SORTS = words_in(
 
 def _shared(last: Layer, message: Message) -> tuple[Act, ...]:
     """ "Half of that was Jo's": what stays the sender's, and the other's share."""
-    if len(message.members) != 1 or "of" not in message.norms:
+    if len(message.members) != 1 or "of" not in message.said:
         return ()
     [member] = message.members
     number = read_number(message.words, 0)

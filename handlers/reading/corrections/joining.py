@@ -89,7 +89,7 @@ _SAME = Late(
 def as_much_as_told(message: Message) -> Layer | None:
     """ "Same here but 800 g": the same scraps in the same bin, with an amount of the sender's."""
     last, amounts = message.context.just_told, message.measured()
-    if not isinstance(last, Layer) or len(amounts) != 1 or "?" in message.norms:
+    if not isinstance(last, Layer) or len(amounts) != 1 or "?" in message.said:
         return None
     if message.bins or message.days or message.items or message.members:
         return None

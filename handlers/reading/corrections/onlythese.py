@@ -26,7 +26,7 @@ _KINDS = {"buried": "bury", "sealed": "seal"}
 
 def not_of_these(message: Message) -> Retract | None:
     """What is to be struck out of the last record, or of a bin's own, as its deed was not done."""
-    if not message.has(CUES) or message.amounts or message.items or "?" in message.norms:
+    if not message.has(CUES) or message.amounts or message.items or "?" in message.said:
         return None
     refs = [ref for ref in message.bins if ref.known and ref.name]
     if not 0 < len(refs) < 3 or len(message.sentences) != 1:

@@ -73,7 +73,7 @@ def undone(message: Message) -> Retract | None:
         return None
     if last.member in (None, message.context.sender) and _is_still_to_do(message):
         return Retract(rules=("not done after all",))
-    if message.days or "?" in message.norms:
+    if message.days or "?" in message.said:
         return None
     if message.has(_COMING):
         return None  # "actually no, I'm not coming"
@@ -97,9 +97,9 @@ def only_wrong(message: Message) -> Retract | None:
     text = " ".join(said).strip(" ,.!?")
     if message.has(_CORRECTING) and _TO_CORRECT.search(text) and not _CAN_I.search(text):
         return Retract(rules=(ONLY_WRONG,))
-    if "?" in message.norms:
+    if "?" in message.said:
         return None
     if _BIN.search(text):
         return Retract(rules=(WRONG_BIN,))
-    wrong = _WRONG.search(text) and not _DENYING.isdisjoint(message.norms)
+    wrong = _WRONG.search(text) and not _DENYING.isdisjoint(message.said)
     return Retract(rules=(ONLY_WRONG,)) if wrong else None

@@ -51,7 +51,7 @@ def _denied(message: Message) -> tuple[Act, ...]:
     last = message.context.last
     if not isinstance(last, Drain | Seal | Bury) or not message.has(CUES) or message.amounts:
         return ()
-    if message.bins or message.members or message.days or message.items or "?" in message.norms:
+    if message.bins or message.members or message.days or message.items or "?" in message.said:
         return ()
     match = _ANOTHER_DEED.search(" ".join(message.norms).strip(" .!"))
     if match is None:

@@ -49,5 +49,5 @@ def right_of_reply(message: Message) -> Sequence[Act]:
         if len(message.members) == 1 and message.members[0].name != message.context.sender:
             return (Amend(member=message.members[0].name, rules=(RULE,)),)
         return () if message.members else (Retract(rules=(ONLY_WRONG,)),)
-    doubts = not _DOUBTS.isdisjoint(message.norms) and _BESIDE_DOUBT.issuperset(message.norms)
+    doubts = not _DOUBTS.isdisjoint(message.said) and _BESIDE_DOUBT.issuperset(message.said)
     return (Retract(rules=(ONLY_WRONG,)),) if doubts else ()

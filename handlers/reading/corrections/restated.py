@@ -133,7 +133,7 @@ def _by_its_measure(figure: Thing, message: Message) -> Amend | None:
     factor = 1.0 if decimal else 0.001 if number >= _WEIGHED else None
     if factor is None:
         return None
-    if "jug" in message.norms:
+    if "jug" in message.said:
         return Amend(volume_l=number * factor)
     weighed = message.has(_SCALES) or (decimal and not message.liquid())
     return Amend(mass_kg=number * factor) if weighed else None
@@ -208,7 +208,7 @@ def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:
         return False  # no record is spoken of that it could be one of
     alone = told.end >= len(message.norms) or reasoned or _is_slip(figure, told.figures)
     weighed = message.norms[:2] == ["make", "that"] and _is_weighed(message.norms)
-    return (wrong and alone) or weighed or not _NAMED.isdisjoint(message.norms)
+    return (wrong and alone) or weighed or not _NAMED.isdisjoint(message.said)
 
 
 def _is_put_in(norms: Sequence[str], figure: Thing) -> bool:

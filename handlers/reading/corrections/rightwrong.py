@@ -162,7 +162,7 @@ def _by_short_names(message: Message, bins: dict[int, BinRef]) -> dict[int, BinR
 
 def _is_of_bins(message: Message) -> bool:
     """ "Wrong bin, hut not gate": no other thing is spoken of."""
-    return "wrong" in message.norms and message.has(_WRONG_ONES)
+    return "wrong" in message.said and message.has(_WRONG_ONES)
 
 
 _WRONG_ONES = words_in("bin bucket tub pail")

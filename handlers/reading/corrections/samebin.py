@@ -32,7 +32,7 @@ def same_bin_again(message: Message) -> Amend | None:
     match = _TOLD_AGAIN.match(plain_text(message) + " ")
     if match is None or message.days:
         return None
-    taken_back = match["no"] or match["only"] or match["less"] or "not" in message.norms
+    taken_back = match["no"] or match["only"] or match["less"] or "not" in message.said
     alone = match["verb"] == "was" and not message.items
     if not (taken_back or alone) or len(message.sentences) > 1:
         return None

@@ -50,9 +50,9 @@ def done_too(message: Message) -> _Done | Unsure | None:
         return None
     [ref] = message.bins
     last = spoken_of(message)
-    if not isinstance(last, _Done) or not ref.known or ref.name is None or "?" in message.norms:
+    if not isinstance(last, _Done) or not ref.known or ref.name is None or "?" in message.said:
         return None
-    if ref.name == last.bin and not (isinstance(last, Layer) and "again" in message.norms):
+    if ref.name == last.bin and not (isinstance(last, Layer) and "again" in message.said):
         return None
     if _SAME.search(plain_text(message)) is not None:
         return _as_much(last, ref.name, message)
@@ -133,7 +133,7 @@ def drained_as_before(message: Message) -> Drain | None:
     """ "Drained it again, half that": another draining, by the amount of the last one; of none
     where that was days ago.
     """
-    if "again" not in message.norms:
+    if "again" not in message.said:
         return None
     match = _DRAINED_AGAIN.search(plain_text(message))
     if match is None:
@@ -176,7 +176,7 @@ def as_just_told(message: Message) -> _Done | Unsure | None:
     one that is named; of the sender's own it is asked, unless it is told how much.
     """
     last = message.context.just_told
-    if not isinstance(last, Bury | Drain | Seal) or "?" in message.norms or message.items:
+    if not isinstance(last, Bury | Drain | Seal) or "?" in message.said or message.items:
         return None
     if message.days or message.members or len(message.bins) > 1:
         return None
@@ -187,7 +187,7 @@ def as_just_told(message: Message) -> _Done | Unsure | None:
             return None
         much = _much(last, message)
         made = _done_to(own, last, much, last.place if isinstance(last, Bury) else None)
-        known = much is not None or "mine" in message.norms or "ours" in message.norms
+        known = much is not None or "mine" in message.said or "ours" in message.said
         return made if known else Unsure(guess=(replace(made, on=message.today),), rules=made.rules)
     [ref] = message.bins
     match = _TOO.match(text) or _ONE_MORE.match(text)
@@ -233,6 +233,6 @@ def _much(last: Bury | Drain | Seal, message: Message) -> float | None:
 def sealed_again(message: Message) -> Seal | None:
     """The bin that the talk is on was closed once more."""
     bin: str | None = getattr(spoken_of(message), "bin", None)
-    if bin is None or message.bins or message.amounts or "?" in message.norms:
+    if bin is None or message.bins or message.amounts or "?" in message.said:
         return None
     return Seal(bin=bin, rules=(_RULE,)) if _AGAIN.search(plain_text(message)) else None

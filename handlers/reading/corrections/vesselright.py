@@ -48,7 +48,7 @@ def vessel_right(message: Message) -> Amend | None:
     last = message.context.last
     if not isinstance(last, Layer) or last.member not in (None, message.context.sender):
         return None
-    if word_count(message) > SHORT or "?" in message.norms or message.items or message.days:
+    if word_count(message) > SHORT or "?" in message.said or message.items or message.days:
         return None
     if any(ref.known and ref.name for ref in message.bins):
         return None

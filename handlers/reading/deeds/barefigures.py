@@ -30,7 +30,7 @@ def with_unit(message: Message) -> str | None:
         return None
     if message.amounts or message.items or message.members or message.signs:
         return None
-    if "?" in message.norms or any(day.past != message.today for day in message.days):
+    if "?" in message.said or any(day.past != message.today for day in message.days):
         return None
     held = indexes(bins, message.days)
     figures = [i for i, w in enumerate(message.words) if w.kind == "number" and i not in held]
@@ -38,7 +38,7 @@ def with_unit(message: Message) -> str | None:
     values = [digits_value(message.norms[i]) or 0 for i in figures]
     if not rest <= _SMALL or not values:
         return None
-    each = "each" in message.norms and len(values) == 1
+    each = "each" in message.said and len(values) == 1
     if not each and len(values) != len(bins):
         return None
     weighed = isinstance(last, Layer) and last.mass_kg is not None

@@ -60,7 +60,7 @@ def before_no_bran(message: Message) -> str | None:
     """
     if not message.has(BRAN) or len(message.norms) > _LONGEST_TOLD:
         return None
-    if not message.measured() or "?" in message.norms:
+    if not message.measured() or "?" in message.said:
         return None
     text = " ".join(message.norms)
     found = _NO_BRAN.search(text)

@@ -72,6 +72,7 @@ _CUES = words_in(
     "helped brought carried passed handed arrived came delivered dried dry bagged jarred packed "
     "made yielded turned dropped knocked tipped"
 )
+_LEANING = _CUES | _FOUND
 _BATCH = BRAN | {"batch"}
 _OTHERWISE = words_in("left remaining now not on over into in")
 """Beside these the amount is what is there, or went on a layer."""
@@ -82,7 +83,7 @@ def bran_moved(message: Message) -> Stock | None:
     if not message.context.in_room:
         return None
     named = message.has(_BATCH)
-    if not message.has(_CUES if named else _CUES | _FOUND) or not _tells_one_thing(message):
+    if not message.has(_CUES if named else _LEANING) or not _tells_one_thing(message):
         return None
     measured = message.measured()
     measured = [a for a in measured if not a.vessel] or measured  # "a bag of bran, 3 kg"

@@ -83,7 +83,7 @@ ALL_LIE = "all are in the ground"
 
 def all_in_the_ground(message: Message) -> Bury | None:
     """ "That's both of them in the ground, back corner": asked first, since they may be plants."""
-    if message.bins or message.amounts or message.items or "?" in message.norms:
+    if message.bins or message.amounts or message.items or "?" in message.said:
         return None
     text = " ".join(message.norms).strip(" .!")
     match = _ALL_IN.match(text)
@@ -94,7 +94,7 @@ def all_in_the_ground(message: Message) -> Bury | None:
         leads = "" if where.split()[0] in _LEADING else "in the "
         told = groups_of(read_message(f"buried it {leads}{where}", message.context))
         place = place_of(told[0], None) if told else None
-    each: Each = "both" if "both" in message.norms or "two" in message.norms else "all"
+    each: Each = "both" if "both" in message.said or "two" in message.said else "all"
     return Bury(each=each, place=place, on=message.today, rules=(ALL_LIE,))
 
 

@@ -130,7 +130,7 @@ def with_siblings(believed: list[Act], told: Sequence[Act], message: Message) ->
     believed = [act for act in told if act in believed or _is_led(act, message)]
     if len(believed) == len(told) or not any(isinstance(act, _SIBLINGS) for act in believed):
         return believed
-    if ":" in message.norms:  # a heading may say that all of it is a plan
+    if ":" in message.said:  # a heading may say that all of it is a plan
         return believed
     return [act for act in told if act in believed or not _PLAIN.isdisjoint(act.rules)]
 

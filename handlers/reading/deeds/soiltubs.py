@@ -36,7 +36,7 @@ def in_a_soil_tub(message: Message) -> Bury | None:
     if (
         any(not amount.vessel for amount in message.amounts)
         or message.items
-        or "?" in message.norms
+        or "?" in message.said
         or message.members
     ):
         return None

@@ -27,12 +27,13 @@ from handlers.reading.words.vocabulary import words_in
 RULE = "amounts straight into bins"
 _PUT = words_in("put added chucked threw tossed tipped popped dumped bunged lobbed shoved slung")
 _WENT = words_in("went gone")
-_JOINTS = (_PUT | _WENT) | words_in(
+_MOVED = _PUT | _WENT
+_JOINTS = _MOVED | words_in(
     "and & n + , . : ; - – in into to the our of about roughly just only we i ive then also a all "
     "mostly mainly"
 )
 _LED = words_in("in into to")
-_INWARDS = _PUT | _WENT | _LED
+_INWARDS = _MOVED | _LED
 _EACH, _SAME, _NOUGHT = words_in("each"), words_in("ditto same"), words_in("nowt nil nothing none")
 _SAID = _EACH | _SAME | _NOUGHT
 _WORDS = _JOINTS | _SAID
@@ -239,7 +240,7 @@ def _is_led(share: _Share, message: Message) -> bool:
     if not share.items or not ref.plain:
         return False
     before = norms[max(0, ref.start - 2) : ref.start]
-    told = message.has(_PUT | _WENT) or "into" in before
+    told = message.has(_MOVED) or "into" in before
     return told and not _LED.isdisjoint(before)
 
 

@@ -107,7 +107,7 @@ def _may_be_meant(message: Message, place: Collection[int] = ()) -> bool:
     """Whether the message names neither a bin nor another thing that it could be about."""
     named = any(b.name is not None and b.start not in place for b in message.bins)
     quoted = '"' in message.norms or any(c.sense == "said" for c in message.clauses)
-    return not (named or quoted) and _ELSEWHERE.isdisjoint(message.norms)
+    return not (named or quoted) and _ELSEWHERE.isdisjoint(message.said)
 
 
 def _is_empty(group: Group) -> bool:

@@ -84,7 +84,7 @@ def is_aside(kind: str, message: Message) -> bool:
         return False
     if _is_elsewhere(kind, message):
         return True
-    if kind == "decline" and _SIGHED.issuperset(message.norms):
+    if kind == "decline" and _SIGHED.issuperset(message.said):
         return True
     of_else = OF_ELSE.get(kind)
     if of_else is None or message.bins:
@@ -169,7 +169,7 @@ def _is_beside_bins(kind: str, message: Message) -> bool:
 
 
 def _is_elsewhere(kind: str, message: Message) -> bool:
-    words = frozenset(message.norms)
+    words = message.said
     return not words.isdisjoint(ELSEWHERE.get(kind, ())) and words.isdisjoint(_CRAFT)
 
 

@@ -53,10 +53,10 @@ _JOKE = Late(
 
 def is_joke(message: Message) -> bool:
     """Whether it is told as a riddle or a story for laughs."""
-    return message.has(_JESTING | _WHY) and _JOKE.search(" ".join(message.norms)) is not None
+    return message.has(_OF_JOKES) and _JOKE.search(" ".join(message.norms)) is not None
 
 
-_WHY = words_in("why")
+_OF_JOKES = _JESTING | {"why"}
 
 
 def is_jest(message: Message) -> bool:

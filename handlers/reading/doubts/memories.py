@@ -159,7 +159,7 @@ _OWN_DEED = Late(
 
 def is_long_ago(message: Message) -> bool:
     """Whether it is told as a memory, and comes back to no bin of ours."""
-    if not message.has(_LONG_AGO) or "?" in message.norms:
+    if not message.has(_LONG_AGO) or "?" in message.said:
         return False
     if message.norms[0] in _DEEDS and not message.has(_YEARS):
         return False  # "added 2 kg 12 years ago" has its day asked for

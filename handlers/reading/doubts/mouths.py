@@ -148,7 +148,7 @@ _INTO_BIN = Late(
 
 def _had_elsewhere(message: Message) -> bool:
     """ "Gave the hens 2 kg of peel, none for Rosie": what they had went into no bin."""
-    if not message.has(_AT_TABLE) or "?" in message.norms:
+    if not message.has(_AT_TABLE) or "?" in message.said:
         return False
     text = named_text(message)
     if _BY_PERSON.search(text):

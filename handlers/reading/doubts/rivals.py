@@ -198,7 +198,7 @@ def _is_no_sum(others: Sequence[Act], message: Message) -> bool:
     """ "How much bran have we used", "1:100 for 7 litres in total": no sum of scraps is asked."""
     if any(_asks_of(other, "dilution") and other.total_l for other in others):
         return True
-    one = len(message.sentences) == 1 and "and" not in message.norms
+    one = len(message.sentences) == 1 and "and" not in message.said
     of_bran = one and message.bran(0, len(message.norms))
     return of_bran and any(_asks_of(other, "starter") for other in others)
 

@@ -48,7 +48,7 @@ _ON_PAPER = Late(
 
 def is_read_off(message: Message) -> bool:
     """Whether a figure is said to be what something shows."""
-    return message.has(_READING) or "=" in message.norms
+    return message.has(_READING) or "=" in message.said
 
 
 def warmth(message: Message, start: int = 0, end: int | None = None) -> list[float]:

@@ -107,7 +107,7 @@ def with_named(asked: Ask, message: Message) -> Ask | None:
 def _joined(asked: Ask, told: Mapping[str, object], message: Message) -> Ask | None:
     """ "And with 1 kg of meat?": what is weighed comes to the scraps that were weighed before."""
     more = Ask(topic=asked.topic, **told)  # type: ignore[arg-type]
-    if "with" not in message.norms or not (more.mass_kg and more.materials):
+    if "with" not in message.said or not (more.mass_kg and more.materials):
         return None
     if not (asked.mass_kg and asked.materials):
         return None
@@ -124,7 +124,7 @@ def _the_other(asked: Ask, message: Message) -> Ask | None:
     others = {name for name in message.context.bins if name not in message.context.retired}
     if asked.bin not in others or asked.topic not in _OF_BINS or len(others) != 2:
         return None
-    if "other" not in message.norms or not is_only(message, frozenset(), SMALL | _OTHER):
+    if "other" not in message.said or not is_only(message, frozenset(), SMALL | _OTHER):
         return None
     return replace(asked, bin=min(others - {asked.bin}))
 
@@ -160,7 +160,7 @@ _OF_COUNTED: frozenset[Topic] = frozenset(("dose", "trench"))
 
 def _names_only(message: Message) -> bool:
     """ "Bones ok?", "what about egg shells?": whether they may go in is asked."""
-    return is_bare(message) or (bool(message.items) and "about" in message.norms)
+    return is_bare(message) or (bool(message.items) and "about" in message.said)
 
 
 def _told(topic: Topic, message: Message) -> Mapping[str, object]:

@@ -54,7 +54,7 @@ def asks(message: Message, scores: Scores, *, told: bool = False) -> tuple[Act, 
     """
     if not (_is_scored(message, scores) or may_be_further(message)):
         return ()
-    if "help" in message.norms and _bare(message) in _HELP:
+    if "help" in message.said and _bare(message) in _HELP:
         return (Ask(topic="help", rules=("help",)),)
     if message.context.after_bot and is_why(message):
         return (Ask(topic="why", rules=("why, behind the bot's words",)),)
@@ -153,7 +153,7 @@ def question_of(message: Message) -> Question:
 
 def asking(message: Message, topic: str) -> Question:
     """The one sentence that asks how much water goes with what it measures; else all of it."""
-    if topic == "dilution" and "water" in message.norms:
+    if topic == "dilution" and "water" in message.said:
         told = [s for s in message.sentences if "water" in message.norms[s.start : s.end]]
         own = [Question.within(message, s.start, s.end) for s in told if s.asked]
         if len(told) == len(own) == 1 and own[0].amounts("volume"):

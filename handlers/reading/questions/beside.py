@@ -208,7 +208,7 @@ LONGEST = 320
 
 def asked_beside(message: Message, kinds: frozenset[str]) -> Iterator[Topic]:
     """What a message asks beside the acts of those kinds that were found in it."""
-    words = frozenset(message.norms)
+    words = message.said
     if any(kind.startswith("ask ") for kind in kinds):
         return
     marked = any(sentence.asked for sentence in message.sentences)

@@ -72,7 +72,7 @@ def _asked(phrase: Phrase) -> Ask | None:
 
 def _things(message: Message) -> Sequence[Item]:
     """The foods, also before "can", which else makes a tin of them ("how much rice can go in")."""
-    if message.items or "can" not in message.norms:
+    if message.items or "can" not in message.said:
         return message.items
     words = " ".join("may" if norm == "can" else norm for norm in message.norms)
     again = read_message(words, message.context)

@@ -101,7 +101,7 @@ def _is_only(message: Message) -> bool:
     """Whether no more is said than that it is there; weather is wet and dry as well."""
     left = unheld(message.norms, indexes(message.signs) | _grown_on(message))
     weather = all(one.sign in _OF_WEATHER for one in message.signs)
-    return _SMALL.issuperset(left) and not (weather and _SCRAPS.isdisjoint(message.norms))
+    return _SMALL.issuperset(left) and not (weather and _SCRAPS.isdisjoint(message.said))
 
 
 def _grown_on(message: Message) -> frozenset[int]:
