@@ -81,12 +81,12 @@ _FALLEN = Late(
 
 def is_held_in_a_fall(message: Message) -> bool:
     """ "The shed bin blew over but the lid held": it was sealed long before."""
-    if not message.has(_HOLDING):
+    if not message.has(HOLDING):
         return False
     return _FALLEN.search(" ".join(message.norms)) is not None
 
 
-_HOLDING = words_in("lid lids clip clips clamp clamps latch")
+HOLDING = words_in("lid lids clip clips clamp clamps latch")
 
 
 _PART = r"(?:lids?|gaskets?|rubbers?|seals?|rings?|rims?|hinges?|clips?|catch|latch|washers?)"

@@ -20,7 +20,6 @@ _OF_ELSE = {
     "bury": BURIED,
 }
 """By kind of record."""
-CUES = frozenset[str]().union(*(each.cues for each in _OF_ELSE.values()))
 
 
 _OF_NO_BIN: dict[str, frozenset[str]] = {

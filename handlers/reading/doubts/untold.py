@@ -10,6 +10,7 @@ from handlers.reading.deeds.liquid import DRAINED, is_of_fat
 from handlers.reading.deeds.notburied import HOLES, PLANTED, is_hole_alone, is_planting
 from handlers.reading.deeds.peeks import (
     CLOSED_WELL,
+    HOLDING,
     LIDS,
     MENDED,
     is_closed_well,
@@ -29,7 +30,6 @@ from handlers.reading.doubts import (
     mouths,
     namesense,
     notscraps,
-    otherwise,
     outlook,
     premises,
     underway,
@@ -79,69 +79,64 @@ from handlers.reading.food.notfood import STUFFS
 from handlers.reading.measures import differences
 from handlers.reading.message import Message
 from handlers.reading.records import RECORD_KINDS
+from handlers.reading.words.cues import WordCues
 
 _WORDS = 150
 """Words of a message that is judged as a whole; a longer one tells more than one thing."""
 _LAYER = frozenset({"layer"})
 _DEEDS = RECORD_KINDS - {"observe"}
-_TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str]], ...] = (
-    (is_jest, RECORD_KINDS),
-    (is_long_ago, RECORD_KINDS | {"ask"}),
-    (is_recalled, RECORD_KINDS),
-    (is_on_screen, RECORD_KINDS),
-    (is_of_others, RECORD_KINDS),
-    (is_example, RECORD_KINDS),
-    (is_for_sale, frozenset({"stock"})),
-    (is_to_be_mixed, frozenset({"stock"})),
-    (is_without_bran, frozenset({"stock", "batch"})),
-    (is_outlook, _LAYER),
-    (is_plan, _DEEDS),
-    (is_ahead, frozenset({"layer", "drain"})),
-    (is_each_week, frozenset({"offer"})),
-    (is_kept, _LAYER),
-    (is_eaten, _LAYER),
-    (is_no_scraps, _LAYER),
-    (is_of_other_stuff, _LAYER),
-    (is_bin_weighed, frozenset({"layer", "amend", "seal"})),
-    (is_taken_out, _LAYER),
-    (is_poured_over, frozenset({"layer", "bury", "amend"})),
-    (is_under_way, _LAYER),
-    (is_of_spoons, _LAYER),
-    (is_put_on, frozenset({"drain", "done"})),
-    (is_only_a_difference, frozenset({"layer", "drain", "batch", "stock"})),
-    (is_brew, frozenset({"layer", "drain", "observe", "batch"})),
-    (is_awaited, frozenset({"seal", "drain", "bury"})),
-    (is_hush, frozenset({"seal"})),
-    (is_sealed_before, frozenset({"seal"})),
-    (is_of_fat, frozenset({"drain"})),
-    (is_leak, frozenset({"drain"})),
-    (is_planting, frozenset({"bury"})),
-    (is_hole_alone, frozenset({"bury"})),
-    (is_closed_well, frozenset({"seal"})),
-    (is_mended, frozenset({"seal"})),
-    (is_of_person, RECORD_KINDS | {"offer", "accept", "ask"}),
-    (is_of_pet, frozenset({"bury", "observe"})),
-    (is_of_room, RECORD_KINDS | {"ask"}),
-    (is_of_tank, RECORD_KINDS),
-    (is_of_council, RECORD_KINDS),
-    (is_thrown_away, frozenset({"bury", "drain", "layer"})),
-    (is_seen_elsewhere, frozenset({"observe"})),
-    (is_premises_shut, frozenset({"seal"})),
-    (is_torn_up, frozenset({"bury"})),
-    (is_feast_held, _LAYER),
-    (is_thing_there, frozenset({"seal", "drain", "bury"})),
-    (is_house_leaking, frozenset({"layer", "drain", "observe"})),
-    (is_held_in_a_fall, frozenset({"seal"})),
+_TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str], frozenset[str]], ...] = (
+    (is_jest, RECORD_KINDS, jests.CUES),
+    (is_long_ago, RECORD_KINDS | {"ask"}, memories.CUES),
+    (is_recalled, RECORD_KINDS, memories.CUES),
+    (is_on_screen, RECORD_KINDS, memories.CUES),
+    (is_of_others, RECORD_KINDS, memories.CUES),
+    (is_example, RECORD_KINDS, examples.CUES),
+    (is_for_sale, frozenset({"stock"}), examples.CUES),
+    (is_to_be_mixed, frozenset({"stock"}), MIXED_WITH),
+    (is_without_bran, frozenset({"stock", "batch"}), DENIED),
+    (is_outlook, _LAYER, outlook.CUES),
+    (is_plan, _DEEDS, outlook.CUES),
+    (is_ahead, frozenset({"layer", "drain"}), outlook.CUES),
+    (is_each_week, frozenset({"offer"}), outlook.CUES),
+    (is_kept, _LAYER, kept.CUES),
+    (is_eaten, _LAYER, mouths.CUES),
+    (is_no_scraps, _LAYER, notscraps.CUES),
+    (is_of_other_stuff, _LAYER, STUFFS),
+    (is_bin_weighed, frozenset({"layer", "amend", "seal"}), WEIGHING),
+    (is_taken_out, _LAYER, TAKEN),
+    (is_poured_over, frozenset({"layer", "bury", "amend"}), POURED),
+    (is_under_way, _LAYER, underway.CUES),
+    (is_of_spoons, _LAYER, spoons.CUES),
+    (is_put_on, frozenset({"drain", "done"}), spoons.CUES | spoons.HANDFULS),
+    (is_only_a_difference, frozenset({"layer", "drain", "batch", "stock"}), differences.CUES),
+    (is_brew, frozenset({"layer", "drain", "observe", "batch"}), brews.CUES),
+    (is_awaited, frozenset({"seal", "drain", "bury"}), awaited.CUES),
+    (is_hush, frozenset({"seal"}), HUSHED),
+    (is_sealed_before, frozenset({"seal"}), BEFORE),
+    (is_of_fat, frozenset({"drain"}), DRAINED),
+    (is_leak, frozenset({"drain"}), leaks.CUES),
+    (is_planting, frozenset({"bury"}), PLANTED),
+    (is_hole_alone, frozenset({"bury"}), HOLES),
+    (is_closed_well, frozenset({"seal"}), CLOSED_WELL | LIDS),
+    (is_mended, frozenset({"seal"}), MENDED),
+    (is_of_person, RECORD_KINDS | {"offer", "accept", "ask"}, namesense.CUES),
+    (is_of_pet, frozenset({"bury", "observe"}), namesense.CUES),
+    (is_of_room, RECORD_KINDS | {"ask"}, namesense.CUES),
+    (is_of_tank, RECORD_KINDS, namesense.CUES),
+    (is_of_council, RECORD_KINDS, namesense.CUES),
+    (is_thrown_away, frozenset({"bury", "drain", "layer"}), namesense.CUES),
+    (is_seen_elsewhere, frozenset({"observe"}), namesense.CUES),
+    (is_premises_shut, frozenset({"seal"}), premises.CUES),
+    (is_torn_up, frozenset({"bury"}), premises.CUES),
+    (is_feast_held, _LAYER, premises.CUES),
+    (is_thing_there, frozenset({"seal", "drain", "bury"}), premises.CUES),
+    (is_house_leaking, frozenset({"layer", "drain", "observe"}), premises.CUES),
+    (is_held_in_a_fall, frozenset({"seal"}), HOLDING),
 )
-"""What a message may be, and the kinds of record that such a message does not tell."""
-_CUES = frozenset[str]().union(
-    awaited.CUES, brews.CUES, differences.CUES, examples.CUES, jests.CUES, kept.CUES, leaks.CUES,
-    memories.CUES, mouths.CUES, namesense.CUES, notscraps.CUES, otherwise.CUES, outlook.CUES,
-    premises.CUES, spoons.CUES, spoons.HANDFULS, underway.CUES, BEFORE, CLOSED_WELL, DENIED,
-    DRAINED, HOLES, HUSHED, LIDS, MENDED, MIXED_WITH, PLANTED, POURED, STUFFS, TAKEN,
-    WEIGHING,
-)  # fmt: skip
-"""Words without one of which it is none of that."""
+"""What a message may be, with the kinds of record that such a message does not tell, and the words
+without one of which it is none of that."""
+_ROWS = WordCues({row: cues for row, (_, _, cues) in enumerate(_TAKEN_BACK)})
 
 
 def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
@@ -150,10 +145,9 @@ def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
         return list(acts)
     acts = without_asked_of(without_spoilage(acts, message), message)
     acts = without_guessed(without_not_put(acts, message), message)
-    if not message.has(_CUES):
-        return list(acts)
     left = {_kind(act) for act in acts}
-    for is_such, kinds in _TAKEN_BACK:
+    for row in sorted(_ROWS.heard(message.said)):
+        is_such, kinds, _ = _TAKEN_BACK[row]
         if not left.isdisjoint(kinds) and is_such(message):
             left = left - kinds
     left = {kind for kind in left if not is_of_else(kind, message)}

@@ -1,4 +1,4 @@
-"""Letters without which a reader finds nothing, looked for in a text for all readers at once."""
+"""Letters and words without which a reader finds nothing, looked for for all readers at once."""
 
 from collections.abc import Iterable, Mapping, Sequence
 from functools import lru_cache
@@ -50,3 +50,21 @@ def _with_gaps(word: str, cue: str) -> str:
     start = cue.index(word)
     end = start + len(word)
     return cue[max(0, start - 1) : start] + word + cue[end : end + 1]
+
+
+class WordCues(Generic[_Reader]):
+    """The words of several readers without one of which each finds nothing."""
+
+    def __init__(self, cues: Mapping[_Reader, Iterable[str]]) -> None:
+        self._of: dict[str, set[_Reader]] = {}
+        for reader, words in cues.items():
+            for word in words:
+                self._of.setdefault(word, set()).add(reader)
+
+    def heard(self, words: Iterable[str]) -> set[_Reader]:
+        """The readers of which a cue is among the words."""
+        found: set[_Reader] = set()
+        for word in words:
+            if word in self._of:
+                found |= self._of[word]
+        return found
