@@ -205,10 +205,11 @@ class Book(Roster):
 
     async def touched_by(self, event: str) -> list[Entry]:
         """Every entry that an event made or struck out, struck ones too."""
-        made = await self._lines("WHERE room = ? AND cause = ?", (self.room.id, event))
-        struck = await self._lines("WHERE room = ? AND struck_by = ?", (self.room.id, event))
-        touched = {entry.id: entry for entry in [*made, *struck]}
-        return [touched[id] for id in sorted(touched)]
+        return await self._lines(
+            "WHERE id IN (SELECT id FROM entry WHERE room = ?1 AND cause = ?2 "
+            "UNION ALL SELECT id FROM entry WHERE room = ?1 AND struck_by = ?2) ORDER BY id",
+            (self.room.id, event),
+        )
 
     async def standing_by(self, event: str) -> list[Entry]:
         """The entries that an event made, of whatever message, and that stand."""
