@@ -43,6 +43,7 @@ Said = tuple[str, Context]
 async def measure() -> list[Measured]:
     """Messages a second of processor time; milliseconds of hostile texts; what was raised."""
     classifier.USE_CLF = False
+    at_hand()  # as in its rooms
     room, labelled = list(_of_rooms()), list(_labelled())
     return [
         _alone("a room's messages", room),
@@ -133,7 +134,6 @@ def _spent(said: Sequence[Said], reader: Callable[[str, Context], object]) -> fl
 
 def _hostile() -> Measured:
     """The slowest of the hostile texts, each in a room and behind the bot's words."""
-    at_hand()  # as in its rooms
     contexts = [replace(fuzz.CONTEXT, after_bot=after, in_room=True) for after in (False, True)]
     spent = {
         piece: max(_spent([(hostile.text(piece), context)], plans.read) for context in contexts)
