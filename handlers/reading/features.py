@@ -43,7 +43,7 @@ def features(message: Message) -> dict[str, int]:
                         add(feature, at)
     for pair in _pairs(slots):
         add(pair, 0)
-    if any(sentence.asked for sentence in message.sentences):
+    if message.asked:
         add("asked", 0)
     add(_LENGTHS[min(_LONGEST, len(names) // 5)], 0)
     add(_SENTENCES[min(_MOST, len(message.sentences))], 0)

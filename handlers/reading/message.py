@@ -86,6 +86,8 @@ class Message:
     items: tuple[Item, ...]
     signs: tuple[Seen, ...]
     sentences: list[Sentence]
+    asked: bool
+    """One of its sentences ends with a question mark."""
     clauses: list[Clause]
     body: str
     """The cleaned text that the words were cut from."""
@@ -94,10 +96,12 @@ class Message:
     kept: dict[Callable[..., Any], Any] = field(default_factory=dict, repr=False, compare=False)
     """What `once` has found in it."""
 
-    def has(self, words: frozenset[str], start: int = 0, end: int | None = None) -> bool:
+    def has(self, words: frozenset[str]) -> bool:
+        """Whether one of the words stands in it."""
+        return not words.isdisjoint(self.said)
+
+    def has_in(self, words: frozenset[str], start: int, end: int | None = None) -> bool:
         """Whether one of the words stands in the stretch."""
-        if end is None and not start:
-            return not words.isdisjoint(self.said)
         return not words.isdisjoint(self.norms[start:end])
 
     def clause_at(self, i: int) -> Clause | None:
@@ -111,7 +115,7 @@ class Message:
 
     def measured(self) -> list[Amount]:
         """The masses and volumes in it."""
-        return [a for a in self.amounts if a.quantity in ("mass", "volume")]
+        return [a for a in self.amounts if a.quantity in ("mass", "volume")] if self.amounts else []
 
     def text(self, start: int, end: int) -> str:
         """The words start to end as written, one space between."""
@@ -164,12 +168,12 @@ class Message:
     def liquid(self, start: int = 0, end: int | None = None) -> bool:
         """Whether the liquid of a bin is named in the stretch."""
         stop = len(self.norms) if end is None else end
-        return self.has(LIQUID, start, end) and any(map(self.liquid_at, range(start, stop)))
+        return self.has_in(LIQUID, start, end) and any(map(self.liquid_at, range(start, stop)))
 
     def bran(self, start: int = 0, end: int | None = None) -> bool:
         """Whether starter bran is named in the stretch."""
         stop = len(self.norms) if end is None else end
-        return self.has(BRAN, start, end) and any(map(self.bran_at, range(start, stop)))
+        return self.has_in(BRAN, start, end) and any(map(self.bran_at, range(start, stop)))
 
 
 _INTO = (["in"], ["into"])
@@ -185,7 +189,7 @@ def read_message(text: str, context: Context) -> Message:
     bins = known_bins(words, norms, context.bins)
     members, bins = _people_beside(norms, context, bins)
     in_bins, by_name = indexes(bins), indexes(members)
-    written = set_apart(words, norms, members, in_bins if context.in_room else None)
+    written = set_apart(words, norms, written, members, in_bins if context.in_room else None)
     days = read_days(words, written, at, month_first=context.units == "us", taken=in_bins)
     taken = in_bins | indexes(days) if days else in_bins
     amounts = read_amounts(words, written, context.units, taken)
@@ -224,14 +228,15 @@ def read_message(text: str, context: Context) -> Message:
         verbs = [v for v in verbs if v.start not in hedged]
         held |= hedged
     named = doers_unknown(words, [v.start for v in verbs] if context.in_room else ())
-    named |= {norms[i] for i in by_name}
+    named |= {norms[i] for i in by_name} if by_name else frozenset()
     clauses = clauses_of(
         sentences, Cutter(written, verbs, held, named, *_over_and_coming(days, at.date()), hedged)
     )
     return Message(
         context, at.date(), words, norms, marks, bins, elsewhere, members,
         find_bot(norms, context.bot_names), amounts, days, items, signs, sentences,
-        clauses[:MOST_CLAUSES], body, frozenset(norms),
+        any(sentence.asked for sentence in sentences), clauses[:MOST_CLAUSES], body,
+        frozenset(norms),
     )  # fmt: skip
 
 

@@ -79,4 +79,4 @@ def with_people(message: Message, text: str) -> str:
 
 def is_asking(message: Message) -> bool:
     """Whether any part of the message asks."""
-    return any(c.sense == "ask" for c in message.clauses) or any(s.asked for s in message.sentences)
+    return any(c.sense == "ask" for c in message.clauses) or message.asked

@@ -59,7 +59,7 @@ def read_in(message: Message) -> tuple[Act, ...]:
     acts = without_only_asked(_read(message), message)
     if message.context.in_room:
         acts = without_of_else(acts or jobs_done(message, reported=True), message)
-        acts = by_place(jobs_of_ours(acts, message), message)
+        acts = by_place(jobs_of_ours(acts, message), message) if acts else acts
         if message.context.replied and all(isinstance(act, Decline | Later) for act in acts):
             acts = tuple(right_of_reply(message)) or acts
         acts = acts if rests_on(acts, message) else of_amount_alone(message) or acts

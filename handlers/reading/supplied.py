@@ -110,7 +110,7 @@ _ANEW = words_in("over anew afresh scratch")
 
 def _is_of_clippings(message: Message) -> bool:
     """ "Half a bag of lawn clippings, can the drum have that?": the lawn is not to be watered."""
-    cut = indexes([i for i in message.items if message.has(_CUT, i.start, i.end)])
+    cut = indexes([i for i in message.items if message.has_in(_CUT, i.start, i.end)])
     grown = {i for i, norm in enumerate(message.norms) if norm in PLANTS}
     return bool(cut & grown) and grown <= cut and not message.has(LIQUID | {"water"})
 

@@ -61,7 +61,7 @@ def condition_told(message: Message, said: list[Phrase]) -> Found | None:
     given = None if first.asked or not first.bin or not first.member else _GIVEN.match(first.text)
     span = first.words(given, "words") if given else None
     if span and (
-        message.has(_STATES, span[0], first.end) or message.signs or _FULL.search(first.text)
+        message.has_in(_STATES, span[0], first.end) or message.signs or _FULL.search(first.text)
     ):
         return noted(message, span[0], first.bin)._replace(aside=True)
     if message.context.took and is_answer(message, said):

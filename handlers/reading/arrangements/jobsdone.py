@@ -126,7 +126,7 @@ def jobs_done(message: Message, *, reported: bool = False) -> tuple[Act, ...]:
     """
     if not (message.has(CUES) and (reported or message.has(_ANSWERING))):
         return ()
-    if message.items or any(s.asked for s in message.sentences):
+    if message.items or message.asked:
         return ()
     if any(seen.sign == "no_liquid" for seen in message.signs):
         return ()

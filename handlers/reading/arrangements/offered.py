@@ -96,7 +96,7 @@ _ONLY_YES = words_in("yes yep yeah aye ok okay the bin one in , . !")
 
 def is_consent(message: Message) -> bool:
     """ "Fine by me", "sounds good": behind others' words it takes only what is offered by name."""
-    return _CONSENT.issuperset(message.norms)
+    return _CONSENT.issuperset(message.said)
 
 
 _CONSENT = words_in(

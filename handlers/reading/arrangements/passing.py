@@ -320,7 +320,7 @@ _NAME_WORDS = 7
 def _cannot(message: Message, day: Day) -> bool:
     """ "Not on Sunday, but on Monday I'll take it": a day that is refused for another."""
     clause = message.clause_at(day.start)
-    return clause is not None and message.has(_NOT, clause.start, clause.end)
+    return clause is not None and message.has_in(_NOT, clause.start, clause.end)
 
 
 _NOT = words_in("not no cant cannot wont dont cannae isnt nope unable except")

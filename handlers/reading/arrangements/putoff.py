@@ -136,7 +136,7 @@ def _days_ahead(message: Message) -> list[tuple[int, int, float]]:
             continue
         lead = message.norms[max(0, day.start - 1)]
         rank = 3 if day.aside or lead in _TILL else 2
-        if rank == 2 and message.has(_AGAIN, max(0, day.start - 3), day.start):
+        if rank == 2 and message.has_in(_AGAIN, max(0, day.start - 3), day.start):
             rank = 0
         out.append((day.start, rank, float((ahead - message.today).days)))
     return out

@@ -11,6 +11,12 @@ from handlers.reading.words.words import Word, cleaned, words_of
 
 
 @lru_cache(maxsize=1024)
+def are_called_briefly(bins: tuple[str, ...]) -> bool:
+    """Whether any of the bins may be called so."""
+    return bool(_lettered(bins) or _numbered(bins) or _initials(bins))
+
+
+@lru_cache(maxsize=1024)
 def _lettered(bins: tuple[str, ...]) -> dict[str, str]:
     """The bins that are told apart by a letter ("bin B"), by that letter; none that two have."""
     named = [(name.split(), name) for name in bins]

@@ -26,15 +26,19 @@ _LONGEST = 90
 _MOST_ALIKE = 6
 
 
+def _names_several(message: Message) -> bool:
+    refs = (*message.bins, *message.named)
+    return len(refs) > 1 and sum(ref.known for ref in refs) > 1
+
+
 @once
 def bins_told(message: Message) -> tuple[Act, ...]:
     """The bins that a message lists, each opened with its size, its keeper and for whom it is; what
     is in one by now, and that it is sealed.
     """
-    known = sum(ref.known for ref in (*message.bins, *message.named)) > 1
-    if not (known or message.has(CUES)) or len(message.words) > _LONGEST:
+    if not (message.has(CUES) or _names_several(message)) or len(message.words) > _LONGEST:
         return ()
-    if any(sentence.asked for sentence in message.sentences) or not _may_be_sized(message):
+    if message.asked or not _may_be_sized(message):
         return ()
     roll = Roll(message, _from_bins_on(pieces_of(message)))
     try:

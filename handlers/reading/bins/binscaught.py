@@ -16,10 +16,12 @@ def all_caught(acts: Sequence[Act], message: Message) -> list[Act]:
     Where nothing was caught it is said only of the first bins of a group, told with a size.
     """
     count = _count(message) if message.context.in_room and message.has(VESSELS) else 0
+    if count < 2:
+        return list(acts)
     opened = [act for act in acts if isinstance(act, Open)]
     opened += [g for a in acts if isinstance(a, Unsure) for g in a.guess if isinstance(g, Open)]
     named = [act for act in opened if act.bin is not None]
-    if count < 2 or len(named) >= count or len(acts) > max(1, len(opened)):
+    if len(named) >= count or len(acts) > max(1, len(opened)):
         return list(acts)
     sized = any(a.quantity == "volume" and not a.vessel for a in message.amounts)
     if not opened and (message.context.bins or not sized or message.items or acts):
@@ -29,7 +31,7 @@ def all_caught(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _count(message: Message) -> int:
     """How many bins are told that somebody has or begins; 0 if none are counted."""
-    if not message.has(_HAVING) or any(sentence.asked for sentence in message.sentences):
+    if not message.has(_HAVING) or message.asked:
         return 0
     for i, norm in enumerate(message.norms[:_NEAR]):
         number = read_number(message.words, i - 1) if norm in VESSELS and i else None

@@ -50,7 +50,7 @@ def _is_list_of_known(message: Message) -> bool:
     """ "Our bins: blue 16 L, green 20 L", "we have a blue bin (15 L) and a green bin (20 L)": bins
     that are known may be told again so.
     """
-    if message.items or any(sentence.asked for sentence in message.sentences):
+    if message.items or message.asked:
         return False
     if message.norms[:3] in _LISTED:
         return True
@@ -77,7 +77,7 @@ _AROUND = words_in("we i each both here of at ours now ) .")
 def _one_more(message: Message) -> Open | None:
     """ "Third one, the white one, 20 L": one bin more, its name and its size, and nothing else."""
     volumes = message.measured()
-    if len(volumes) != 1 or message.items or any(s.asked for s in message.sentences):
+    if len(volumes) != 1 or message.items or message.asked:
         return None
     size, norms = volumes[0], message.norms
     if size.quantity != "volume" or size.vessel or size.value < SMALLEST_BARE:
@@ -121,7 +121,7 @@ def _of_somebody(message: Message) -> Open | None:
     volumes = [a for a in message.measured() if a.quantity == "volume" and a.value >= SMALLEST]
     if len(volumes) != 1 or len(message.measured()) != 1 or message.items:
         return None
-    if any(sentence.asked for sentence in message.sentences):
+    if message.asked:
         return None
     size = volumes[0]
     spans = {ref.name: (ref.start, ref.end) for ref in message.bins if ref.name is not None}

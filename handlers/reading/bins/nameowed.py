@@ -33,7 +33,7 @@ def name_owed(message: Message) -> Amend | None:
         return None
     if _NAMELESS.fullmatch(last.bin) is None or len(message.norms) > _LONGEST:
         return None
-    if any(sentence.asked for sentence in message.sentences) or message.days:
+    if message.asked or message.days:
         return None
     sizes = [a for a in message.amounts if a.quantity == "volume" and a.value >= SMALLEST_BARE]
     if len(sizes) != len(message.amounts) or len(sizes) > 1:

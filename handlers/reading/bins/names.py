@@ -2,7 +2,13 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.bins.bincalls import by_initial, by_letter, by_number, pictured
+from handlers.reading.bins.bincalls import (
+    are_called_briefly,
+    by_initial,
+    by_letter,
+    by_number,
+    pictured,
+)
 from handlers.reading.bins.binforms import book_of, is_floor, loose_book_of
 from handlers.reading.bins.longnames import before_owner
 from handlers.reading.measures.unitwords import unit_starts
@@ -41,11 +47,11 @@ def known_bins(
         if ref is not None:
             out.append(ref)
     out = [ref for ref in out if not _is_food_put(norms, ref, out)]
-    out += by_letter(words, norms, bins)
-    short = list(by_initial(words, norms, bins))
-    out += [ref for ref in short if ref.start not in indexes(out)]
-    if not out:
-        out += by_number(words, norms, bins)
+    if are_called_briefly(bins):
+        out += by_letter(words, norms, bins)
+        short = list(by_initial(words, norms, bins))
+        out += [ref for ref in short if ref.start not in indexes(out)]
+        out += () if out else by_number(words, norms, bins)
     return tuple(sorted((*out, *pictured(words, norms, bins))) if "☺" in norms else sorted(out))
 
 

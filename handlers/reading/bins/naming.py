@@ -37,7 +37,7 @@ def new_name(group: Group) -> str | None:
     sentence = message.sentences[group.clauses[0].sentence]
     if told := _said_to_be_called(group, sentence.end):
         return told
-    called_next = message.has(_CALLING, sentence.end) and _called_next(message, sentence.end)
+    called_next = message.has_in(_CALLING, sentence.end) and _called_next(message, sentence.end)
     if found := called_next or _named_already(group) or _greeted(group):
         return found
     sized = [a.end for a in group.amounts if a.size]

@@ -51,7 +51,7 @@ def sizes(message: Message) -> Iterator[Found]:
             continue
         for ref in message.bins:
             size = size_of(message, ref, clause.end) if clause.start <= ref.start else None
-            asks = any(sentence.asked for sentence in message.sentences)
+            asks = message.asked
             name = ref.name or (None if asks else getattr(message.context.last, "bin", None))
             if size is not None and name is not None:
                 opened = Open(
@@ -155,7 +155,7 @@ def bare_amounts(message: Message) -> list[Amount]:
     measured = message.measured()
     held = indexes(measured, message.items)
     rest = {w.norm for i, w in enumerate(message.words) if i not in held and w.kind != "sign"}
-    asked = any(sentence.asked for sentence in message.sentences)
+    asked = message.asked
     joints = _AND if len(measured) > 1 else frozenset[str]()
     if asked or not rest <= _BARE | _LEFT | _SLIPS | joints:
         return []

@@ -131,10 +131,10 @@ def more_bins(
     """
     ends = {ref.end for ref in known if ref.name is not None}
     out: list[BinRef] = []
-    for i, norm in enumerate(norms):
-        lead = i - 1 if i and norms[i - 1] not in _ARTICLES else i - 2
-        if lead < 0 or norms[lead] not in _LEADS or i in taken:
+    for i, lead in _behind_leads(norms):
+        if i in taken:
             continue
+        norm = norms[i]
         measured = norms[lead] in _DRAWN and i + 1 in taken  # "drained blue half a litre"
         placed = norms[lead] == "buried" and not _PLACED.isdisjoint(norms[i + 1 : i + 2])
         if not (measured or placed or _ends(words, norms, i + 1)):
@@ -158,6 +158,14 @@ def more_bins(
             out.append(BinRef(i, i + 1, words[i].text, plain=True))
             ends.add(i + 1)
     return out
+
+
+def _behind_leads(norms: Sequence[str]) -> Iterator[tuple[int, int]]:
+    """Each word behind a lead, and the one behind an article there, with its lead."""
+    for lead in [k for k, norm in enumerate(norms[:-1]) if norm in _LEADS]:
+        yield lead + 1, lead
+        if norms[lead + 1] in _ARTICLES and lead + 2 < len(norms):
+            yield lead + 2, lead
 
 
 def leading_bin(

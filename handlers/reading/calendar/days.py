@@ -7,7 +7,6 @@ chooses.
 import calendar
 from collections.abc import Collection, Sequence
 from datetime import UTC, date, datetime, timedelta
-from functools import cached_property
 
 from handlers.reading.calendar.asidedays import day_before, placed
 from handlers.reading.calendar.dates import Day as Day
@@ -79,7 +78,7 @@ _JOINED = frozenset({"and", "then", ".", ";", "\n", "&", "but"})
 
 
 class _Reader(FeastDays):
-    @cached_property
+    @property
     def counts(self) -> bool:
         """Whether a day may be told by how long ago or ahead it is."""
         return is_counted(self.norms)

@@ -16,8 +16,10 @@ def is_no_date(words: Sequence[Word]) -> bool:
     dated = [i for i, n in enumerate(norms) if n in MONTHS or (len(n) >= _WHOLE and n[0].isdigit())]
     if dated and any(_is_no_date(norms, i) for i in dated):
         return True
+    if STEPS.keys().isdisjoint(norms):
+        return False
     counted = [i for i, n in enumerate(norms) if n in STEPS and i > 1 and norms[i - 1].isdecimal()]
-    return bool(counted) and any(_is_no_count(words, norms, i) for i in counted)
+    return any(_is_no_count(words, norms, i) for i in counted)
 
 
 def _is_no_count(words: Sequence[Word], norms: Sequence[str], i: int) -> bool:

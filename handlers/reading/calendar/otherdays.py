@@ -36,7 +36,7 @@ def is_just_now(message: Message, day: Day) -> bool:
     norms = message.norms
     if norms[day.start : day.end] != ["now"] or norms[max(0, day.start - 1)] not in _JUST:
         return False
-    return not message.has(_IN_MIND, day.start - 3, day.end + 3)
+    return not message.has_in(_IN_MIND, day.start - 3, day.end + 3)
 
 
 _JUST = words_in("just right")
@@ -62,7 +62,7 @@ def _is_of_mishap(message: Message, clause: Clause) -> bool:
     """ "..., the freezer broke yesterday", "bought it on Saturday": when food was got or spoiled,
     in a clause that tells neither how much nor of which bin.
     """
-    if not message.has(_MISHAPS, clause.start, clause.end):
+    if not message.has_in(_MISHAPS, clause.start, clause.end):
         return False
     if not indexes(message.bins, message.measured()).isdisjoint(range(clause.start, clause.end)):
         return False
@@ -104,7 +104,7 @@ _AWAY = Late(
 
 def _is_of_fill(message: Message, clause: Clause) -> bool:
     """ "Closed it, full since Sunday": since when there was no room."""
-    return clause.verb is None and message.has(_FULL, clause.start, clause.end)
+    return clause.verb is None and message.has_in(_FULL, clause.start, clause.end)
 
 
 _FULL = words_in("full brimming chocka chockablock")
@@ -125,7 +125,7 @@ _EVENTS = words_in(
 
 def _is_denied(message: Message, day: Day, clause: Clause) -> bool:
     """ "It is warm, yesterday it was not": a day on which it was otherwise."""
-    if clause.verb is not None or not message.has(_NOT, day.end, clause.end):
+    if clause.verb is not None or not message.has_in(_NOT, day.end, clause.end):
         return False
     starts = {other.start for other in message.days}  # "yesterday, not today"
     return all(
@@ -150,7 +150,7 @@ def day_named_again(message: Message) -> date | None:
     owned = norms[day.end : day.end + 1] == ["'s"]
     of = norms[day.start - 1 : day.start] == ["of"] or owned
     late = of and any(a in _FORGOT and b in ("to", "about") for a, b in pairwise(norms))
-    event = owned and message.has(_YIELDED, day.end, day.end + _EVENT) and not message.has(_WHO)
+    event = owned and message.has_in(_YIELDED, day.end, day.end + _EVENT) and not message.has(_WHO)
     return past.pop() if _is_same(norms) or late or event or (owned and _is_booked(norms)) else None
 
 

@@ -126,7 +126,7 @@ def zone_of_home(message: Message) -> str | None:
     norms = message.norms
     if not message.has(_IN) or message.days or message.amounts or len(norms) > _LONGEST_HOME:
         return None
-    if any(sentence.asked for sentence in message.sentences) or len(message.sentences) > _FEW:
+    if message.asked or len(message.sentences) > _FEW:
         return None
     return _only(norms, _is_where_we_live)
 

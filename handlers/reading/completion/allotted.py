@@ -75,7 +75,7 @@ def halved(layer: Layer, message: Message) -> Layer:
     free = [i for i in halves if i not in held and not _is_share(message, i)]
     if not free:
         return layer
-    rest = len(free) > 1 or (len(free) == 1 and message.has(_REST, free[0]))
+    rest = len(free) > 1 or (len(free) == 1 and message.has_in(_REST, free[0]))
     near = any(0 < ref.start - i <= _NEAR for ref in _refs(message) for i in free)
     told_after = any(a.start > free[-1] for a in message.amounts if a.quantity in _MEASURED)
     if len(names) != 1 or not rest or not near or told_after:
@@ -135,7 +135,7 @@ def _parts_before(
     for ref in refs:
         near = [a for a in masses if start <= a.start and 0 <= ref.start - a.end <= _NEAR]
         lead = max(start, ref.start - _NEAR)
-        if message.has(_REST, lead, ref.start):
+        if message.has_in(_REST, lead, ref.start):
             out.append(_Part(ref, None, start, ref.start))
         elif near:
             out.append(_Part(ref, near[-1], start, ref.start))

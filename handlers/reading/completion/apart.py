@@ -139,7 +139,7 @@ def _amounts(message: Message, *, rates: bool) -> list[Amount]:
 def _rest_of(layer: Layer, message: Message, days: Sequence[_Mark[date]]) -> list[Layer]:
     """ "2.6 kg this week: 1.1 on Monday, the rest today": a layer for the part and for the rest."""
     masses = [a for a in message.amounts if a.quantity == "mass" and not of_what(message, a)]
-    if len(masses) != 2 or not message.has(_REST, masses[1].end) or len(days) < 2:
+    if len(masses) != 2 or not message.has_in(_REST, masses[1].end) or len(days) < 2:
         return []
     total, part = masses
     dates = [m.value for m in days if m.start >= total.end][-2:]

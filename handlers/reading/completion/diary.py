@@ -67,7 +67,7 @@ def diary(message: Message) -> tuple[Layer | Unsure, ...]:
     """A layer for each amount, with its own day; none if anything else is said."""
     if len(message.days) < 2 or not message.amounts or len(message.norms) > _LONGEST:
         return ()
-    if any(c.sense in _UNTOLD for c in message.clauses) or any(s.asked for s in message.sentences):
+    if any(c.sense in _UNTOLD for c in message.clauses) or message.asked:
         return ()
     lots = _Reading(message).lots()
     if not lots or not all(_are_scraps(lot) for lot in lots):

@@ -21,7 +21,7 @@ _JOINTS = words_in("and , ; . & -")
 def others_share(message: Message) -> tuple[int, Layer] | None:
     """Where the sender's own words end, and the layer of the other, whose bin is not told."""
     own = message.measured()
-    if not own or any(s.asked for s in message.sentences):
+    if not own or message.asked:
         return None
     norms = message.norms
     for at in range(own[-1].end, len(norms) - 1):

@@ -197,7 +197,7 @@ def _more_like(message: Message) -> list[Amount]:
     said = message.measured()
     if len(said) != 1:
         return []
-    wrote = message.has(_WROTE, max(0, said[0].start - 3), said[0].start)
+    wrote = message.has_in(_WROTE, max(0, said[0].start - 3), said[0].start)
     for i in range(said[0].end, len(message.words)):
         number = read_number(message.words, i)
         if number is not None and message.norms[i - 1] in ("than", "not"):
@@ -207,7 +207,7 @@ def _more_like(message: Message) -> list[Amount]:
         behind = message.norms[number.end : number.end + 1]
         ends = not behind or not behind[0][0].isalpha()
         right = wrote and ends and message.norms[i - 1] in _IT_WAS  # "I said 3 lb, its 2"
-        if right or message.has(_RATHER, said[0].end, i):
+        if right or message.has_in(_RATHER, said[0].end, i):
             first = read_number(message.words, said[0].start)
             if first is not None and first.value:
                 return [said[0]._replace(value=said[0].value * number.value / first.value)]

@@ -65,7 +65,7 @@ def of_that_day(message: Message) -> Amend | Retract | None:
     last = spoken_of(message)
     if not message.days or len(message.norms) > _MOST_WORDS or not isinstance(last, Layer):
         return None
-    if "?" in message.said or (message.members and any(s.asked for s in message.sentences)):
+    if "?" in message.said or (message.members and message.asked):
         return None
     day = message.days[0]
     found = _FORMS.match(_plain(message))

@@ -159,7 +159,7 @@ def _is_told(message: Message, start: int, end: int) -> bool:
     """Whether the words tell when it went in or who put it there, and no other deed."""
     verbs = [c.verb for c in message.clauses if c.verb and start <= c.verb.start < end]
     other = [v for v in verbs if message.norms[v.start] not in _PUTTING]
-    put = message.has(_PUTTING, start, end) or _calls_amount(message, start)
+    put = message.has_in(_PUTTING, start, end) or _calls_amount(message, start)
     return not other and (put or any(start <= d.start < end for d in message.days))
 
 
@@ -202,7 +202,7 @@ def _which(message: Message, start: int, end: int) -> Layer:
     refs = (*message.bins, *message.named)
     bins = [ref.name for ref in refs if start <= ref.start < end and ref.name is not None]
     doers = [m.name for m in message.members if start <= m.start < end]
-    own = message.context.sender if message.has(frozenset({"i"}), start, end) else None
+    own = message.context.sender if message.has_in(frozenset({"i"}), start, end) else None
     return Layer(
         mass_kg=mass,
         volume_l=None if mass else next((a.value for a in amounts), None),

@@ -161,8 +161,11 @@ _INTO = words_in("in into to the our")
 def things_in(message: Message) -> Layer | Unsure | None:
     """ "3 bananas in green", "some stale bread in the shed": the whole of what is said; of a bin
     that is called by a place it is asked about, for the place may be meant."""
-    norms, items = message.norms, _specific(message)
-    if len(message.bins) != 1 or len(norms) > _LONGEST or not items or message.amounts:
+    norms = message.norms
+    if len(message.bins) != 1 or message.amounts or len(norms) > _LONGEST:
+        return None
+    items = _specific(message)
+    if not items:
         return None
     [ref], last = message.bins, items[-1]
     number = read_number(message.words, 0)

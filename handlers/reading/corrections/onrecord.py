@@ -77,10 +77,11 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
     shared = share_moved(message) if message.context.last else ()
     if shared or (shared := parts_right(message)):
         return shared
-    found: Act | None = warm_right(message)
+    found: Act | None = None
+    if message.context.last is not None:
+        found = warm_right(message) or undone(message)
     found = (
         found
-        or undone(message)
         or only_wrong(message)
         or went_elsewhere(message)
         or was_by_me(message)

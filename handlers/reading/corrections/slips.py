@@ -38,6 +38,8 @@ _RECORDED = frozenset({"layer", "drain", "seal", "bury", "open"})
 
 def put_right(message: Message) -> str | None:
     """The message as it was meant, if it puts right what it told just before; else None."""
+    if not message.has(_SIGNS):
+        return None
     norms = message.norms
     for at in [i for i, norm in enumerate(norms) if norm in _SIGNS]:
         start = _behind_turn(norms, at) if 0 < at < len(norms) - 1 else None
@@ -77,7 +79,7 @@ def _meant(message: Message, at: int, start: int) -> str | None:
 
 def _is_told(message: Message, at: int) -> bool:
     """Whether a deed for the book, and no question, stands before."""
-    if any(s.asked for s in message.sentences):
+    if message.asked:
         return False
     return _is_amount_of_food(message, at) or any(
         c.start < at

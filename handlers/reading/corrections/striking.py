@@ -29,7 +29,7 @@ def of_scraps(act: Retract, message: Message) -> Retract | None:
     if not message.context.in_room:
         return act
     called = _called_by_scraps(act, message)
-    if _FORGETTING.isdisjoint(message.norms) or message.bot:
+    if _FORGETTING.isdisjoint(message.said) or message.bot:
         return called
     last = spoken_of(message)
     held = (last.materials or {}) if isinstance(last, Layer) else {}

@@ -93,7 +93,7 @@ def is_bare(message: Message) -> bool:
         return False
     if not message.has(_AMOUNTS) or any(amount.negative for amount in message.amounts):
         return False
-    if _ORDERED.search(message.body) or any(sentence.asked for sentence in message.sentences):
+    if _ORDERED.search(message.body) or message.asked:
         return False
     if any(day.past != message.today for day in message.days):
         return False
@@ -112,8 +112,8 @@ _DRAINED = Late(
 
 def drained_glass(message: Message) -> Drain | None:
     """ "Drained a pint": liquid of a bin, or a drink."""
-    amounts = message.measured()
-    if len(amounts) != 1 or not message.has(_DRINKS) or amounts[0].quantity != "volume":
+    amounts = message.measured() if message.has(_DRINKS) else []
+    if len(amounts) != 1 or amounts[0].quantity != "volume":
         return None
     [much], norms = amounts, message.norms
     text = " ".join([*norms[: much.start], "qmuch", *norms[much.end :]])

@@ -148,8 +148,8 @@ def _left_of_bran(message: Message) -> list[Amount]:
     masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
     if len(masses) < 2:
         return []
-    left = [a for a in masses if message.has(_LEFT_BEHIND, a.end, a.end + 3)]
-    left += [a for a in masses[1:] if message.has(_BALANCE, max(0, a.start - 3), a.start)]
+    left = [a for a in masses if message.has_in(_LEFT_BEHIND, a.end, a.end + 3)]
+    left += [a for a in masses[1:] if message.has_in(_BALANCE, max(0, a.start - 3), a.start)]
     return left if len(left) == 1 else []
 
 
@@ -158,7 +158,7 @@ def _left_and_got(message: Message) -> list[Amount]:
     masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
     if len(masses) != 2 or not message.has(_CAME) or message.has(_GONE):
         return []
-    left = [a for a in masses if message.has(_LEFT_BEHIND, a.end, a.end + 4)]
+    left = [a for a in masses if message.has_in(_LEFT_BEHIND, a.end, a.end + 4)]
     if len(left) != 1:
         return []
     other = next(a for a in masses if a is not left[0])
@@ -189,7 +189,7 @@ def _said_of_bran(group: Group) -> list[Amount]:
         more = bool(out) and of == "" and not group.items and _is_more(message.norms, amount)
         if of == "bran" or (more and amount.quantity == out[-1].quantity):
             out.append(amount)
-    kept = [a for a in out if not message.has(_SPENT, max(0, a.start - 3), a.start)]
+    kept = [a for a in out if not message.has_in(_SPENT, max(0, a.start - 3), a.start)]
     return kept or out
 
 
@@ -286,10 +286,10 @@ def is_to_be_mixed(message: Message, *, asked: bool = False) -> bool:
     measured = message.measured()
     if message.has((_LEFT_BEHIND - {"here"} if asked else _LEFT_BEHIND) | _ANEW):
         return False
-    if any(message.has(_READY, a.end, a.end + 3) for a in measured):
+    if any(message.has_in(_READY, a.end, a.end + 3) for a in measured):
         return False
     one = sum(a.quantity == "mass" for a in measured) < 2  # else what is asked of is another
-    return (asked and one) or any(message.has(MIXED_WITH, a.end, a.end + 3) for a in measured)
+    return (asked and one) or any(message.has_in(MIXED_WITH, a.end, a.end + 3) for a in measured)
 
 
 def is_without_bran(message: Message) -> bool:
@@ -297,7 +297,7 @@ def is_without_bran(message: Message) -> bool:
     it is not there.
     """
     told = [i for i in range(len(message.norms)) if message.bran_at(i)]
-    denied = all(message.has(DENIED, max(0, i - 2), i) for i in told)
+    denied = all(message.has_in(DENIED, max(0, i - 2), i) for i in told)
     return bool(told) and denied and bool(message.measured())
 
 

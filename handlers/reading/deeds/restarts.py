@@ -53,7 +53,7 @@ def _is_of_contents(message: Message) -> bool:
     """Whether it may be a smell, an insect or the liquid that has begun again."""
     if message.signs or message.liquid() or message.has(_OF_BIN):
         return True
-    return any(sentence.asked for sentence in message.sentences)
+    return message.asked
 
 
 _OF_BIN = words_in("smell smells pong stink stench whiff niff leak leaking drip fizzing hissing")

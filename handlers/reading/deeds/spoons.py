@@ -22,7 +22,7 @@ def is_of_spoons(message: Message) -> bool:
         return False
     measured = message.measured()
     spooned = all(
-        a.quantity == "volume" and a.value <= _MOST_L and message.has(CUES, a.start, a.end)
+        a.quantity == "volume" and a.value <= _MOST_L and message.has_in(CUES, a.start, a.end)
         for a in measured
     )
     return bool(measured) and spooned and not message.items and not message.has(_SCRAPS)

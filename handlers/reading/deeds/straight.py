@@ -72,7 +72,7 @@ def straight(message: Message) -> tuple[Layer | Drain | Unsure, ...]:
     doers = _doers(message)
     if message.members and not doers:
         return ()
-    if any(c.sense in _UNTOLD for c in message.clauses) or any(s.asked for s in message.sentences):
+    if any(c.sense in _UNTOLD for c in message.clauses) or message.asked:
         return ()
     pieces = _pieces(message, doers)
     shares = [] if pieces is None else _shares(pieces)
@@ -122,6 +122,8 @@ def _pieces(message: Message, doers: MemberRef | None) -> list[_Piece] | None:
     norms = message.norms
     marks = (message.items, message.days, message.amounts, message.named, message.bins)
     spans = [span for some in marks for span in some if norms[span.start] not in _SAID]
+    if not (norms[0] in _WORDS or doers or any(span.start == 0 for span in spans)):
+        return None  # as most that tell something else: "drained the shed bin, got 300 ml"
     told = accounted(norms, _numbers(message), spans, _doing(doers, norms))
     if any(isinstance(piece, str) and piece not in _WORDS for piece in told):
         return None

@@ -30,7 +30,7 @@ def in_tongues(message: Message) -> tuple[Unsure, ...]:
     """What is told to have gone into a bin that is named, or the only one, or come out of one."""
     if not message.context.in_room or not message.has(CUES) or message.has(_UNTOLD):
         return ()
-    if len(message.norms) > _LONGEST or any(s.asked for s in message.sentences):
+    if len(message.norms) > _LONGEST or message.asked:
         return ()
     measured = message.measured()
     called = {name.casefold(): name for name in message.context.bins}

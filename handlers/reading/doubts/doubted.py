@@ -83,6 +83,8 @@ def by_place(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
         for ref in message.bins
         if ref.place and not ref.known and message.norms[ref.start] in BIN_WORDS
     }
+    if not names:
+        return tuple(acts)
     return tuple(
         replace(act, rules=(*act.rules, BY_PLACE))
         if isinstance(act, OnBins) and act.bin in names

@@ -71,7 +71,7 @@ NO_CARRYING = words_in(
 def is_gift(group: Group) -> bool:
     """Food left for others to take."""
     sentence = group.message.sentences[group.clauses[0].sentence]
-    gift = group.message.has(_HELP_YOURSELF, sentence.start, sentence.end)
+    gift = group.message.has_in(_HELP_YOURSELF, sentence.start, sentence.end)
     return gift and not any(b.plain for b in group.bins)
 
 
@@ -96,7 +96,7 @@ def has_other_target(group: Group) -> bool:
                 return True  # "added 500 g of cheese to the lasagne"
         elif after in _OTHER_PLACES:
             return True
-    return message.has(ANIMALS, group.start, group.end)
+    return message.has_in(ANIMALS, group.start, group.end)
 
 
 def is_other_talk(group: Group) -> bool:

@@ -141,7 +141,7 @@ def is_of_room(message: Message) -> bool:
         return True
     if not any(ref.place for ref in message.bins):
         return False
-    if any(message.has(BIN_WORDS, ref.start, ref.end) for ref in message.bins):
+    if any(message.has_in(BIN_WORDS, ref.start, ref.end) for ref in message.bins):
         return False
     return _ROOM.search(plain_text(message)) is not None
 
@@ -160,7 +160,7 @@ def is_of_tank(message: Message) -> bool:
     """ "Drained the fish tank", "the tank of the mower": a tank for what is no scraps."""
     if not message.has(_TANKS):
         return False
-    tanks = [ref for ref in message.bins if message.has(_TANKS, ref.start, ref.end)]
+    tanks = [ref for ref in message.bins if message.has_in(_TANKS, ref.start, ref.end)]
     if len(tanks) < len([ref for ref in message.bins if ref.known]):
         return False
     norms = message.norms

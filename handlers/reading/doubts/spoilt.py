@@ -107,7 +107,7 @@ def _is_of_food(message: Message, seen: Seen) -> bool:
     ]
     if any(_describes(norms, seen, item) for item in foods):
         return True
-    if message.has(_OF_BIN, sentence.start, sentence.end) or _stands_at_bin(message, seen):
+    if message.has_in(_OF_BIN, sentence.start, sentence.end) or _stands_at_bin(message, seen):
         return False
     if any(_is_behind(message, item, seen) or _is_within(message, item, seen) for item in foods):
         return True

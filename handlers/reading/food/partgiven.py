@@ -68,7 +68,7 @@ def _is_used(message: Message, whole: Amount, end: int) -> bool:
     "dinner scraps" tell of no use.
     """
     norms, start = message.norms, _sentence_start(message, whole.start)
-    if not message.has(_USED | _MEALS | _PLANTS, start, end):
+    if not message.has_in(_USED | _MEALS | _PLANTS, start, end):
         return False
     held = indexes(message.items)
     for i in range(start, end):
@@ -84,7 +84,7 @@ def _is_used(message: Message, whole: Amount, end: int) -> bool:
 def _is_in_bin(message: Message, start: int, end: int) -> bool:
     """Whether a bin or a deed with one is told between the whole and its part."""
     inside = any(start <= ref.start < end for ref in message.bins)
-    return inside or message.has(_PUT, start, end)
+    return inside or message.has_in(_PUT, start, end)
 
 
 def _sentence_start(message: Message, i: int) -> int:

@@ -78,7 +78,7 @@ def _without_parts(group: Group, amounts: list[Amount]) -> list[Amount]:
     parts = [a for a in amounts if part_at(message, a)]
     if not parts:
         return amounts
-    inside = [a for a in parts if message.has(_INTO, a.end + 2, a.end + 3)]
+    inside = [a for a in parts if message.has_in(_INTO, a.end + 2, a.end + 3)]
     inside = [a for a in inside if not _lies_in_it(message, a.end + 1)]
     if len(inside) == 1 and len(parts) == 1:
         return inside  # "dropped 10 kilos, and 6 of it went into the shed"

@@ -34,7 +34,7 @@ def acidity(message: Message) -> list[float]:
     numbers = _free_numbers(message)
     if len(numbers) > 1:
         numbers = [
-            n for n in numbers if message.has(STRIPS | _PAPER, max(0, n.start - 6), n.end + 6)
+            n for n in numbers if message.has_in(STRIPS | _PAPER, max(0, n.start - 6), n.end + 6)
         ]
     free = [n.value for n in numbers if read or n.value % 1]
     return free if len(free) == 1 and _LEAST_ACID <= free[0] <= _MOST_ACID else []
@@ -58,9 +58,9 @@ def warmth(message: Message, start: int = 0, end: int | None = None) -> list[flo
         return []
     stop = len(message.norms) if end is None else end
     numbers = [n for n in _free_numbers(message) if start <= n.start < stop]
-    numbers = [n for n in numbers if not message.has(_OUTSIDE, n.end, n.end + 1)]
+    numbers = [n for n in numbers if not message.has_in(_OUTSIDE, n.end, n.end + 1)]
     if len(numbers) > 1:
-        behind = [n for n in numbers if message.has(THERMOMETERS, max(0, n.start - 4), n.start)]
+        behind = [n for n in numbers if message.has_in(THERMOMETERS, max(0, n.start - 4), n.start)]
         numbers = behind if len(behind) == 1 else numbers
     values = [-n.value if _is_below(message, n) else n.value for n in numbers]
     if not values or (end is None and len(values) > 1):

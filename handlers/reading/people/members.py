@@ -178,35 +178,38 @@ _BREAKS = words_in(", . ; : ! ? — and & then but") | {"\n"}
 def set_apart(
     words: list[Word],
     norms: list[str],
+    written: list[str],
     members: Sequence[MemberRef],
     bins: frozenset[int] | None,
 ) -> list[str]:
     """Gives each word that is somebody's name here a norm that stands in no list of words; the
-    norms as they are written then. `bins` are the words of bins' names, where strangers count too.
+    norms as they are `written` then. `bins` are the words of bins' names, where strangers count
+    too.
     """
-    if bins is not None:
-        _set_strangers_apart(words, norms, bins | indexes(members))
+    found = bins is not None and _set_strangers_apart(words, norms, bins | indexes(members))
     for ref in members:
         one_word = ref.end == ref.start + 1 and _is_word(norms[ref.start])
         if one_word and _is_named(words, ref, members):
             norms[ref.start] = words[ref.start].text.capitalize()
             words[ref.start] = words[ref.start]._replace(norm=norms[ref.start])
-    return norms_in(words)
+            found = True
+    return norms_in(words) if found else written
 
 
-def _set_strangers_apart(words: list[Word], norms: list[str], taken: frozenset[int]) -> None:
+def _set_strangers_apart(words: list[Word], norms: list[str], taken: frozenset[int]) -> bool:
     """The same for a name that is a word too and of nobody in the room, where it begins what is
     said and a deed with its amount or its bin stands behind it: "Ivy put 400 g of pears in".
     """
-    if _WORD_NAMES.isdisjoint(norms):
-        return
-    for i in range(len(words) - 2):
+    found = False
+    for i in range(len(words) - 2) if not _WORD_NAMES.isdisjoint(norms) else ():
         if norms[i] not in _WORD_NAMES or not words[i].text.istitle() or i in taken:
             continue
         leads = i == 0 or norms[i - 1] in _STARTS
         if leads and norms[i + 1] in _DEEDS and (i + 2 in taken or _begins_thing(words[i + 2])):
             norms[i] = words[i].text
             words[i] = words[i]._replace(norm=norms[i])
+            found = True
+    return found
 
 
 def _begins_thing(word: Word) -> bool:

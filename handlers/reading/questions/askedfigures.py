@@ -122,7 +122,9 @@ def _dilution(q: Question) -> Ask:
 
 def _measures_scraps(q: Question) -> bool:
     """ "How much for 2 litres of peelings?" """
-    starts = {item.start for item in q.items() if not q.message.has(PLANTS, item.start, item.end)}
+    starts = {
+        item.start for item in q.items() if not q.message.has_in(PLANTS, item.start, item.end)
+    }
     lots = [a for a in q.message.amounts if a.quantity == "volume" and q.start <= a.start < q.end]
     of_scraps = any({a.end, a.end + 1} & starts for a in lots)
     return of_scraps and q.words.isdisjoint({"water", "can"})

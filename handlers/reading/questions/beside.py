@@ -211,7 +211,7 @@ def asked_beside(message: Message, kinds: frozenset[str]) -> Iterator[Topic]:
     words = message.said
     if any(kind.startswith("ask ") for kind in kinds):
         return
-    marked = any(sentence.asked for sentence in message.sentences)
+    marked = message.asked
     for each in (*_BESIDE, *((_IN_ROOM,) if message.context.in_room else ())):
         if kinds.isdisjoint(each.records) or words.isdisjoint(each.cues):
             continue

@@ -14,7 +14,7 @@ MOST = 50
 
 def bins_counted(message: Message, start: int, end: int) -> Number | None:
     """The number of bins, its end behind their word; None where none are counted."""
-    if not message.has(CUES, start, end):
+    if not message.has_in(CUES, start, end):
         return None
     sized = indexes(message.amounts)
     for i in range(start, end):

@@ -172,7 +172,7 @@ def _is_of_bran(q: Question, amount: Amount) -> bool:
     """Whether an amount is of bran, and not of what bran is asked for ("how much bran on 2 kg")."""
     if called_behind(q.message, amount) == "bran":
         return True
-    asked = q.message.has(_ASKS_MUCH, q.start, amount.start)
+    asked = q.message.has_in(_ASKS_MUCH, q.start, amount.start)
     return not asked and of_what(q.message, amount) == "bran"
 
 

@@ -171,7 +171,7 @@ def _asks(message: Message) -> bool:
     norms = message.norms
     if _ASKS_ITSELF.search(plain_text(message)):
         return False
-    if not any(sentence.asked for sentence in message.sentences):
+    if not message.asked:
         unasked = _UNASKED.search(plain_text(message)) is not None
         return unasked or _is_amount(message) or _is_next_food(message)
     if norms[-2:-1] in ([","], ["."]) or (message.bins and is_bare(message)):

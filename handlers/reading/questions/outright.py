@@ -41,7 +41,7 @@ def _may_go(ref: BinRef, message: Message) -> bool:
         return False
     led = not _MAY.isdisjoint(message.norms[max(0, ref.start - 4) : ref.start])
     grown = any(item.start >= ref.end for item in message.items)
-    return led and (grown or message.has(BED_WORDS, ref.end, len(message.norms)))
+    return led and (grown or message.has_in(BED_WORDS, ref.end, len(message.norms)))
 
 
 _MAY = words_in("can may could should will would")
@@ -50,7 +50,7 @@ _MAY = words_in("can may could should will would")
 def asked_outright(message: Message) -> Topic | None:
     """The topic that a message can only ask about, if its words are such."""
     if _is_of_liquid(message.context) and _is_for_plants(message):
-        asked = any(sentence.asked for sentence in message.sentences)
+        asked = message.asked
         return "dilution" if asked or is_question(message.norms, False, frozenset()) else None
     if _is_next_bin(message):
         return "bin"

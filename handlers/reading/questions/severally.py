@@ -69,7 +69,7 @@ def _of_each_thing(act: Ask, message: Message) -> list[Act]:
         items = list(message.items)
     if act.what is None or len(items) < 2 or not in_a_row(message.norms, items, _JOINTS):
         return []
-    if message.has(_STATES, max(0, items[0].start - 3), items[0].end):
+    if message.has_in(_STATES, max(0, items[0].start - 3), items[0].end):
         return []
     parts: list[Act] = []
     for item in items:

@@ -51,7 +51,7 @@ def with_soil(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
 
 def _told(message: Message) -> Amount | None:
     """The one temperature that is said of the soil, and not asked or supposed."""
-    if message.has(_SUPPOSING) or any(sentence.asked for sentence in message.sentences):
+    if message.has(_SUPPOSING) or message.asked:
         return None
     held = indexes(message.bins, message.days)
     warm = [
@@ -59,7 +59,7 @@ def _told(message: Message) -> Amount | None:
         for amount in message.amounts
         if amount.quantity == "celsius"
         and COLDEST <= amount.value <= HOTTEST
-        and not message.has(_COMPARING, amount.end, amount.end + 2)
+        and not message.has_in(_COMPARING, amount.end, amount.end + 2)
         and message.sense_at(amount.start) in _TOLD
         and _is_of_soil(message, amount, held)
     ]

@@ -79,7 +79,7 @@ def _asks_what_goes_in(message: Message) -> bool:
     """Whether it asks so in its words: the food itself, be it compost, says nothing of it."""
     foods = {i for item in message.items for i in range(item.start, item.end)}
     words = {norm for i, norm in enumerate(message.norms) if i not in foods}
-    if any(s.asked for s in message.sentences) or any(c.sense == "ask" for c in message.clauses):
+    if message.asked or any(c.sense == "ask" for c in message.clauses):
         own = _NAMED_FOR["allowed"]
         return any(item.scrap for item in message.items) or not words.isdisjoint(own | _NAMED)
     return not words.isdisjoint(_RULED | _NAMED)

@@ -40,6 +40,6 @@ def dangers(text: str, message: Message) -> Iterator[Observe]:
 
 
 def _is_told(message: Message) -> bool:
-    asked = any(sentence.asked for sentence in message.sentences)
+    asked = message.asked
     senses = {clause.sense for clause in message.clauses}
     return not asked and senses.isdisjoint({"not", "if", "will", "said", "ask", "order"})

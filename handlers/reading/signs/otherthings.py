@@ -126,7 +126,7 @@ def is_of_other_things(message: Message) -> bool:
         return True
     if not message.has(_THINGS) or message.has(_OF_BIN):
         return False
-    if any(message.has(BIN_WORDS, ref.start, ref.end) for ref in message.bins):
+    if any(message.has_in(BIN_WORDS, ref.start, ref.end) for ref in message.bins):
         return False
     held = set(indexes(message.bins, message.signs))
     for i, norm in enumerate(norms):

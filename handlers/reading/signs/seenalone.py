@@ -57,7 +57,7 @@ _NOTHING = Late(
 
 def seen_alone(message: Message) -> Observe | None:
     """What is seen or smelt, where nothing says that it is of anything else."""
-    if len(message.norms) > _LONGEST or any(sentence.asked for sentence in message.sentences):
+    if len(message.norms) > _LONGEST or message.asked:
         return None
     if message.bins or message.members or message.amounts:
         return None
@@ -82,7 +82,7 @@ def measured_alone(message: Message) -> Observe | None:
     names = {ref.name for ref in message.bins if ref.known}
     if len(warm) != 1 or len(message.amounts) > 1 or len(names) > 1 or message.signs:
         return None
-    if any(sentence.asked for sentence in message.sentences):
+    if message.asked:
         return None
     norms = list(message.norms)
     spans = [(warm[0].start, warm[0].end, "qwarm")]

@@ -20,8 +20,9 @@ def once(find: Callable[[_Read], _Found]) -> Callable[[_Read], _Found]:
     def found(read: _Read) -> _Found:
         kept = read.kept
         if find not in kept:
-            kept[find] = find(read)
-        there: _Found = kept[find]
+            kept[find] = there = find(read)
+        else:
+            there = kept[find]
         return there
 
     return found

@@ -159,7 +159,7 @@ class Cutter:
         """The clauses of a sentence, in order."""
         clauses: list[Clause] = []
         for start, end, joint in self._stretches(sentence):
-            inside = [v for v in self.verbs if start <= v.start < end]
+            inside = [v for v in self.verbs if start <= v.start < end] if self.verbs else []
             parts = self._by_verb(start, end, inside) if len(inside) > 1 else [(start, end)]
             for k, (a, b) in enumerate(parts):
                 verb = inside[k] if inside else None
