@@ -22,7 +22,9 @@ from handlers.reading.weighed import told
 def beside_the_last(message: Message) -> tuple[Act, ...]:
     """What comes to the layer that another has just told, in the same bin."""
     said = put_in_besides(message)
-    acts = _told_as_added(said, message) if said else ()
+    if not said:
+        return ()
+    acts = _told_as_added(said, message)
     if not all(isinstance(act, Layer) and act.bin is None for act in acts):
         return ()
     bin = getattr(message.context.just_told, "bin", None)
@@ -33,7 +35,9 @@ def beside_the_last(message: Message) -> tuple[Act, ...]:
 def of_figures(message: Message) -> tuple[Act, ...]:
     """The layers that bare figures beside bins are: asked about, unless the talk is of weights."""
     said = with_unit(message) if message.context.in_room and message.bins else None
-    acts = told(read_message(said, message.context)) if said else ()
+    if not said:
+        return ()
+    acts = told(read_message(said, message.context))
     layers = [act for act in acts if isinstance(act, Layer) and act.bin is not None]
     if not layers or len(layers) < len(acts):
         return ()

@@ -77,7 +77,9 @@ def _behind_striking(message: Message) -> Message | None:
 def _told_anew(message: Message) -> tuple[Act, ...]:
     """A record struck out with those that are to stand in its place."""
     rest = _behind_striking(message)
-    acts = told(rest) if rest is not None else ()
+    if rest is None:
+        return ()
+    acts = told(rest)
     if not any(kind_of(act) in RECORD_KINDS for act in acts):
         return ()
     anew = any(act.act in RECORD_KINDS for act in acts) or None

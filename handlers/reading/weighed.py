@@ -191,6 +191,8 @@ def _names_no_sign(act: Act) -> bool:
 def _sure_beside(answer: Sequence[Act], message: Message, scores: Scores) -> list[str]:
     """The kinds that the scores are sure of, without the rivals of what a bin's name told."""
     sure = scores.sure()
+    if not answer:
+        return sure
     if any(isinstance(act, Amend) and act.was for act in answer):
         sure = [kind for kind in sure if kind != "later"]
     if not any(BY_NAME in act.rules or FLATLY in act.rules for act in answer):

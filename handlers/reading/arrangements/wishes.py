@@ -144,7 +144,7 @@ _RECURRING = words_in(
 
 def is_of_old(message: Message) -> bool:
     """ "We used to get the reminders at seven"."""
-    return any(pair == ("used", "to") for pair in pairwise(message.norms))
+    return "used" in message.said and ("used", "to") in pairwise(message.norms)
 
 
 def is_to_bot(message: Message) -> bool:

@@ -52,9 +52,11 @@ _SHORTEST = 3
 def doers_unknown(words: Sequence[Word], starts: Iterable[int]) -> frozenset[str]:
     """What may be names of people who are not in the room, right before verbs that start so."""
     return frozenset(
-        words[at - 1].norm
-        for at in starts
-        if at > 1 and may_be_name(words[at - 1]) and words[at - 2].norm not in _THE
+        [
+            words[at - 1].norm
+            for at in starts
+            if at > 1 and may_be_name(words[at - 1]) and words[at - 2].norm not in _THE
+        ]
     )
 
 
