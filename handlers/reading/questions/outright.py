@@ -50,8 +50,8 @@ _MAY = words_in("can may could should will would")
 def asked_outright(message: Message) -> Topic | None:
     """The topic that a message can only ask about, if its words are such."""
     if _is_of_liquid(message.context) and _is_for_plants(message):
-        asked = message.asked
-        return "dilution" if asked or is_question(message.norms, False, frozenset()) else None
+        asks = message.asked or is_question(message.norms, False, frozenset())
+        return "dilution" if asks else None
     if _is_next_bin(message):
         return "bin"
     words = _CUES.intersection(message.norms)
