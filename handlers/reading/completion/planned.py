@@ -46,7 +46,7 @@ def _is_plan(clause: Clause, message: Message) -> bool:
     if message.sentences[clause.sentence].asked:
         return False
     named = any(clause.start <= one.start < use.start for one in message.members)
-    if named or message.has(_OTHERS, clause.start, use.start):
+    if named or message.has_in(_OTHERS, clause.start, use.start):
         return False
     ahead = message.has(_LATER) or any(day.future > message.today for day in message.days)
     return clause.sense == "will" or (use.verb.form == "ing" and ahead)
@@ -116,7 +116,7 @@ def with_planned(acts: Sequence[Act], message: Message) -> list[Act]:
     about where other things were talked of since.
     """
     planned = message.context.planned
-    if not planned or "?" in message.norms:
+    if not planned or "?" in message.said:
         return list(acts)
     right = _with_its_amount(planned[0], message) if len(planned) == 1 else None
     if right:

@@ -113,7 +113,7 @@ def _tells_one_thing(message: Message) -> bool:
 def _moved(message: Message, amount: Amount) -> Stock | None:
     """What came or went, where starter or a batch is named."""
     text = bran_text(message, amount)
-    is_bran = "qbran" in text or "dry" in message.norms
+    is_bran = "qbran" in text or "dry" in message.said
     came = _CAME.match(text) or _DRIED.match(text) or _CAME_TO.match(text)
     if not is_bran and (came is None or "batch" not in came[0] or amount.vessel):
         return None

@@ -37,5 +37,7 @@ def is_put_on(message: Message) -> bool:
     if message.has(_CAME_OFF) or message.bins or message.liquid() or not message.has(_PUT_ON):
         return False
     handfuls = not message.items and bool(message.measured())
-    handfuls = handfuls and all(message.has(HANDFULS, a.start, a.end) for a in message.measured())
+    handfuls = handfuls and all(
+        message.has_in(HANDFULS, a.start, a.end) for a in message.measured()
+    )
     return handfuls or is_of_spoons(message)

@@ -52,7 +52,7 @@ def _is_denied(act: Act, message: Message) -> bool:
 def _denies(clause: Clause, message: Message) -> bool:
     if clause.sense != "not" or clause.verb is None or clause.verb.verb.plain in _NO_DEEDS:
         return False  # "it can't have been under 2 kg"
-    if message.has(_HOW_MUCH, clause.start, clause.end):
+    if message.has_in(_HOW_MUCH, clause.start, clause.end):
         return False
     led = " ".join(message.norms[clause.start : clause.verb.start])
     return _BEFORE_VERB.search(led) is not None

@@ -63,7 +63,7 @@ def _of_bran(message: Message) -> Act | None:
     mass = much.value if much and much.quantity == "mass" else None
     volume = much.value if much and much.quantity == "volume" else None
     text = _text(message)
-    asked = any(sentence.asked for sentence in message.sentences)
+    asked = message.asked
     if _RECIPE.search(text):
         return Ask(topic="batch", mass_kg=mass, volume_l=volume, rules=_RULE)
     if asked or much is None:
@@ -79,7 +79,7 @@ def _of_liquid(message: Message) -> Act | None:
     numbers = [i for i, word in enumerate(message.words) if word.kind == "number"]
     if message.amounts or message.items or len(numbers) != 1 or not message.has(_OFF):
         return None
-    if message.context.units != "metric" or any(one.asked for one in message.sentences):
+    if message.context.units != "metric" or message.asked:
         return None
     value = digits_value(message.norms[numbers[0]]) or 0
     if not _LEAST_ML <= value <= _MOST_ML or _TOOK.fullmatch(_text(message)) is None:

@@ -30,7 +30,7 @@ def may_be_dose(message: Message) -> bool:
     return all(
         amount.value <= _MOST_KG and not message.has(_OF_SCRAPS)
         if amount.quantity == "mass"
-        else amount.value <= _MOST_L and message.has(_HELD, amount.start, amount.end)
+        else amount.value <= _MOST_L and message.has_in(_HELD, amount.start, amount.end)
         for amount in measured
     )
 
