@@ -50,7 +50,7 @@ async def begun_by_use(
         talk.book.db, talk.book.room.address, talk.item.id, MOST_SINCE
     ):
         question = await talk.book.question_about(one.event)
-        guess = unsure.guess_of(question) if question else []
+        guess = unsure.guess_of(question) if question and question.lacks == "yes" else []
         begun = {act.bin.casefold() for act in guess if isinstance(act, Open) and act.bin}
         if question and begun & bins and said.at - question.asked_at <= TALK_GOES_ON:
             return [meant(act) if isinstance(act, Unsure) else act for act in acts], question

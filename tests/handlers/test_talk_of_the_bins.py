@@ -331,3 +331,20 @@ async def test_what_went_in_behind_other_words_is_asked_about(room: TalkingRoom,
 async def test_what_went_elsewhere_is_left_alone(room: TalkingRoom, said: str) -> None:
     await room.says("the train was late again", who="bram")
     assert await room.says(said, who="bram") == []
+
+
+@pytest.mark.parametrize(
+    ("said", "kilos"),
+    [
+        ("800 g of peel, no meat this time", 0.8),
+        ("1 kg more, all veg. no bread in it", 1.0),
+        ("600 g rice, not any fish", 0.6),
+        ("2 kg flour, no sugar", None),
+        ("1 kg, no sugar", None),
+    ],
+)
+async def test_what_is_not_among_it_is_told_beside_an_amount(
+    room: TalkingRoom, said: str, kilos: float | None
+) -> None:
+    await room.says(said, who="bram")
+    assert await room.kilos() == [2.0, *([] if kilos is None else [kilos])]

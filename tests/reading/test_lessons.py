@@ -37,6 +37,7 @@ ASKED = [
     ("do I have to have a garden", "no garden"),
     ("how often do I add stuff", "opening"),
     ("can I plant carrots there", "when to plant"),
+    ("may we sow our leeks on top?", "when to plant"),
     ("can we sow there now?", "when to plant"),
     ("can it go on the veg bed with meat in it", "in a bed"),
     ("can I put mine in the shed bin too?", "adding later"),
@@ -265,6 +266,8 @@ OTHER_TALK = [
 
 
 IN_TALK: list[tuple[str, Lesson]] = [
+    ("which plants could have it?", "for plants"),
+    ("what may we plant there?", "when to plant"),
     ("warm food ok?", "warm food"),
     ("does it have to cool down first?", "warm food"),
     ("frozen stuff?", "freezing"),

@@ -17,8 +17,10 @@ _SMALL = words_in(
     "'s is are was went gone has have first already just another "
     "today tonight this morning evening afternoon full , . : ! - – — ~ ( ) party dinner lunch "
     "breakfast supper weekend birthday wedding barbecue bbq fridge freezer office school kitchen "
-    "picnic yesterday's last night's sunday's my our left over turn put on top brunch"
+    "picnic yesterday's last night's sunday's my our left over turn put on top brunch all only"
 )
+_NONE = words_in("no not without any time week minus")
+"""What may stand beside a food that is not among them: "1 kg of peel, no meat this time"."""
 _AMOUNTS = words_in("kg kgs kilo kilos g gr gram grams lb lbs pound pounds oz ounces litre litres")
 _LONGEST = 16
 _ORDERED = Late(r"(?i)\b(?:please|pls|plz)\b")
@@ -97,10 +99,11 @@ def is_bare(message: Message) -> bool:
         return False
     if any(day.past != message.today for day in message.days):
         return False
-    if any(item.absent for item in message.items):
-        return False
+    absent = [item for item in message.items if item.absent]
+    if absent and len(absent) == len(message.items):
+        return False  # "2 kg, no sugar"
     held = indexes(message.amounts, message.items, message.days)
-    return _SMALL.issuperset(unheld(norms, held))
+    return (_SMALL | _NONE if absent else _SMALL).issuperset(unheld(norms, held))
 
 
 _DRINKS = words_in("pint pints glass glasses")
