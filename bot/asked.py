@@ -46,19 +46,12 @@ async def begun_by_use(
     bins = {act.bin.casefold() for act in named if isinstance(act, Layer | Drain) and act.bin}
     if not bins:
         return list(acts), None
-    for one in await traces.said_lately(
-        talk.book.db, talk.book.room.address, talk.item.id, MOST_SINCE
-    ):
-        question = await talk.book.question_about(one.event)
-        guess = unsure.guess_of(question) if question and question.lacks == "yes" else []
+    for question in await talk.book.doubted():
+        guess = unsure.guess_of(question)
         begun = {act.bin.casefold() for act in guess if isinstance(act, Open) and act.bin}
-        if question and begun & bins and said.at - question.asked_at <= TALK_GOES_ON:
+        if begun & bins and said.at - question.asked_at <= TALK_GOES_ON:
             return [meant(act) if isinstance(act, Unsure) else act for act in acts], question
     return list(acts), None
-
-
-MOST_SINCE = 12
-"""Messages that are looked back on for such a question."""
 
 
 async def before(said: Said, turn: Turn, talk: Talk) -> Question | None:

@@ -32,6 +32,9 @@ _ACT = "act = (SELECT ?)"
 LAST_QUESTIONS = 500
 """Questions asked, in all rooms, behind which the answer to one is not changed any more."""
 
+LATEST_QUESTIONS = 100
+"""Questions asked, in all rooms, among which one of the last hour is looked for."""
+
 
 class Book(Roster):
     """What one room's entries say."""
@@ -313,6 +316,19 @@ class Book(Roster):
             (self.room.id, event),
         )
         return question_of(row) if row else None
+
+    async def doubted(self) -> list[Question]:
+        """The last questions still open whether something is to be written down, latest first."""
+
+        async def ask() -> list[Question]:
+            rows = await self.db.rows(
+                "SELECT * FROM question WHERE id > (SELECT max(id) FROM question) - ? "
+                "AND room = ? AND lacks = 'yes' AND settled_by IS NULL ORDER BY id DESC",
+                (LATEST_QUESTIONS, self.room.id),
+            )
+            return [question_of(row) for row in rows]
+
+        return await self.known("question", ("doubted",), ask)
 
     async def is_settled(self, event: str) -> bool:
         """Whether a question was asked about a message, and none is open."""

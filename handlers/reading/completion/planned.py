@@ -100,7 +100,8 @@ _AS_MUCH = 4.0
 """A bare figure is in the unit of the plan where it is no more than so many times that, or less."""
 _POINTS = words_in("it them that those")
 _MAY = Late(
-    rf"\b{_ADDED}\b|\b(?:s|is|are|re|gone|went|all) (?:(?:all|now|both|finally) )*in\b|"
+    rf"\b{_ADDED}(?:(?: \w+){{0,2}} (?:it|them|that|those|everything|all|lot|in|into)\b|\W*$|"
+    r" ?[,.!;-])|\b(?:s|is|are|re|gone|went|all) (?:(?:all|now|both|finally) )*in\b|"
     r"\bin (?:it|they) went\b|\b(?:done|did (?:it|that)|sorted)\b"
 )
 
