@@ -54,9 +54,9 @@ SOIL: Mapping[Lesson, Advice] = {
         figures=(PLANT_COLD,),
     ),
     "where to bury": advice(
-        f"Where you can dig and nothing is to be planted for {ranging(PLANT)} days: a bare bed, or "
-        "beside plants, a hand's breadth or two from small ones and at the drip line of trees and "
-        "shrubs. A place takes only so much a year: ask me “how much may go on 3 m²?”",
+        f"Where you can dig and nothing is to be planted for {ranging(PLANT)} days: a bare bed, "
+        "best, and never against roots. A place takes only so much a year: ask me “how much may go "
+        "on 3 m²?”",
         caution("digging"),
         source=PLANT.source,
         standing="published",
