@@ -327,8 +327,9 @@ def _more_closely(
         held = indexes(days, [a for a in amounts if a.end - a.start > 1])
         known = bins
         bins = beside_known(words, norms, known, context.bins, held)
-        named = indexes([ref for ref in bins if ref not in known])
-        amounts = tuple([a for a in amounts if not _overlaps(a, named)])
+        if bins != known:
+            named = indexes([ref for ref in bins if ref not in known])
+            amounts = tuple([a for a in amounts if not _overlaps(a, named)])
     if len(context.bins) > 1 and not STANDS.isdisjoint(norms):
         bins = by_where(norms, bins, context.bins)
     return bins, amounts

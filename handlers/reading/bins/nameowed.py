@@ -127,10 +127,11 @@ def named_beside(acts: Sequence[Act], message: Message) -> tuple[Act, ...]:
     """The acts, with a name for "a second one" that is begun beside the only bin: its own, with
     the number behind it.
     """
+    if all(_begun(act) is None for act in acts):
+        return tuple(acts)
     context = message.context
     active = [bin for bin in context.bins if bin not in context.retired]
-    nameless = any(_begun(act) is not None for act in acts)
-    found = _FURTHER.search(" ".join(message.norms)) if nameless else None
+    found = _FURTHER.search(" ".join(message.norms))
     bases = [bin for bin in active if bin not in siblings(tuple(active)).values()]
     if found is None or len(bases) != 1 or any(ref.name for ref in message.bins):
         return tuple(acts)
@@ -147,6 +148,8 @@ def without_begun_behind(acts: Sequence[Act], message: Message) -> tuple[Act, ..
     """The acts; what was done before a new bin is begun in the same breath was not done to that
     one: "sealed it, started yard 2".
     """
+    if not any(isinstance(act, Open) for act in acts):
+        return tuple(acts)
     verbs = [c.verb for c in message.clauses if c.verb is not None and c.sense == "did"]
     opening = next((verb.start for verb in verbs if "open" in verb.verb.classes), 0)
     before = {kind for verb in verbs if verb.end <= opening for kind in verb.verb.classes}
