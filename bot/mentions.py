@@ -47,14 +47,27 @@ _ASIDE = re.compile(r"[(\[{][^)\]}]*[)\]}]")
 _FEWEST_LETTERS = 3
 
 
+@lru_cache(maxsize=64)
+def _words_of(shown: str) -> tuple[str, ...]:
+    """The words by which the bot may be called that shows this name; none of its plain name."""
+    words = tuple(re.findall(r"\w+", _ASIDE.sub(" ", shown).casefold()))
+    return () if words == (PLAIN_NAME,) or len("".join(words)) < _FEWEST_LETTERS else words
+
+
+def may_call(body: str, shown: str) -> bool:
+    """Whether the first word of the name that the bot shows stands in a body."""
+    words = _words_of(shown)
+    return bool(words) and words[0] in body.casefold()
+
+
 def by_plain_name(body: str, shown: str, others: Collection[str]) -> str:
     """The body with the bot's plain name where it is called by the one that it shows, in any case.
 
     Who shows a word of the craft, or the name of one of the `others` (members and bins), is called
     by it only where a message begins with it and a comma or a colon.
     """
-    words = tuple(re.findall(r"\w+", _ASIDE.sub(" ", shown).casefold()))
-    if not words or words == (PLAIN_NAME,) or len("".join(words)) < _FEWEST_LETTERS:
+    words = _words_of(shown)
+    if not words:
         return body
     taken = {word for other in others for word in re.findall(r"\w+", other.casefold())}
     ambiguous = (CRAFT | BOOKED | taken).issuperset(words)

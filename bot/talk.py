@@ -9,7 +9,7 @@ from zoneinfo import ZoneInfo
 from bot import planned
 from bot.heard import Edited, Heard, Said, local_part
 from bot.lastasked import ASKED_US, asked_lately, may_be_of_topic, talked_of
-from bot.mentions import PLAIN_NAME, by_plain_name
+from bot.mentions import PLAIN_NAME, by_plain_name, may_call
 from handlers.answer import Turn
 from handlers.doubtful.unsure import guess_of
 from handlers.practice.harm import ADVICE
@@ -100,7 +100,8 @@ class Talk:
             if name and user != self.own:
                 body = body.replace(words.text(f"@{local_part(user)}"), name, 1)
         for shown in {self.book.room.own_name, local_part(self.own)} - {"", PLAIN_NAME}:
-            body = by_plain_name(body, shown, await self._others())
+            if may_call(body, shown):
+                body = by_plain_name(body, shown, await self._others())
         return replace(heard, body=body)
 
     async def _others(self) -> list[str]:

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from handlers.reading.acts import Act, Done, Layer, Unsure
+from handlers.reading.corrections.numberright import nearest
 from handlers.reading.measures.digits import digits_value
 from handlers.reading.message import Message, read_message
 from handlers.reading.plaintext import plain_text
@@ -161,13 +162,12 @@ def _with_its_amount(planned: Layer, message: Message) -> Layer | None:
     meant = planned.mass_kg or planned.volume_l
     if measured or not figure or not meant:
         return None
-    for much in (figure, figure / 1000):  # kilos or litres, grams or millilitres
-        if 1 / _AS_MUCH <= much / meant <= _AS_MUCH:
-            by_mass = planned.mass_kg is not None
-            return replace(
-                planned, mass_kg=much if by_mass else None, volume_l=None if by_mass else much
-            )
-    return None
+    # kilos or litres, grams or millilitres
+    much = nearest((figure, figure / 1000), meant, _AS_MUCH)
+    if much is None:
+        return None
+    by_mass = planned.mass_kg is not None
+    return replace(planned, mass_kg=much if by_mass else None, volume_l=None if by_mass else much)
 
 
 def _of_planned(told: Layer, planned: Layer, message: Message) -> Layer:

@@ -139,9 +139,16 @@ def _likeliest(number: float, factors: list[float], said: float) -> float | None
         return None
     if said <= 0:
         return number
-    near = min((number * factor for factor in factors), key=lambda much: abs(log(much / said)))
-    return near if abs(log(near / said)) <= log(FARTHEST) else None
+    return nearest([number * factor for factor in factors], said, FARTHEST)
 
 
 FARTHEST = 8
 """Times as much, or as little, as was said before that a bare number may mean."""
+
+
+def nearest(amounts: Sequence[float], said: float, farthest: float) -> float | None:
+    """The one of some amounts that is nearest to what was said, by their ratio; none that is
+    farther from it than so many times. All are more than nothing.
+    """
+    near = min(amounts, key=lambda much: abs(log(much / said)))
+    return near if abs(log(near / said)) <= log(farthest) else None
