@@ -45,6 +45,26 @@ def test_bins_are_found_under_the_names_of_the_group(text: str, names: list[str 
 
 
 @pytest.mark.parametrize(
+    ("text", "names"),
+    [
+        ("2 kg in the village bin", ["old village"]),
+        ("half a kilo of leeks in the laundry bucket", ["upper laundry"]),
+        ("a litre off the crock", ["brown crock"]),
+        ("Sealed crock today", ["brown crock"]),
+        ("Crock. Two kilos.", ["brown crock"]),
+        ("2 kg in the school laundry bin", ["school laundry"]),
+        ("2 kg in the blue crock", ["blue"]),
+        ("2 kg in the drum", [None]),
+    ],
+)
+def test_the_last_word_of_a_name_stands_for_it_where_one_bin_has_it(
+    text: str, names: list[str | None]
+) -> None:
+    bins = ("old village", "upper laundry", "brown crock", "red drum", "tall drum", "shed")
+    assert [ref.name for ref in read_message(text, group(bins=bins)).bins] == names
+
+
+@pytest.mark.parametrize(
     "text",
     [
         "the shed roof leaks",
