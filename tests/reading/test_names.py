@@ -33,6 +33,8 @@ def named(text: str) -> list[str | None]:
         ("plot four", ["plot 4"]),
         ("Gerty got 2 kg", ["Gertie"]),
         ("kitchn sealed", ["kitchen"]),
+        ("1 kg in shd", ["shed"]),
+        ("I thk it shd b enuff", []),
         ("2 kg in A", ["dustbin A"]),
         ("2 kg of peel, B", ["dustbin B"]),
         ("B's lid is up", ["dustbin B"]),

@@ -33,11 +33,14 @@ def mended(norms: list[str], context: Context) -> list[str]:
         if near and norm.isalpha():
             name = slipped(norm, near)
             state = after in _STATES and name is not None and norm == f"{name}s"
-            if name is not None and (expected or state or is_scrambled(norm, name)):
+            plain_slip = norm not in _PHONE_SHORT and name is not None and is_scrambled(norm, name)
+            if name is not None and (expected or state or plain_slip):
                 norms[i] = name
     return norms
 
 
+_PHONE_SHORT = words_in("shd cld wld hv bk wk wrk txt msg bcs cmg gng")
+"""Other words as phones shorten them: "shd" is the shed's only where a bin is expected."""
 _STOPS = frozenset({"", ".", ",", ";", ":", "\n", "(", ")", "!"})
 _STATES = words_in(
     "full sealed done ready empty closed shut buried drained due leaking been got gone nearly "
