@@ -74,6 +74,8 @@ TOLD = [
     ("we accidentally mixed it with some bleach", "chlorine"),
     ("bleach and the liquid got mixed", "chlorine"),
     ("I've got a fever after turning the compost", "ill after"),
+    ("my lad is ill since he stirred the bin", "ill after"),
+    ("he's ill after opening the bin", "ill after"),
 ]
 ASKED = [
     ("can I drink the juice", "to drink"),
@@ -106,6 +108,8 @@ ASKED = [
 ]
 NO_HARM = [
     "keep an eye on the shed bin",
+    "if the shed bin smells ill wash it down from the tap",
+    "ill prob get some from the shop for the shed bin",
     "nobody drank the juice",
     "don't get the juice in your eyes",
     "who drank my juice",

@@ -84,9 +84,16 @@ BY_PERSON = Late(
     rf"{_FROM_BIN}|from the (?:drip )?(?:tray|tap|spigot|jug))\b"
 )
 BY_MISTAKE = Late(r"\b(?:by (?:mistake|accident)|accident(?:al)?ly|mistakenly)\b")
+_ILL = (
+    r"(?:is|was|are|were|am|im|hes|shes|feel|feels|feeling|felt|fell|fallen|been|be|got|get|gets|so|"
+    r"very|really|bit|quite|became|become|went|made|taken|took|seriously|violently|badly|both|all|"
+    r"still|now) ill|ill(?= (?:since|after)\b)"
+)
+"""Between other words "ill" is a phone's "I'll"."""
 _ILL_AFTER = (
-    r"\b(?:fever|feverish|ill|sick|cough(?:ing)?|headache|vomit\w*|throwing up|diarrh\w+|rash|"
-    r"poorly|unwell|short of breath|wheez\w+|dizzy|nause\w+)\b.{0,30}\b(?:after|since|from)\b"
+    rf"\b(?:fever|feverish|{_ILL}|sick|cough(?:ing)?|headache|vomit\w*|throwing up|"
+    r"diarrh\w+|rash|poorly|unwell|short of breath|wheez\w+|dizzy|nause\w+)\b.{0,30}"
+    r"\b(?:after|since|from)\b"
 )
 TOLD: tuple[tuple[Hazard, Late], ...] = (
     ("ill after", Late(
