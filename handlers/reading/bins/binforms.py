@@ -4,8 +4,9 @@ from collections import Counter
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 
+from handlers.reading.bins.shortnames import SHARED_WORDS, own_words, short_names
 from handlers.reading.calendar.daywords import ORDINALS
-from handlers.reading.words.binwords import BIN_WORDS, COLOURS, PLACE_NAMES, TOLD_BY
+from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY
 from handlers.reading.words.marks import Phrasebook
 from handlers.reading.words.vocabulary import vocabulary, words_in
 from handlers.reading.words.words import norms_of
@@ -20,8 +21,9 @@ def book_of(bins: tuple[str, ...], bots: tuple[str, ...]) -> Phrasebook:
     others = [*_in_other_vessels(bins), *_joined_or_parted(bins), *_owning_vessels(bins)]
     others += _by_their_looks(bins)
     others += _in_other_tongues(bins)
-    others += _by_last_word(bins)
     entries += [(said, "bin", name) for said, name in others if said not in own]
+    own |= {said for said, _ in others}
+    entries += [(said, "short", name) for said, name in short_names(bins) if said not in own]
     return Phrasebook(entry for entry in entries if entry[0])
 
 
@@ -83,21 +85,6 @@ def _in_other_tongues(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
                 yield from ((f"{lead} {word}", name) for word in said.split())
 
 
-def _by_last_word(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
-    """ "The hall bin" is the parish hall's, "the barrel" the green barrel: no other one has it."""
-    parted = [(norms_of(name).split(), name) for name in bins]
-    count = Counter(word for parts, _ in parted for word in set(parts))
-    for parts, name in parted:
-        if len(parts) < 2 or count[last := parts[-1]] > 1:
-            continue
-        if len(last) > 2 and last not in _OF_MANY | COLOURS:
-            yield from ((f"{last} {vessel}", name) for vessel in BIN_WORDS)
-        if last in _OF_ITS_OWN_KIND:
-            yield last, name
-
-
-_OF_ITS_OWN_KIND = words_in("tub drum barrel keg crock tote")
-"""Vessels of which a group has few: "the barrel" is one's name in short."""
 _ARTICLES_SAID = {
     "de": "den dem der die das ins im", "es": "el la al", "fr": "le la du", "pl": "do w we",
     "it": "nel il nella la",
@@ -275,24 +262,15 @@ SPELLED: dict[int, str] = dict(
 @lru_cache(maxsize=1024)
 def loose_book_of(bins: tuple[str, ...]) -> Phrasebook:
     """The names of bins, and the words that only one of them has."""
-    parts = Counter(word for name in bins for word in set(norms_of(name).split()))
+    parts = own_words(bins)
     short = [
         (word, "bin", name)
         for name in bins
         for word in norms_of(name).split()
-        if " " in name and parts[word] == 1 and len(word) > 2 and word not in _SHARED_WORDS
+        if " " in name and parts[word] == 1 and len(word) > 2 and word not in SHARED_WORDS | PLACE_NAMES
     ]
     whole = [(norms_of(name), "bin", name) for name in bins if not is_pictured(name)]
     return Phrasebook(entry for entry in (*whole, *short) if entry[0])
-
-
-_OF_MANY = BIN_WORDS | words_in(
-    "big old new wee little small tall fat the and one two three four five six seven eight "
-    "nine ten plot room door side house number flat level front back top bottom end "
-    "box pot wing block unit tower ward bay"
-)
-_SHARED_WORDS = _OF_MANY | PLACE_NAMES
-"""Words of many names, by which no bin is called alone."""
 
 
 def is_pictured(name: str) -> bool:

@@ -11,6 +11,7 @@ from handlers.reading.bins.bincalls import (
 )
 from handlers.reading.bins.binforms import book_of, is_floor, loose_book_of
 from handlers.reading.bins.longnames import before_owner
+from handlers.reading.bins.shortnames import is_of_another
 from handlers.reading.measures.unitwords import unit_starts
 from handlers.reading.words.binwords import (
     AFTER_NOT_OURS,
@@ -43,7 +44,7 @@ def known_bins(
             continue  # "the shed bin 3 kg": the word for bin is spoken for
         if norms[mark.start - 1 : mark.start] == ["'"] and before_owner(words, norms, mark.start):
             continue  # "the kids' garden bin" beside a bin called garden
-        if _is_of_another(norms, mark.start, mark.value):
+        if mark.tag == "short" and is_of_another(norms, mark.start):
             continue
         ref = _known(norms, mark.start, mark.end, mark.value)
         if ref is not None:
@@ -55,14 +56,6 @@ def known_bins(
         out += [ref for ref in short if ref.start not in indexes(out)]
         out += () if out else by_number(words, norms, bins)
     return tuple(sorted((*out, *pictured(words, norms, bins))) if "☺" in norms else sorted(out))
-
-
-def _is_of_another(norms: Sequence[str], start: int, name: str) -> bool:
-    """ "The black barrel", "the town hall bin" beside the green barrel and the parish hall."""
-    if " " not in name or norms[start] != name.lower().rpartition(" ")[2]:
-        return False
-    before = norms[start - 1] if start else ""
-    return before[:1].isalpha() and before not in _BEFORE_SHORT
 
 
 def _is_food_put(norms: Sequence[str], ref: BinRef, refs: Sequence[BinRef]) -> bool:
@@ -152,11 +145,6 @@ def _floor(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     return BinRef(start - 1, end, name, True, into, not into) if into or said else None
 
 
-_BEFORE_SHORT = INTO | words_in(
-    "the our this that and & n out shut drained sealed buried fed closed opened topped filled "
-    "emptied"
-)
-"""What stands before a name of which only the last word is said."""
 _INTO = words_in("do w we ins im nel nella al")
 _OF_A_FLOOR = words_in("is 's has smells stinks reeks looks needs got one")
 

@@ -147,12 +147,14 @@ def told_apart(
     norms: Sequence[str], bins: tuple[BinRef, ...], members: tuple[MemberRef, ...]
 ) -> tuple[tuple[MemberRef, ...], tuple[BinRef, ...]]:
     """The members and bins where somebody is called like a bin: "Shed put 2 kg in blue" is of the
-    member, "shed 300 g" of the bin.
+    member, "shed 300 g" of the bin. "Brenda" alone is never little Brenda, the bin.
     """
     alike = {(ref.start, ref.end) for ref in bins} & {(ref.start, ref.end) for ref in members}
     if not alike:
         return members, bins
     doers = {span for span in alike if _does(norms, span, bins)}
+    short = {(ref.start, ref.end) for ref in bins if " " in (ref.name or "")}
+    doers |= {(start, end) for start, end in alike & short if end - start == 1}
     return (
         tuple(ref for ref in members if (ref.start, ref.end) not in alike - doers),
         tuple(ref for ref in bins if (ref.start, ref.end) not in doers),
