@@ -121,7 +121,7 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     if is_part(before, after, into, place, name.lower() in PLACE_NAMES):
         return None
     plain = after in _BIN_PARTS or (not place and into)
-    return BinRef(start, end, name, True, plain, place)
+    return BinRef(start, end, name, True, plain, place and not (vessel and " " in name))
 
 
 def _of_words(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | None:

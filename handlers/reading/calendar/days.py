@@ -20,7 +20,9 @@ from handlers.reading.calendar.daywords import (
     MONTHS,
     ORDINALS,
     SHORT,
+    SUMS,
     WEEKDAYS,
+    YEAR_TO_DATE,
 )
 from handlers.reading.calendar.feastdays import FeastDays
 from handlers.reading.calendar.feasts import first_words
@@ -119,6 +121,8 @@ class _Reader(FeastDays):
                 continue
             end = i + len(phrase)
             if tuple(self.norms[i:end]) == phrase:
+                if phrase == YEAR_TO_DATE and not SUMS.isdisjoint(self.norms):
+                    continue
                 day = self.today + timedelta(offset)
                 loose = phrase in (("tonight",), ("tonite",), ("this", "evening"))
                 return Day(i, self.after_part(end), day, day, loose=loose)

@@ -20,11 +20,14 @@ _OFFSETS = {
     "the night before last": -2, "night before last": -2, "the day before yesterday": -2,
     "day before yesterday": -2, "day b4 yesterday": -2, "day b 4 yesterday": -2, "day b4 yday": -2,
     "yesterday week": -8, "ytd night": -1, "ytd nite": -1, "ytd evening": -1,
-    "ytd morning": -1, "ytd afternoon": -1, "ystd": -1,
+    "ytd morning": -1, "ytd afternoon": -1, "ystd": -1, "ytd": -1, "ydy": -1, "yst": -1,
+    "ystdy": -1, "ystday": -1, "yestrdy": -1, "yestd": -1, "yesterdae": -1, "yestaday": -1,
+    "day b4 ytd": -2, "day b 4 ytd": -2, "day before ytd": -2, "the day before ytd": -2, "day bef ytd": -2,
+    "day bef yesterday": -2, "day bef yest": -2, "day before yest": -2, "day before yday": -2,
     "the other night": -2, "ereyesterday": -2,
     "tomorrow": 1, "tmrw": 1, "tmr": 1, "tmw": 1, "2moro": 1, "tomoz": 1, "tomorow": 1,
     "tommorow": 1, "tommorrow": 1, "tomorrows": 1, "manana": 1, "morgen": 1, "the morra": 1,
-    "the morn": 1, "the morrow": 1, "tomorra": 1, "tomo": 1,
+    "the morn": 1, "the morrow": 1, "tomorra": 1, "tomo": 1, "tomoro": 1, "tomorro": 1, "tmrrw": 1, "tmro": 1, "2mrw": 1, "2mro": 1,
     "the day after tomorrow": 2, "day after tomorrow": 2, "overmorrow": 2,
     "heute": 0, "oggi": 0, "hoje": 0, "ce matin": 0, "ce soir": 0, "esta manana": 0,
     "hier": -1, "hier soir": -1, "gestern abend": -1, "ieri": -1, "ieri sera": -1, "ontem": -1,
@@ -41,6 +44,11 @@ _OFFSETS = {
     "heute fruh": 0, "heute mittag": 0, "gestern morgen": -1, "gestern fruh": -1, "stamattina": 0,
     "stamani": 0, "esta tarde": 0, "esta manha": 0, "i morse": 0,
 }  # fmt: skip
+
+
+YEAR_TO_DATE = ("ytd",)
+""" "Ytd" beside a sum is no day."""
+SUMS = words_in("total totals sum sums figure figures altogether average budget target sales")
 
 
 OFFSET_PHRASES = sorted(

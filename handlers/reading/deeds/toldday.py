@@ -196,15 +196,16 @@ _WAS = words_in("finished was were been done just")
 
 def _day_beside(groups: Sequence[Group], k: int) -> Day | None:
     sentence = groups[k].clauses[0].sentence
-    if (alone := _day_leading(groups[k])) is not None:
-        return alone
+    alone = _day_leading(groups[k])
+    if alone is not None and alone.past <= groups[k].message.today:
+        return alone  # "date night tomorrow, curry scraps ...": no deed is ahead
     along = not _ALONG.isdisjoint(groups[k].norms) and not groups[k].days
     for other in reversed(groups[:k]):
         if other.clauses[-1].sentence < sentence - along:
             break
         day = said_day(other)
         tells = other.sense in ("did", "none", "habit")  # "yesterday night I pour it out, got 1 L"
-        if day is not None and tells:
+        if day is not None and tells and day.past <= groups[k].message.today:
             return day
     return _day_behind(groups, k, sentence)
 
