@@ -54,8 +54,18 @@ def is_of_other(message: Message, day: Day, clause: Clause) -> bool:
         or _is_denied(message, day, clause)
         or _is_of_fill(message, clause)
         or _is_of_mishap(message, clause)
+        or _is_filled_by_else(message, day, clause)
         or is_of_absence(message, day)
     )
+
+
+def _is_filled_by_else(message: Message, day: Day, clause: Clause) -> bool:
+    """ "We baked all day Sunday": a day that something took which is neither weighed nor of a bin."""
+    before = message.norms[max(0, day.start - 2) : day.start]
+    whole = before[-1:] == ["all"] or before in (["all", "day"], ["whole", "of"], ["whole", "day"])
+    if not whole or before[:1] in (["it"], ["them"], ["that"]):
+        return False
+    return indexes(message.bins, message.measured()).isdisjoint(range(clause.start, clause.end))
 
 
 def _is_of_mishap(message: Message, clause: Clause) -> bool:

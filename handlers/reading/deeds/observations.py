@@ -1,6 +1,7 @@
 """Observations: what was seen, smelt or measured in a bin."""
 
 from collections.abc import Sequence
+from datetime import date
 from itertools import pairwise
 
 from handlers.practice.signs import Sign
@@ -62,9 +63,21 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
         celsius=celsius,
         ph=ph,
         bin=bin_of(groups, k),
-        on=group.message.today if waited else day_of(groups, k),
+        on=group.message.today if waited else _seen_on(group) or day_of(groups, k),
         rules=("signs in a bin", ON_IT) if _is_said_of_it(groups, k) else ("signs in a bin",),
     )
+
+
+def _seen_on(group: Group) -> date | None:
+    """ "Flies on Sunday, so I sealed it today": the day of the clause that tells the sign, where the
+    deed beside it has its own.
+    """
+    if len(group.days) < 2:
+        return None
+    signs = [s.start for s in group.message.signs]
+    seen = [c for c in group.clauses if any(c.start <= i < c.end for i in signs)]
+    days = [d for d in group.days if not d.aside and any(c.start <= d.start < c.end for c in seen)]
+    return days[0].past if len(seen) == len(days) == 1 else None
 
 
 ON_IT = "a growth on the bin just told of"

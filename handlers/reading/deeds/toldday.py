@@ -54,16 +54,23 @@ def said_day(group: Group) -> Day | None:
 
 
 def _beside_verb(group: Group, days: list[Day]) -> list[Day]:
-    """ "I was ill yesterday so I forgot: on Monday I put ...": the deed has its own day, the other
-    tells how somebody was.
+    """ "I was ill yesterday so I forgot: on Monday I put ...", "flies on Sunday, I sealed it today":
+    the deed has its own day, the other tells how somebody was or what was seen.
     """
     own = next((c for c in group.clauses if c.verb is group.verb), None)
     beside = [d for d in days if own is not None and own.start <= d.start < own.end]
     rest = [d for d in days if d not in beside]
-    clauses = [group.message.clause_at(d.start) for d in rest]
-    norms = group.message.norms
-    away = all(c is not None and not _WAS_SO.isdisjoint(norms[c.start : c.end]) for c in clauses)
-    return beside if beside and rest and away else days
+    apart = all(_tells_how(group.message, d) for d in rest)
+    return beside if beside and rest and apart else days
+
+
+def _tells_how(message: Message, day: Day) -> bool:
+    """Whether the clause of a day tells how somebody was, or no more than a sign."""
+    clause = message.clause_at(day.start)
+    if clause is None:
+        return False
+    seen = clause.verb is None and any(clause.start <= s.start < clause.end for s in message.signs)
+    return seen or not _WAS_SO.isdisjoint(message.norms[clause.start : clause.end])
 
 
 _WAS_SO = words_in("was were am is been wasnt werent")
@@ -104,6 +111,8 @@ def _is_other_day(group: Group, day: Day) -> bool:
         return True
     if clause is None or clause.verb is not None or len(group.clauses) < 2:
         return False
+    if day.past > message.today and clause.end - clause.start > day.end - day.start:
+        return not any(clause.start <= a.start < clause.end for a in group.amounts)
     return _is_coming(message, clause.start, clause.end, day)
 
 
@@ -222,9 +231,16 @@ def _day_leading(group: Group) -> Day | None:
     comma = message.norms[start - 1 : start] == [","]
     day = next((d for d in message.days if d.end == start - comma and not d.aside), None)
     clause = message.clause_at(day.start) if day is not None else None
-    if day is None or clause is None or clause.verb is not None:
+    if day is None or clause is None or is_now(message, day):
         return None
-    return day if day.start - clause.start <= 1 and not is_now(message, day) else None
+    led = message.norms[clause.start : day.start]
+    if led and not _NOTED.isdisjoint(led) and _TO_NOTE.issuperset(led):
+        return day  # "log this, bot: Sunday I put ..."
+    return day if clause.verb is None and len(led) <= 1 else None
+
+
+_NOTED = words_in("log note write record enter book jot")
+_TO_NOTE = _NOTED | words_in("this that it bot please pls down for me us : , that's")
 
 
 def _day_behind(groups: Sequence[Group], k: int, sentence: int) -> Day | None:
