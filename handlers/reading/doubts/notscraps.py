@@ -67,7 +67,8 @@ def is_bin_weighed(message: Message) -> bool:
     if not message.has(WEIGHING) or len(measured) != 1 or measured[0].quantity != "mass":
         return False
     text = plain_text(message)
-    if message.items or _WENT_IN.search(text):
+    tared = any(a.quantity == "difference" for a in message.amounts)
+    if tared or message.items or _WENT_IN.search(text):
         return False
     return _WHOLE.fullmatch(text) is not None or any(
         turn.search(text) is not None for turn in (_BIN_WEIGHED, _IT_WEIGHED)

@@ -14,7 +14,6 @@ from handlers.reading.groups import Group
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.measures.retold import REST, result_of, without_restated, without_total
-from handlers.reading.measures.tare import weighings, without_tare
 from handlers.reading.message import Message
 from handlers.reading.words.once import once
 from handlers.reading.words.spans import indexes
@@ -34,7 +33,6 @@ def scrap_amounts(group: Group) -> list[Amount]:
         and not _is_rate(norms, a.end)
         and not _is_eaten(group, a)
         and _SUPPOSED.isdisjoint(norms[max(0, a.start - 4) : a.start])
-        and a.start not in weighings(group.message)
         and not is_level(group.message, a)
         and not (a.size and _is_size_of_bin(group, a))
     ]
@@ -50,7 +48,7 @@ def scrap_amounts(group: Group) -> list[Amount]:
     if len(out) < 2:
         return out
     out = [a for a in out if not is_intangible(norms, a.end)] or out
-    return without_tare(group, without_total(group, out))
+    return without_total(group, out)
 
 
 _SUPPOSED = words_in("supposed why")

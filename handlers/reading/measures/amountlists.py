@@ -13,9 +13,13 @@ from handlers.reading.measures.differences import CUES as DIFFERING
 from handlers.reading.measures.differences import with_differences
 from handlers.reading.measures.digits import Number
 from handlers.reading.measures.numbers import read_number
+from handlers.reading.measures.prices import CUES as PRICED
+from handlers.reading.measures.prices import without_prices
 from handlers.reading.measures.repeated import CUES, repeated
 from handlers.reading.measures.sharedunits import is_second_guess
 from handlers.reading.measures.singleamounts import leads_of, single_amounts
+from handlers.reading.measures.tare import CUES as WEIGHED_IN
+from handlers.reading.measures.tare import with_tare
 from handlers.reading.measures.vesselamounts import CUES_FULL, filled, of_size, sized
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import verb_words, words_in
@@ -42,6 +46,17 @@ def read_amounts(
     words: Sequence[Word], norms: Sequence[str], units: Units, taken: Collection[int] = ()
 ) -> tuple[Amount, ...]:
     """All amounts in order; words whose index is in `taken` belong to names or dates."""
+    found = _read(words, norms, units, taken)
+    if len(found) > 1 and not PRICED.isdisjoint(norms):
+        found = tuple(without_prices(norms, found))
+    if len(found) > 1 and not WEIGHED_IN.isdisjoint(norms):
+        found = tuple(with_tare(norms, found))
+    return found
+
+
+def _read(
+    words: Sequence[Word], norms: Sequence[str], units: Units, taken: Collection[int]
+) -> tuple[Amount, ...]:
     leads = leads_of(words, norms, units)
     if not leads:
         return ()
@@ -264,7 +279,7 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
     led = at > 0 and norms[at - 1] in _LEADS
     if not (led or (behind and (behind[0] in _PACKS or behind[0] in _OF_ONE))):
         return None
-    each = behind[:1] in (["each"], ["apiece"], ["ea"]) or behind == ["in", "each"]
+    each = behind[:1] in (["each"], ["apiece"], ["ea"]) or behind in _IN_EACH
     each = each or _is_a_pack(behind)
     if at > 1 and norms[at - 1] == "each":
         each, at = True, at - 1
@@ -275,7 +290,7 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
         return _times_before(words, norms, at)
     if norms[amount.end : amount.end + 1] and norms[amount.end] in _PACKS:
         return _count_at(words, at - 1, at)  # "three 2 lb bags"
-    if lead not in ("of", "at", "x") and not each:
+    if lead not in ("of", "at", "x", "@") and not each:
         return None
     return _count_of_packs(words, norms, at - 2, _BEFORE_EACH if each else 1)
 
@@ -309,9 +324,10 @@ def _count_of_packs(
 
 
 _ONE_OR_STOP = words_in("a an one , .")
-_LEADS = words_in("of at x each about roughly ~")
+_LEADS = words_in("of at x @ each about roughly ~")
 _OF_ONE = words_in("each apiece ea in a per every")
 """Words before an amount, and behind it, beside packs, without which it is not that of one."""
+_IN_EACH = (["in", "each"], ["a", "pop"], ["a", "piece"], ["per", "piece"])
 _EACH_TIME = (("each", "time"), ("a", "time"), ("every", "time"), ("each", "go"), ("a", "go"))
 
 

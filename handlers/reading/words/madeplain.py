@@ -99,6 +99,10 @@ _MEANT: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str], Seque
                 r"(?<=shut )er(?= (?:up|down|tight)\b)|(?<=got )er(?= (?:shut|sealed|closed)\b)",
                 *("her", " er "),
             ),
+            (
+                r"\b(?:ready|shop|store|factory|pre|home)[ -]?made (?=(?:bokashi|bran|starter)\b)",
+                *("", "made "),
+            ),
             (r"\bsorry,? sorry\b", "sorry", "sorry sorry", "sorry, sorry"),
             (r"\b(?:one|1|a|ek) paav\b(?! (?:kilo|kg|bhaji))", "quarter kilo", " paav"),
             (r"\b([1-9]) not ([1-9]) (hundred|thousand)\b", r"\1 \3 not \2 \3", " not "),
