@@ -23,7 +23,7 @@ def amend_from(message: Message, rule: str) -> Amend:
     mass, volume = amount_sum(amounts)
     items = [i for i in message.items if i.start in kept and not i.absent and not i.generic]
     items = [i for i in items if not _is_counted(message, i.start)]
-    made = makeup(items) if items and rule != "an amount, not another" else None
+    made = makeup(items) if items and rule != NOT_ANOTHER else None
     warm = [a.value for a in message.amounts if a.quantity == "celsius" and a.start in kept]
     acid = [a.value for a in message.amounts if a.quantity == "ph" and a.start in kept]
     days = [
@@ -228,6 +228,7 @@ def _addressed(message: Message, start: int, end: int) -> bool:
 
 
 ANOTHER_AMOUNT = "no, another amount"
+NOT_ANOTHER = "an amount, not another"
 
 
 def _is_counted(message: Message, at: int) -> bool:

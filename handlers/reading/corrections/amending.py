@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from handlers.practice.dilution_words import USE_WORDS
 from handlers.reading.acts import Act, Amend, Batch, Drain, Layer, Open, Retract, Stock
 from handlers.reading.bins.meantbins import tells_of
-from handlers.reading.corrections.amended import ANOTHER_AMOUNT, amend_from
+from handlers.reading.corrections.amended import ANOTHER_AMOUNT, NOT_ANOTHER, amend_from
 from handlers.reading.deeds.spoons import is_of_spoons
 from handlers.reading.doubts.jests import is_only_a_jest
 from handlers.reading.measures.amounts import Amount
@@ -66,7 +66,7 @@ def amend(message: Message, text: str) -> Amend | None:
     if rule is None or _tells_who(message) or _means_a_thing(message):
         return None
     act = amend_from(message, rule)
-    return None if act == Amend() and rule != "an amount, not another" else act
+    return None if act == Amend() and rule != NOT_ANOTHER else act
 
 
 def _means_a_thing(message: Message) -> bool:
@@ -137,7 +137,7 @@ def _correction(message: Message) -> str | None:
     if not short:
         return None
     if _amount_not_another(message):
-        return "an amount, not another"
+        return NOT_ANOTHER
     sorry = any(w in SORRY for w in norms[:3])
     if sorry and "not" in norms and (message.bins or message.amounts or _ends_with_a_day(message)):
         return "putting it right"

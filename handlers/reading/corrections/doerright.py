@@ -6,6 +6,7 @@ from handlers.reading.food.quantities import amount_sum
 from handlers.reading.message import Message
 from handlers.reading.plaintext import SHORT, plain_text, with_people, word_count
 from handlers.reading.words.late import Late
+from handlers.reading.words.vocabulary import words_in
 
 _DID = (
     r"(?:did|done|carried|carry|brought|bring|put|poured|pour|added|tipped|emptied|drained|sealed|"
@@ -28,6 +29,13 @@ _NOT_ME = Late(
 )
 
 
+_WHOSE = r"qmember(?: 's)?(?P<thing> (?!not ).+)?"
+_NOT_MINE = Late(
+    _LEAD + r"(?:(?:that|it|this)(?: one)? )?(?:was not|wasnt|is not|isnt|not) "
+    rf"(?:me|mine|from me)(?: (?:who|that) {_DID} {_THAT})?(?: (?:lol|sorry|btw|,|\.|:|-|but))* "
+    rf"(?:(?:it|that|this) ?)?(?:is|was|its|thats|'s|twas)? ?{_WHOSE}$"
+)
+""" "That wasn't me, that's Tom's ham"."""
 _ANOTHER = Late(
     _LEAD + rf"qmember (?!did |done ){_DID} {_THAT}(?: (?:sorry|actually|btw|not me|,))*$"
 )
@@ -56,11 +64,15 @@ def shared_with(message: Message) -> Amend | None:
 
 def another_did(message: Message) -> Amend | None:
     """Who did what was written down, where the sender says that it was another."""
-    if not message.members or word_count(message) > SHORT or message.amounts or message.items:
+    if not message.members or word_count(message) > SHORT or message.amounts:
         return None
     if message.context.in_room and message.context.last is None:
         return None
     text = with_people(message, plain_text(message))
+    if (not_mine := _NOT_MINE.match(text)) and _is_of_scraps(message, not_mine["thing"]):
+        return Amend(member=message.members[-1].name, rules=(BY_FORM,))
+    if message.items:
+        return None
     last = message.context.last
     own = message.context.after_bot and getattr(last, "member", "") in (
         None,
@@ -73,6 +85,14 @@ def another_did(message: Message) -> Amend | None:
     return Amend(member=named[0], rules=(BY_FORM,)) if named else None
 
 
+def _is_of_scraps(message: Message, thing: str | None) -> bool:
+    """Whether what is told to be another's is the record or a food, and no dog."""
+    if thing is None or not message.items:
+        return thing is None or thing.strip() in _RECORD
+    return message.items[-1].end == len(message.norms) and "?" not in message.said
+
+
+_RECORD = words_in("one lot bag layer entry doing scraps stuff")
 _BY_ME = Late(
     _LEAD + r"(?:it|that) was (?P<right>me|i|qmember) (?:that |who |what )?"
     rf"{_DID}(?: (?:the )?qbin(?: bin)?| {_THAT})(?: (?:,|\.|and))* not qmember$|"

@@ -121,7 +121,7 @@ def _in_its_unit(figure: Thing, told: Sides, message: Message) -> Amend | None:
 
 def _by_its_measure(figure: Thing, message: Message) -> Amend | None:
     """A bare figure read off a scale or a jug, where no record tells its unit; one with decimals
-    is read off a scale where nothing is said of it."""
+    or of hundreds is read off a scale where no liquid is spoken of."""
     if message.context.last is not None:
         return None
     number = _number(figure)
@@ -135,7 +135,7 @@ def _by_its_measure(figure: Thing, message: Message) -> Amend | None:
         return None
     if "jug" in message.said:
         return Amend(volume_l=number * factor)
-    weighed = message.has(_SCALES) or (decimal and not message.liquid())
+    weighed = message.has(_SCALES) or not message.liquid()
     return Amend(mass_kg=number * factor) if weighed else None
 
 
@@ -192,6 +192,8 @@ def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:
     reasoned = not REASONS.isdisjoint(message.norms[told.figures[-1].end :])
     if not wrong and _is_put_in(message.norms, figure):
         return False
+    if not wrong and _names_both(message.norms, figure, told.bins):
+        return figure.amount is not None
     if not wrong and (told.bins or not (_has_cue(head) or (reasoned and not _IT.isdisjoint(head)))):
         return False  # it tells of something new
     if figure.amount is not None or any(each.amount for each in told.figures):
@@ -215,6 +217,20 @@ def _is_put_in(norms: Sequence[str], figure: Thing) -> bool:
     """ "Put 2 kg in", "put in 2 kg": a deed, and not what was written."""
     inside = norms[figure.start - 1 : figure.start], norms[figure.end : figure.end + 1]
     return "put" in norms[: figure.start] and ["in"] in inside
+
+
+def _names_both(norms: Sequence[str], figure: Thing, bins: Sequence[Thing]) -> bool:
+    """ "Sorry, red, and 650 g", "oops 650 g and red": the bin and the amount are put right at once,
+    where "sorry, 650 g in red" tells what was forgotten.
+    """
+    if len(bins) != 1 or not PLAIN_CUES.intersection(norms[:1]):
+        return False
+    first, second = sorted((figure, bins[0]))
+    lead, between = norms[1 : first.start], norms[first.end : second.start]
+    return "and" in between and _AND_IT_WAS.issuperset((*lead, *between))
+
+
+_AND_IT_WAS = words_in(", : and it was the in that is 's")
 
 
 def _is_weighed(norms: Sequence[str]) -> bool:
