@@ -12,7 +12,7 @@ _NAME_ENDS = words_in(
     "and but it its is for with so in on at the a today to from because cos as after by who "
     "which we i he she now this yesterday if , . ; : ! ? ( ) - — ☺ | then near lol haha hope "
     "see sorry thanks will x xx ta cheers must cant since also already until before when while "
-    "start starts started < >"
+    "start starts started bc bcos bcoz coz cuz cus becoz though tho hehe obvs obviously < >"
 )
 
 

@@ -220,15 +220,17 @@ _WEEK = 7
 
 
 def _again(message: Message, days: Sequence[_Mark[date]]) -> list[date]:
-    """ "2 kg on Sunday and again today": as much on either day."""
+    """ "2 kg on Sunday and again today", "a pound Tuesday and another today": as much on either
+    day."""
     if len(days) != 2:
         return []
     between = message.norms[days[0].end : days[1].start]
-    told = "again" in between and _AGAIN.issuperset(between)
+    told = not _ANEW.isdisjoint(between) and _AGAIN.issuperset(between)
     return [day.value for day in days] if told else []
 
 
-_AGAIN = words_in("and again then , the same on")
+_ANEW = words_in("again another same")
+_AGAIN = _ANEW | words_in("and then , the on one more")
 _EACH_DAY = (
     ["a", "day"],
     ["every", "day"],
@@ -269,6 +271,10 @@ def _of_each(amounts: Sequence[Amount], marks: Sequence[_Mark[_T]]) -> list[_T]:
         a.end <= m.start for (_, a), (m, _) in pairwise(pairs)
     ):
         return [mark.value for mark in marks]  # a day, its amount, a day, its amount
+    if all(a.end <= m.start for m, a in pairs) and all(
+        m.end <= a.start for (m, _), (_, a) in pairwise(pairs)
+    ):
+        return [mark.value for mark in marks]  # "a pound of beans in red Tuesday, another today"
     apart = (max(m.start - a.end, a.start - m.end) for m, a in zip(marks, amounts, strict=True))
     near = all(distance < _NEAR for distance in apart)
     return [mark.value for mark in marks] if near else []  # "7 kg yesterday, today 9 kg"

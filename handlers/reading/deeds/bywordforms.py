@@ -206,6 +206,20 @@ _OBSERVE = patterns(
     r"celsius|c|f|fahrenheit|deg|° c|° f|°)(?: c| f)? (?:inside|in the middle|in the core|in there|"
     r"under the lid|at the core)\b",
 )
+_CRAWLING = patterns(
+    # "Bin 3 has fruit flies again"
+    r"^(?:(?:so|oh no|oh|uh|ugh|um|well|now|looks like|,) )*(?:the |our )?qbin(?: bin)? (?:now )?"
+    r"(?:has|have|has got|'s got|got|is full of|is crawling with|is alive with)(?: (?:some|lots of|"
+    r"loads of|a few|tiny|little|wee|small|those|the|got))* (?:fruit fl(?:y|ies)|maggots?|larvae|"
+    r"(?:fungus )?gnats|vinegar flies|fruitflies)"
+    r"(?: (?:now|again|in (?:it|there)|inside|qday|already|all over|everywhere|too|boo|help|eww?|"
+    r"sadly|sorry|,|[.!]))*$",
+)
+_ACID = patterns(
+    # "The pH of bin 3 is 4.1 by my little strips"
+    r"\bph\b(?: (?:reading|level|value))?(?: (?:of|in|for|from|on))? (?:the |our )?qbin\b.{0,20}?"
+    r"\b\d(?:[.,]\d+)?\b|\bqbin\b.{0,20}\bph\b.{0,12}?\b\d(?:[.,]\d+)?\b",
+)
 _BULGE = patterns(
     # "... and the lid has gone all puffed up on it"
     r"\b(?<!eye )lids?(?: (?:on|of) (?:the )?qbin)? (?:(?:is|'s|are|has|have|gone|went|got|been|"
@@ -425,6 +439,12 @@ BYWORDS = (
         ),
         _BULGE,
     ),
+    Byword(
+        "observe",
+        words_in("flies fly maggot maggots larvae gnats fruitflies"),
+        _CRAWLING,
+    ),
+    Byword("observe", words_in("ph"), _ACID, measured="ph"),
     Byword("observe", words_in("touch"), _TOUCHED),
     Byword(
         "observe",

@@ -92,6 +92,8 @@ def part_at(message: Message, amount: Amount) -> int:
     """
     norms, start, end = message.norms, amount.start, amount.end
     of = norms[end : end + 1] == ["of"]
+    if norms[start] == "another":
+        return 0  # "and another pound of them"
     if of and norms[end + 1 : end + 2] and norms[end + 1] in _WHOLE:
         added = norms[start - 1 : start] in (["+"], ["plus"])
         other = added and any(i.start == end + 2 for i in message.items)
