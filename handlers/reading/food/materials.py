@@ -22,6 +22,7 @@ from handlers.reading.food.whence import (
     is_where_from,
     with_bones_whole,
     without_dishes,
+    without_loaves,
     without_occasions,
     without_vessel,
 )
@@ -67,7 +68,7 @@ def find_items(
         behind = item.end
     if len(out) < 2:
         return tuple(out)
-    out = by_what_follows(norms, in_parts(norms, out))
+    out = by_what_follows(norms, in_parts(norms, without_loaves(norms, out)))
     out = [as_pod(norms, item, out) for item in out]
     out = without_dishes(norms, [without_vessel(norms, item) for item in out])
     out = without_occasions(norms, out)

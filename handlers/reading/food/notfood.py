@@ -155,9 +155,14 @@ def _is_verb_here(norm: str, behind: Sequence[str]) -> bool:
     """ "Don chop 2 kilo", "stock's zero": a word for food that is none before such a word."""
     if norm == "chop":
         return bool(behind) and (behind[0] in _CHOPPED or behind[0][0].isdigit())
+    if norm in _PUT_IN_HINDI:
+        return bool(behind) and behind[0] in _HINDI_AUXILIARIES
     return norm == "stock" and bool(behind) and behind[0] in _OF_STOCK
 
 
+_PUT_IN_HINDI = words_in("daal dal")
+_HINDI_AUXILIARIES = words_in("diya diye di do dena denge raha rahi rahe deta dete")
+""" "Daal diya": put in, and no lentils."""
 _CALLED = words_in("before says said told asked thank thanks ask tell")
 _DOING = words_in(
     "handed put puts gave brought added says said did has is was fed sealed drained 's dropped "

@@ -189,5 +189,22 @@ def without_vessel(norms: Sequence[str], item: Item) -> Item:
     return item._replace(absent=True) if named else item
 
 
+def without_loaves(norms: Sequence[str], items: list[Item]) -> list[Item]:
+    """ "Peel and a half loaf of sliced pan": the loaf and its bread are one thing."""
+    if _LOAVES.isdisjoint(norms):
+        return items
+    starts = {item.start for item in items}
+    return [
+        item
+        for item in items
+        if not (
+            norms[item.end - 1] in _LOAVES
+            and norms[item.end : item.end + 1] == ["of"]
+            and item.end + 1 in starts
+        )
+    ]
+
+
+_LOAVES = words_in("loaf loaves")
 _VESSELS = words_in("bag sack box carton kettle jug punnet basket wrapper")
 _ARTICLES = words_in("a an the old empty my our")

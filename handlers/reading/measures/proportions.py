@@ -23,7 +23,7 @@ _LITTLE = words_in(
     "bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
     "cachito poquito smattering drop scrap handful stray scrape smear lick knob trace traces "
     "drizzle pinch speck sliver slivers morsel whisper glug likkle lickle liddle skerrick wisp "
-    "shred shreds"
+    "shred shreds thoda thodi thode konting kaunting sikit sedikit bisschen beetje"
 )
 _DONE = words_in("drop splash dash touch sprinkle scrape smear lick drizzle pinch trace glug")
 _ONE = words_in("a an one wee tiny small little single last the every")
@@ -53,9 +53,13 @@ def share_of(
     much = end + 2 + (list(norms[end : end + 3]) == ["a", "little", "bit"])
     if tuple(norms[end : end + 2]) in _A_LITTLE and _ends(norms, much):
         return Said(0.1, vague=True)
+    if tuple(norms[end : end + 2]) in _IN_IT_TOO and _ends(norms, end + 2):
+        return Said(0.3, vague=True)
     return _percent_behind(norms, end, foods, behind) if percents else None
 
 
+_IN_IT_TOO = frozenset({("also", "inside"), ("inside", "also"), ("inside", "too"), ("bhi", "hai")})
+""" "Fried rice, prawns also inside": some of it."""
 _A_LITTLE = frozenset({("a", "little"), ("a", "bit"), ("a", "few"), ("very", "little")})
 
 
@@ -108,8 +112,9 @@ def _stated(near: Sequence[str]) -> Said | None:
     if is_not_much(near):
         return Said(0.1)
     for k in range(len(near) - 1, max(-1, len(near) - 6), -1):
-        if near[k] in ("half", "haf") and near[k + 1 : k + 2] in (["a"], ["an"]):
-            continue  # "half a loaf" is a piece, and no share
+        half = near[k] in ("half", "haf")
+        if half and (near[k + 1 : k + 2] in _ONE_OF or near[k - 1 : k] in _ONE_OF):
+            continue  # "half a loaf", "a half loaf" is a piece, and no share
         if near[k] in _DONE and near[k + 1 : k + 2] != ["of"] and near[max(0, k - 1)] not in _ONE:
             continue  # "drop one bowl of rice" is done, and no little of it
         if near[k] in _HARDLY and near[k + 1 : k + 2] and near[k + 1] in _EATEN:
@@ -118,6 +123,9 @@ def _stated(near: Sequence[str]) -> Said | None:
         if said is not None:
             return said
     return None
+
+
+_ONE_OF = (["a"], ["an"])
 
 
 def _said_at(norm: str, before: str) -> Said | None:
