@@ -86,6 +86,9 @@ _TAKEN = _patterns(
     r"from|for|till|until)\b(?! (?:a|the) (?:wash|clean|rinse|swim|walk|spin))",
     r"\bANY (?:is |'s )(?:under|beneath) (?:my|our) (?:wing|roof)\b",
     r"\bqday (?:works|suits)(?: for)?(?: me| us)? for BIN",
+    r"^(?:(?:yes|yep|yeah|aye|sure|certainly|please|then|do|just|ok|qmember|,|[.!]) )*"
+    r"(?:yes|yep|yeah|aye|sure|certainly)(?: (?:please|then|do|just|ok|qmember|,|[.!]))* "
+    r"(?:bring|fetch|drop|send) (?:me |us )?BIN",
 )
 
 _REFUSED = _patterns(
@@ -227,7 +230,7 @@ _TAKING = words_in(
     "coming comes moving moves move come stay holiday live stop lodge winter grand fine good great "
     "ok okay lovely perfect dandy bother trouble problem hassle mine ours yes count down hand love "
     "agree agreed agrees happy taking having hosting housing minding handling fostering looking "
-    "will shall can could wing roof works suits"
+    "will shall can could wing roof works suits bring fetch drop send"
 )
 CUES = _ASKING | _OFFERING | _GIVING_UP | _REFUSING | _TAKING
 """Without one of these nothing is found."""

@@ -116,6 +116,8 @@ def _is_of_liquid(q: Question, amount: Amount) -> bool:
         return False
     if norms[max(q.start, amount.start - 3) : amount.start] == ["of", "water", ","]:
         return False
+    if norms[end : end + 2] == ["of", "it"]:
+        return True  # "the liquid of the blue one, I have 2 litres of it"
     near = norms[max(q.start, amount.start - 4) : amount.start] + norms[end : end + 2]
     if not _OFF.isdisjoint(near):
         return True

@@ -90,6 +90,7 @@ _MEANT: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str], Seque
                 r"move|wash|just|also|be)\b)",
                 *("I'll ", "ill "),
             ),
+            (r"\b(?:gans|gaes|gangs)(?= to\b)", "goes", "gans to", "gaes to", "gangs to"),
             (r"\bremnid(?= (?:me|us|every|all)\b)", "remind", "remnid"),
             (r"\b(how much) barn\b", r"\1 bran", " barn"),
             (r"^\s*(?:yeah,? ?nah|nah,? (?:mate|bro|pal|hun))\b,?", "no,", "nah"),
