@@ -16,6 +16,7 @@ from handlers.reading.acts import (
 from handlers.reading.arrangements.passing import BY_NAME, RIVALS
 from handlers.reading.bins.binroll import bins_told
 from handlers.reading.bins.binscaught import all_caught
+from handlers.reading.completion.askedfood import with_food_asked_of
 from handlers.reading.completion.completing import completed
 from handlers.reading.corrections.goneon import things_in
 from handlers.reading.deeds.bywords import told_by_word
@@ -97,6 +98,8 @@ def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
         found = _asked(outright, found, message, scores)
     found = without_rivals(without_untold(found, message), message)
     found = without_denied(completed(found, message), message) if found else []
+    if message.asked and len(found) > 1:
+        found = with_food_asked_of(found, message)
     acts = asked_first(doubted(found, message), message) if found else ()
     return tuple(all_caught(acts, message))
 

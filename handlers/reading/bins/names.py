@@ -118,6 +118,8 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
         return BinRef(start, end, name, True, into, place)
     if after in _PEELS and norms[start] in vocabulary():
         return None  # "na pawpaw skin" beside a bin called Pawpaw
+    if after in _MEALS and beyond == "time":
+        after = "today"  # "in Bertha dinner time"
     if is_part(before, after, into, place, name.lower() in PLACE_NAMES):
         return None
     plain = after in _BIN_PARTS or (not place and into)
@@ -212,6 +214,7 @@ def _among_colours(norms: Sequence[str], start: int, end: int) -> bool:
     return any(norm in COLOURS for norm in (*behind, *before))
 
 
+_MEALS = words_in("dinner lunch tea breakfast supper bed milking break")
 _WHOSE = words_in("my our your his her their")
 KIN = words_in(
     "grandson granddaughter grandchild grandad grandpa grandma granny son daughter nephew niece "

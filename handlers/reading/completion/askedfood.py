@@ -48,6 +48,19 @@ def with_asked_food(acts: Sequence[Act], message: Message) -> list[Act]:
 _PUT = words_in("put")
 
 
+def with_food_asked_of(acts: Sequence[Act], message: Message) -> list[Act]:
+    """ "Is grapefruit all right? A pound is in the shed already": what goes in beside the question
+    whether it may, where no other food is named.
+    """
+    asked = next((a for a in acts if isinstance(a, Ask) and a.topic == "allowed"), None)
+    if asked is None or not asked.materials:
+        return list(acts)
+    questions = [s for s in message.sentences if s.asked]
+    if not all(any(q.start <= i.start < q.end for q in questions) for i in message.items):
+        return list(acts)
+    return [_of(asked, act, pointed=True) for act in acts]
+
+
 def _of(asked: Ask, act: Act, *, pointed: bool) -> Act:
     if isinstance(act, Unsure):
         return replace(act, guess=tuple(_of(asked, one, pointed=True) for one in act.guess))

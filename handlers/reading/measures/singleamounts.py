@@ -34,11 +34,11 @@ _WIDEST = 2.0
 """pH; a wider range is none."""
 _ENDED: tuple[list[str], ...] = ([], ["."], [","], ["!"])
 _OF_A = frozenset({"of", "de", "a", "an", "the", "my", "our", "that", "o"})
-_MEASURES = frozenset({"pint", "quart", "gallon", "litre", "liter", "gal", "qt"})
+_MEASURES = words_in("pint quart gallon litre liter gal qt kilo pound pund")
 """A measure that stands for one of it between two stops."""
 _ARE = words_in("'s is are was were 're the those them these")
 _ONE_OF = words_in(
-    "kilo kilogram pound lb litre liter pint quart gallon cup cupful tablespoon stone"
+    "kilo kilogram pound pund lb litre liter pint quart gallon cup cupful tablespoon stone"
 )
 _FOR_EACH = ("per", "each", "every")
 _BEFORE_ONE = words_in(

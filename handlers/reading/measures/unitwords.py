@@ -37,7 +37,7 @@ _MASS = {
     "decagram": "dkg dkgs dag dags deka dekas dekagram dekagrams dekagramm decagram decagrams "
     "decagramme decagrammes",
     "metric_pound": "pfund",
-    "pound": "lb lbs pound pounds pund pun libra libras livre livres #",
+    "pound": "lb lbs pound pounds pund punds pun libra libras livre livres #",
     "stone": "stone stones",
     "tonne": "tonne tonnes metric_ton metric_tons",
 }
