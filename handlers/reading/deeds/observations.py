@@ -183,12 +183,19 @@ def _is_surely_seen(group: Group) -> bool:
 
 
 def _is_filled(near: Sequence[Group], group: Group) -> bool:
-    """Whether scraps just went into what "it" stands for, so that it must be a bin."""
+    """Whether scraps just went into what "it" stands for, or liquid came out of it, so that it must
+    be a bin."""
     if {"it", "its"}.isdisjoint(group.norms) and ["in", "there"] not in map(
         list, pairwise(group.norms)
     ):
         return False
-    return any(g.measured() and (g is not group or bool(g.solids())) for g in near)
+    return any(g.measured() and (g is not group or bool(g.solids()) or _is_drawn(g)) for g in near)
+
+
+def _is_drawn(group: Group) -> bool:
+    """ "Got a cup off the cube, it's wet in there"."""
+    deed = group.verb is not None and "drain" in group.verb.verb.classes
+    return deed and all(a.quantity == "volume" for a in group.measured())
 
 
 def _beside(groups: Sequence[Group], k: int) -> list[Group]:
