@@ -261,7 +261,7 @@ _HOLDERS = words_in(
 _LIES_IN = [["in"], ["at"], ["here"], ["upstairs"], ["downstairs"], ["on"], ["under"]]
 _ROUNDED = 0.01
 _NONE = words_in("no zero none out outta outa")
-_ALL_USED = words_in("finished gone used depleted")
+_ALL_USED = words_in("finished gone used depleted empty")
 
 
 def _is_none_left(group: Group) -> bool:

@@ -16,7 +16,8 @@ CUES = words_in(f"{_BREWS} {_BATTERS} salt")
 """Words without one of which nothing is taken for a brew."""
 _MAKING = (
     r"(?:bubbling|fizzing|fizzy|steeping|brewing|fermenting|demijohn|carboy|crock|second ferment|"
-    r"airlock|on the go|rising|went pop|popped|weight on top|press|potted|big jar)"
+    r"airlock|on the go|rising|went pop|weight on top|press|potted|big jar|"
+    r"popped(?! (?:\d|an? |half|some|the |my |our |about|two|three|another)))"
 )
 _BREW = Late(
     rf"\b(?:{_BREWS.replace(' ', '|')})\b.*\b{_MAKING}\b|"
