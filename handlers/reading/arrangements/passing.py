@@ -121,6 +121,9 @@ _OFFERED = _patterns(
     r"going (?:spare|begging)|free to (?:a good|whoever|anyone|anybody)|"
     r"looking for (?:a |an |her |his |its )?(?:new |next |another )*(?:keeper|home|carer|host|"
     r"minder|family))",
+    r"\b(?:looking|seeking|searching|hunting)(?: for)? (?:a |an |another )?(?:new |next |good |"
+    r"foster )*(?:keeper|home|carer|host|minder|family) for BIN",
+    r"\b(?:need|want|wanted) SOMEONE to KEEP BIN",
     r"\bANY (?:is |'s )?(?:needs|needing|wants|wanting) (?:a |an )?(?:new |another |different |"
     r"foster |good )*(?:keeper|home|hoose|host|minder|family|carer|place to (?:live|stay|crash)|"
     r"somewhere to (?:live|stay|go)|SOMEONE(?= (?:to (?:KEEP)|with)|$| [^\w\s]))",

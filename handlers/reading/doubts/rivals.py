@@ -87,6 +87,8 @@ def _is_ruled_out(act: Act, acts: Sequence[Act], message: Message) -> bool:
     match act:
         case Ask(topic="starter"):
             made = any(_asks_of(other, "batch") for other in acts)
+            if made and message.norms[0] == "how" and message.has(_MAKING):
+                return not message.has(_HOW_MUCH)
             return made and message.has(_INGREDIENTS) and not message.has(_LEFT)
         case Later() if _is_weak(act, Later):
             kept = any(isinstance(other, Accept) for other in acts)
@@ -122,6 +124,8 @@ _OF_ANOTHER = Late(
 )
 """What was struck out was of no bin of ours, and is put right by nothing."""
 _INGREDIENTS = words_in("molasses treacle sugar jaggery gur honey syrup whey yeast culture")
+_MAKING = words_in("make made mix mixed brew brewed")
+_HOW_MUCH = words_in("much many long often soon")
 _LEFT = words_in("left enough more last lasts run running ran out have")
 _REMINDED = words_in("remind reminder nag ask ping nudge later bot")
 """Words beside which a day "till" which somebody keeps a bin is not all that is said."""
