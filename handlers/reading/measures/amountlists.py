@@ -213,7 +213,10 @@ def _compared(
 
 
 def _is_it(norms: Sequence[str], i: int, amounts: Sequence[Amount]) -> bool:
-    """ "1.5 kilo of beans, dropped same in bin 4", "today 500 g same": no more of it is told."""
+    """ "1.5 kilo of beans, dropped same in bin 4", "today 500 g same", "a pound of the same": no
+    more of it is told."""
+    if list(norms[max(0, i - 2) : i]) == ["of", "the"]:
+        return True
     before = norms[i - 1] if i else ","
     puts = before in verb_words() and before not in _BEFORE_SAME
     return puts or any(a.end == i for a in amounts)
