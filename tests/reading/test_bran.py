@@ -48,6 +48,11 @@ def test_starter_asked_after(text: str) -> None:
         ("bought another 3 kg of starter, plus 2 kg still in the tin", 5.0),
         ("bought 3 kg of bran, used 1 kg, 2 kg left", 2.0),
         ("2 kg of bran left, 3 kg coming on Friday", 2.0),
+        ("I bought two bags of the ready-made bran in town, a kilo each", 2.0),
+        ("got three sacks of starter from the shop, 2 kg a pop", 6.0),
+        ("bought another bag of the shop-made starter, 1 kg, it's with me", 1.0),
+        ("bought a fresh bag of bran, 2 kilos, ten pounds they charged", 2.0),
+        ("the bran tin is empty", 0.0),
     ],
 )
 def test_starter_kept_in_several_places_adds_up(text: str, kg: float) -> None:

@@ -62,6 +62,13 @@ from tests.reading.context import WEDNESDAY, acts
         ("450 g of crusts, which went in bin 3 on Monday", "2026-06-15"),
         ("batch: 4 kg bran, started fermenting 9 June", "2026-06-09"),
         ("pressed bin 3 down and sealed it at the weekend, Saturday I think it was", "2026-06-13"),
+        ("bin 3 closed ytd, dont open it", "2026-06-16"),
+        ("2 kg of peel into bin 3 day b4 ytd", "2026-06-15"),
+        ("put 2 kg of peel in bin 3 ystdy", "2026-06-16"),
+        ("2 kg of crusts in bin 3, we baked all day Sunday so there's more", "2026-06-17"),
+        ("note this, bot: Monday we put 2 kg of peel in bin 3", "2026-06-15"),
+        ("log this Sunday I put 2 kg of peel in bin 3 and forgot", "2026-06-14"),
+        ("choir tomorrow night, so 2 kg of crusts are in bin 3", "2026-06-17"),
     ],
 )
 def test_the_one_day_told_is_the_day(text: str, on: str) -> None:
@@ -126,6 +133,15 @@ def test_what_went_in_on_two_days_is_two_layers(text: str) -> None:
         ("Sealed are now shed (Monday) and bin 3 (today)", [("shed", 15), ("bin 3", 17)]),
         ("Shed is shut today. Bin 3 also, but on Monday", [("shed", 17), ("bin 3", 15)]),
         ("Monday I did 500 g in bin 3 and Tuesday another 700ish", [("bin 3", 15), ("bin 3", 16)]),
+        (
+            "maggots in bin 3 on Sunday, so I shut it today",
+            [("bin 3", 17), ("bin 3", 14)],
+        ),
+        (
+            "a pound of peel in bin 3 Monday, another pound of it today",
+            [("bin 3", 15), ("bin 3", 17)],
+        ),
+        ("a kilo of crusts Monday and another yesterday, bin 3", [("bin 3", 15), ("bin 3", 16)]),
     ],
 )
 def test_each_of_two_has_its_own_day(text: str, told: list[tuple[str, int]]) -> None:

@@ -99,6 +99,12 @@ def made(text: str) -> Makeup | None:
         ("mifupa ya mbuzi", {"bone": 1}),
         ("kheema", {"meat": 1}),
         ("half a gateau", {"grain": 0.7, "dairy": 0.3}),
+        ("mostly rice thoda chicken", {"grain": 0.875, "meat": 0.125}),
+        ("fried rice, prawns also inside", {"grain": 0.7, "fish": 0.3}),
+        ("peel and a half loaf of sliced pan", {"vegetable": 0.5, "grain": 0.5}),
+        ("chawal daal diya", {"grain": 1}),
+        ("kettle corn", {"grain": 1}),
+        ("spent brewing grain", {"grain": 1}),
     ],
 )
 def test_shares_by_the_words_of_proportion(text: str, shares: dict[str, float] | None) -> None:

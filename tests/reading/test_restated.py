@@ -67,6 +67,9 @@ DRAIN = Drain(volume_l=0.003, bin="shed")
         ("correct my last entry. It was 2.2 kg.", None, Amend(mass_kg=2.2)),
         ("please amend the last record, it was 300 ml", None, Amend(volume_l=0.3)),
         ("the last entry is wrong, it was 2.2 kg", None, Amend(mass_kg=2.2)),
+        ("typo 640 not 340", None, Amend(mass_kg=0.64)),
+        ("sorry, shed, and 640 g", None, Amend(mass_kg=0.64, bin="shed")),
+        ("2 kg in the shed not 3", None, Amend(mass_kg=2, bin="shed")),
     ],
 )
 def test_a_figure_or_a_unit_is_put_right(text: str, last: Act | None, amend: Amend) -> None:
@@ -203,6 +206,11 @@ def test_what_follows_a_correction_is_read_too() -> None:
         ("credit to Ruth for the cake", None),
         ("Ruth ate those, not me", None),
         ("Ruth did that dance, not me", None),
+        ("that wasn't me, that's Ruth's bread", "ruth"),
+        ("not me, that was Ines's fish", "ines"),
+        ("it wasn't me who put that in, it was Ruth", "ruth"),
+        ("that wasn't me, that's Ruth's dog", None),
+        ("that's Ruth's bread on the table", None),
     ],
 )
 def test_a_deed_is_put_down_to_who_did_it(text: str, member: str | None) -> None:

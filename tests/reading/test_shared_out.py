@@ -245,6 +245,13 @@ def test_each_part_is_made_of_what_was_measured_so() -> None:
         ("20 kilos fell and we got 6 of it into bin 3", 6.0),
         ("the goat ate 2 kilos, so only 1 kilo of cabbage into bin 3", 1.0),
         ("bin 3: scraps 1.1, bran 35 g", 1.1),
+        ("old curd, 700 g with the jar, the jar has 200 g, so 500 g. Bin 3.", 0.5),
+        ("bin 3: 1.3 kg with the pan, pan 500 g, net 800 g of rice", 0.8),
+        ("weighed 950 g with the lid on, lid 50 g, so 900 g of crusts in bin 3", 0.9),
+        ("400 g of crusts with the box (box 50 g) into bin 3", 0.35),
+        ("2 kg of mince that cost me 9 pounds into bin 3", 2.0),
+        ("another kilo of the same to bin 3", 1.0),
+        ("fish heads, kilo, bin 3", 1.0),
     ],
 )
 def test_parts_tares_counts_and_second_thoughts(text: str, kg: float) -> None:

@@ -267,7 +267,10 @@ def loose_book_of(bins: tuple[str, ...]) -> Phrasebook:
         (word, "bin", name)
         for name in bins
         for word in norms_of(name).split()
-        if " " in name and parts[word] == 1 and len(word) > 2 and word not in SHARED_WORDS | PLACE_NAMES
+        if " " in name
+        and parts[word] == 1
+        and len(word) > 2
+        and word not in SHARED_WORDS | PLACE_NAMES
     ]
     whole = [(norms_of(name), "bin", name) for name in bins if not is_pictured(name)]
     return Phrasebook(entry for entry in (*whole, *short) if entry[0])

@@ -210,4 +210,6 @@ _AFTER_COLOUR = _STOPS | words_in(
 
 
 _FURRY = words_in("furry fuzzy fluffy hairy mouldy moldy")
-_COPULA = words_in("is was it its are s 's all sort kind of bit looks quite mostly a , that the in na yang")
+_COPULA = words_in(
+    "is was it its are s 's all sort kind of bit looks quite mostly a , that the in na yang"
+)
