@@ -137,7 +137,7 @@ def _says_done(norms: Sequence[str]) -> bool:
 _READERS: tuple[_Reader, ...] = (
     (setting_told, OF_SETTINGS, ""),
     (meant_for, FOR_BIN, ""),
-    (_restated, CUES | OFF | OF_DAYS | _RESTS | words_in("only credit") | REFUSALS, ""),
+    (_restated, CUES | OFF | OF_DAYS | _RESTS | words_in("only credit who") | REFUSALS, ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),
     (struck_out, OF_STRIKING, "retract"),

@@ -69,6 +69,7 @@ from tests.reading.context import WEDNESDAY, acts
         ("note this, bot: Monday we put 2 kg of peel in bin 3", "2026-06-15"),
         ("log this Sunday I put 2 kg of peel in bin 3 and forgot", "2026-06-14"),
         ("choir tomorrow night, so 2 kg of crusts are in bin 3", "2026-06-17"),
+        ("ines n me sealed bin 3 sat", "2026-06-13"),
     ],
 )
 def test_the_one_day_told_is_the_day(text: str, on: str) -> None:

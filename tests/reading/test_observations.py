@@ -135,6 +135,7 @@ from tests.reading.context import acts
         ("a nice picklely smell off bin 3", ["sour"]),
         ("may puting amag sa bin 3", ["white_mould"]),
         ("may amag na itim sa bin 3", ["black_mould"]),
+        ("the tap on bin 3 ran dry", ["no_liquid"]),
     ],
 )
 def test_what_was_seen_or_smelt(text: str, signs: list[Sign]) -> None:
@@ -149,6 +150,7 @@ def test_what_was_seen_or_smelt(text: str, signs: list[Sign]) -> None:
         ("bin 3 is at 24C", 24, None),
         ("pH of bin 3 is 3.7", None, 3.7),
         ("pH of bin 3 is 4.2 according to our daughter's little strips", None, 4.2),
+        ("tested bin 3, 4.2 ph", None, 4.2),
         ("the thermometer in bin 3 says 18.5", 18.5, None),
         ("probe in bin 3 reads thirty-one", 31, None),
         ("pH paper in bin 3 says four", None, 4),

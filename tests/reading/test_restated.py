@@ -211,6 +211,8 @@ def test_what_follows_a_correction_is_read_too() -> None:
         ("it wasn't me who put that in, it was Ruth", "ruth"),
         ("that wasn't me, that's Ruth's dog", None),
         ("that's Ruth's bread on the table", None),
+        ("it was Ruth who drained it", "ruth"),
+        ("it was Ruth who ate it", None),
     ],
 )
 def test_a_deed_is_put_down_to_who_did_it(text: str, member: str | None) -> None:

@@ -252,6 +252,9 @@ def test_each_part_is_made_of_what_was_measured_so() -> None:
         ("2 kg of mince that cost me 9 pounds into bin 3", 2.0),
         ("another kilo of the same to bin 3", 1.0),
         ("fish heads, kilo, bin 3", 1.0),
+        ("half of 4 kg of spoiled plums went in bin 3", 2.0),
+        ("a third of 3 kg of rice into bin 3", 1.0),
+        ("goat bones, kilo na nusu, bin 3", 1.5),
     ],
 )
 def test_parts_tares_counts_and_second_thoughts(text: str, kg: float) -> None:

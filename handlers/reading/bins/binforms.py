@@ -8,7 +8,7 @@ from handlers.reading.bins.shortnames import SHARED_WORDS, own_words, short_name
 from handlers.reading.calendar.daywords import ORDINALS
 from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY
 from handlers.reading.words.marks import Phrasebook
-from handlers.reading.words.vocabulary import vocabulary, words_in
+from handlers.reading.words.vocabulary import vocabulary
 from handlers.reading.words.words import norms_of
 
 

@@ -91,7 +91,7 @@ def mentions(norms: list[str], bins: tuple[str, ...], taken: frozenset[int]) -> 
 
 
 def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | None:
-    after = norms[end] if end < len(norms) else ""
+    after = _word_behind(norms, end)
     beyond = norms[end + 1] if end + 1 < len(norms) else ""
     if after in BIN_WORDS or (after in _ONE and not _goes_on(norms, end + 1)):
         return None if beyond in AFTER_NOT_OURS else BinRef(start, end + 1, name, True, True)
@@ -118,12 +118,16 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
         return BinRef(start, end, name, True, into, place)
     if after in _PEELS and norms[start] in vocabulary():
         return None  # "na pawpaw skin" beside a bin called Pawpaw
-    if after in _MEALS and beyond == "time":
-        after = "today"  # "in Bertha dinner time"
     if is_part(before, after, into, place, name.lower() in PLACE_NAMES):
         return None
     plain = after in _BIN_PARTS or (not place and into)
     return BinRef(start, end, name, True, plain, place and not (vessel and " " in name))
+
+
+def _word_behind(norms: Sequence[str], end: int) -> str:
+    """The word behind a name; "in Bertha dinner time" tells when, and of no dinner."""
+    after = norms[end] if end < len(norms) else ""
+    return "today" if after in _MEALS and norms[end + 1 : end + 2] == ["time"] else after
 
 
 def _of_words(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | None:

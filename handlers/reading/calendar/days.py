@@ -51,6 +51,8 @@ def read_days(
         if out and i < out[-1].end:
             continue
         day = reader.at_word(i) or (day_before(norms, i, out[-1]) if out else None)
+        if day is None and norms[i] in SHORT and 2 < i == len(norms) - 1 and i - 1 in taken:
+            day = reader.weekday(i, i)  # "sealed the shed sat"
         if day is not None:
             out.append(placed(day, words, norms, reader.today))
     if len(out) == 2 and (day := _of_last_week(out[0], out[1], norms, reader)):

@@ -60,7 +60,7 @@ def is_of_other(message: Message, day: Day, clause: Clause) -> bool:
 
 
 def _is_filled_by_else(message: Message, day: Day, clause: Clause) -> bool:
-    """ "We baked all day Sunday": a day that something took which is neither weighed nor of a bin."""
+    """ "We baked all day Sunday": a day taken by what is neither weighed nor of a bin."""
     before = message.norms[max(0, day.start - 2) : day.start]
     whole = before[-1:] == ["all"] or before in (["all", "day"], ["whole", "of"], ["whole", "day"])
     if not whole or before[:1] in (["it"], ["them"], ["that"]):

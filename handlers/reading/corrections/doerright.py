@@ -18,6 +18,9 @@ _NOT_ME = Late(
     _LEAD + rf"(?:it was )?qmember (?:who |that |it was )*{_DID} {_THAT}(?: (?:,|\.|and))* not "
     r"(?:me|muggins)\b|"
     + _LEAD
+    + rf"it (?:was|is|'s) (?:actually )?qmember (?:who|that) {_DID} {_THAT}"
+    r"(?: (?:actually|sorry|,))*$|"
+    + _LEAD
     + rf"not (?:me|qmember) (?:, )?qmember (?:it was |that |who |it )*{_DID}(?: {_THAT})?\b|"
     + _LEAD
     + rf"qmember {_DID} {_THAT} (?:, )?i only (?:carried|held|opened|typed|wrote|watched)\b|"

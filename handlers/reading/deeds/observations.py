@@ -69,8 +69,8 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
 
 
 def _seen_on(group: Group) -> date | None:
-    """ "Flies on Sunday, so I sealed it today": the day of the clause that tells the sign, where the
-    deed beside it has its own.
+    """ "Flies on Sunday, so I sealed it today": the day of the clause that tells the sign, where
+    the deed beside it has its own.
     """
     if len(group.days) < 2:
         return None

@@ -54,7 +54,7 @@ def said_day(group: Group) -> Day | None:
 
 
 def _beside_verb(group: Group, days: list[Day]) -> list[Day]:
-    """ "I was ill yesterday so I forgot: on Monday I put ...", "flies on Sunday, I sealed it today":
+    """ "I was ill yesterday so I forgot: on Monday I put ...", "flies on Sunday, sealed it today":
     the deed has its own day, the other tells how somebody was or what was seen.
     """
     own = next((c for c in group.clauses if c.verb is group.verb), None)

@@ -107,10 +107,10 @@ FOREIGN: Mapping[str, float] = {
 """Number words of other languages, without accents."""
 FOREIGN_HALVES = words_in(
     "medio media meio meia demi demie mezzo mezza halb halbe halbes halber halben halve poł pol "
-    "aadha adha aadhi aadhe kalahati kalahating"
+    "aadha adha aadhi aadhe kalahati kalahating nusu"
 )
 """A half in other languages."""
-FOREIGN_AND = words_in("y e et ed und en i at")
+FOREIGN_AND = words_in("y e et ed und en i at na")
 """Words that join a half to the number or the unit before it ("kilo y medio", "et demi")."""
 TEENS = frozenset({"dix", "labing"})
 """Ten with a digit behind it ("dix-sept", "labing-isa")."""

@@ -47,6 +47,7 @@ _BEFORE_ONE = words_in(
 )
 _ONLY_ONE = words_in("last final first whole full")
 _OWNED = words_in("my his her our their your the its 's")
+_REST = words_in("half halves third thirds quarter quarters rest other remainder remaining both")
 _FILLED = frozenset({"full", "whole", "heaped"})
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _NUMBERED = words_in("flat house no number apartment unit room plot block door ward floor gate")
@@ -88,6 +89,8 @@ class _Reader(Measuring):
             return self.vessel_of(i)
         if not self.taken.isdisjoint(range(i, number.end)):
             return None
+        if self.norms[number.end : number.end + 1] == ["ph"] and number.value <= MOST_PH:
+            return Amount(i, number.end + 1, "ph", number.value)
         unit = self.unit(number)
         return self.area(number, unit) or self.measured(number, unit) or self.nested(number)
 
@@ -161,10 +164,9 @@ class _Reader(Measuring):
             exact = self.measured(further, self.unit(further))
             if exact is not None and not exact.vessel:
                 return exact
-        inner = self.vessel_at(at) if words[at].kind == "word" else None
-        if inner is None:
-            size = read_number(words, at)
-            inner = None if size is None else self.measured(size, self.unit(size))
+        inner = self.inner_at(at)
+        if inner is not None and self.is_part_of(number, inner):
+            return inner._replace(start=number.start, value=inner.value * number.value)
         if inner is None or not (inner.size or inner.vessel):
             return None
         if not number.fraction and not inner.size:
@@ -176,6 +178,19 @@ class _Reader(Measuring):
             vessel=True,
             size=inner.size and not number.fraction,
         )
+
+    def inner_at(self, at: int) -> Amount | None:
+        """The vessel at a word, or the amount with a number of its own."""
+        inner = self.vessel_at(at) if self.words[at].kind == "word" else None
+        size = read_number(self.words, at) if inner is None else None
+        return inner if size is None else self.measured(size, self.unit(size))
+
+    def is_part_of(self, number: Number, inner: Amount) -> bool:
+        """ "Half of 3 kg of tomatoes", where nobody says what became of the rest."""
+        if not number.fraction or number.value >= 1 or inner.size or inner.vessel:
+            return False
+        others = self.norms[: number.start] + self.norms[inner.end :]
+        return inner.quantity in ("mass", "volume") and _REST.isdisjoint(others)
 
     def after_filled(self, at: int) -> int:
         """Index behind "full" and the like ("2 full 5 L caddies")."""

@@ -15,7 +15,8 @@ _MORE: Mapping[Sign, str] = {
     "white_mould": "blanco blanca weiss weisse weisser weiße weißer snowy blanc "
     "blanche bianco bianca branco branca wit witte biala puti puting maputi maputing safed putih",
     "green_mould": "verde blueish gruner grun grune "
-    "vert verte bleu bleue azul blau blaue blauer groen groene blauw zielona berde berdeng hara hijau",
+    "vert verte bleu bleue azul blau blaue blauer groen groene blauw zielona berde "
+    "berdeng hara hijau",
     "black_mould": "negro negra dark schwarz schwarze schwarzer noir noire nero "
     "nera preto preta zwart zwarte czarna itim maitim kala hitam charcoal sooty inky",
     "other_mould": "yellowy brown brownish rosa rouge rojo roja jaune amarillo amarilla gelb gelbe "

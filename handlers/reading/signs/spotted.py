@@ -82,7 +82,24 @@ def _heard_right(norms: Sequence[str], found: list[Seen]) -> list[Seen]:
         found = [s._replace(sign="rotten") if _is_likened(norms, s) else s for s in found]
     if "good" in norms or "nice" in norms:
         found = [s for s in found if s.sign != "rotten" or not is_meant_well(norms, s)]
+    if not _TAPS.isdisjoint(norms):
+        found = [s._replace(sign="no_liquid") if _is_tap_dry(norms, s) else s for s in found]
     return found
+
+
+_TAPS = words_in("tap spigot spout")
+
+
+def _is_tap_dry(norms: Sequence[str], seen: Seen) -> bool:
+    """ "The tap on bin 3 ran dry": nothing comes, whatever lies in the bin."""
+    if seen.sign != "dry" or norms[seen.start - 1] not in _RAN:
+        return False
+    lead = norms[max(0, seen.start - 7) : seen.start]
+    return not _TAPS.isdisjoint(lead) and _APART.isdisjoint(lead)
+
+
+_RAN = words_in("ran run runs went is was 's dripped")
+_APART = words_in(", . ; : and n & it it's its")
 
 
 _DEAD = words_in("dead died dying rotting decomposing")
