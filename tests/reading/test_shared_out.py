@@ -255,6 +255,9 @@ def test_each_part_is_made_of_what_was_measured_so() -> None:
         ("half of 4 kg of spoiled plums went in bin 3", 2.0),
         ("a third of 3 kg of rice into bin 3", 1.0),
         ("goat bones, kilo na nusu, bin 3", 1.5),
+        ("1.6 kg less 300 for the dish, trifle, bin 3", 1.3),
+        ("with the pot it was 2.5 kg, pot is 900 g, soup veg, bin 3", 1.6),
+        ("2 kg of ham we never ate is in bin 3", 2.0),
     ],
 )
 def test_parts_tares_counts_and_second_thoughts(text: str, kg: float) -> None:

@@ -23,10 +23,9 @@ from handlers.reading.acts import (
     Unsure,
 )
 from handlers.reading.arrangements.passing import BY_NAME
-from handlers.reading.corrections.amended import NOT_ANOTHER
 from handlers.reading.corrections.anew import CUES as STRIKING
-from handlers.reading.corrections.rightwrong import BY_FORM as PUT_RIGHT
 from handlers.reading.deeds.flatly import FLATLY
+from handlers.reading.doubts.rightornew import right_or_new
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
 from handlers.reading.questions.doses import ON_THAT
@@ -41,7 +40,6 @@ _DONE = Late(
 )
 """A reminder's task is called done in words of its own, beside what was done."""
 _OWN_WORDS = frozenset({BY_NAME, FLATLY})
-_PUT_RIGHT = frozenset({PUT_RIGHT, NOT_ANOTHER})
 
 
 def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
@@ -75,11 +73,12 @@ def without_rivals(found: Sequence[Act], message: Message) -> list[Act]:
         and not _DONE.search(plain_text(message))
     ):
         out = [act for act in out if not _is_weak(act, Done)]
-    return [
+    left = [
         act
         for act in out
         if not (_is_said_by_another(act, out, message) or _is_put_right(act, out, message))
     ]
+    return right_or_new(left, message)
 
 
 def _is_ruled_out(act: Act, acts: Sequence[Act], message: Message) -> bool:
@@ -166,19 +165,8 @@ def _is_said_by_another(act: Act, acts: Sequence[Act], message: Message) -> bool
         case Layer() | Drain():
             struck = any(isinstance(other, Retract) for other in others)
             said = struck and message.has(_SAID) and _I_SAID.search(plain_text(message)) is not None
-            right = any(_puts_right(other, act) for other in others)
-            return said or right or _is_what_was_drained(act, others, message)
+            return said or _is_what_was_drained(act, others, message)
     return False
-
-
-def _puts_right(other: Act, act: Layer | Drain) -> bool:
-    """ "2 kg in blue, not 3": the very amount is of the record put right, and of no new one."""
-    if not isinstance(other, Amend) or _PUT_RIGHT.isdisjoint(other.rules) or other.bin != act.bin:
-        return False
-    mass = act.mass_kg if isinstance(act, Layer) else None
-    return (mass or act.volume_l) is not None and (
-        (mass, act.volume_l) == (other.mass_kg, other.volume_l)
-    )
 
 
 def _is_what_was_drained(act: Act, others: Sequence[Act], message: Message) -> bool:

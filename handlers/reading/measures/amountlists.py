@@ -18,6 +18,7 @@ from handlers.reading.measures.prices import without_prices
 from handlers.reading.measures.repeated import CUES, repeated
 from handlers.reading.measures.sharedunits import is_second_guess
 from handlers.reading.measures.singleamounts import leads_of, single_amounts
+from handlers.reading.measures.tails import LEAST_GRAMS
 from handlers.reading.measures.tare import CUES as WEIGHED_IN
 from handlers.reading.measures.tare import with_tare
 from handlers.reading.measures.vesselamounts import CUES_FULL, filled, of_size, sized
@@ -105,8 +106,8 @@ def _as_one(norms: Sequence[str], last: Amount, amount: Amount) -> Amount | None
     hedged = len(between) < amount.start - last.end and between in ([], [","])
     if hedged and last.factor != amount.factor and 0.5 <= amount.value / (last.value or 1.0) <= 2:
         return amount._replace(start=last.start)  # "a small cup, maybe 200 ml"
-    if between in _LESS and amount.value < last.value:
-        return last._replace(end=amount.end, value=last.value - amount.value, liquid_l=None)
+    if between in _LESS and (less := _in_grams(amount)) < last.value:
+        return last._replace(end=amount.end, value=last.value - less, liquid_l=None)
     smaller = amount.factor < last.factor and amount.value < last.factor
     if (
         smaller
@@ -124,6 +125,12 @@ def _as_one(norms: Sequence[str], last: Amount, amount: Amount) -> Amount | None
         middle = (last.value + amount.value) / 2
         return amount._replace(start=last.start, value=middle, vague=True)
     return None
+
+
+def _in_grams(amount: Amount) -> float:
+    """ "1.5 kg less 200 for the dish": a bare number of hundreds is of the smaller unit."""
+    bare = amount.end == amount.start + 1 and amount.factor == 1
+    return amount.value / 1000 if bare and amount.value >= LEAST_GRAMS else amount.value
 
 
 _LESS = (["minus"], ["less"], [",", "minus"], [",", "less"])

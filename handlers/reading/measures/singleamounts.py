@@ -189,7 +189,7 @@ class _Reader(Measuring):
         """ "Half of 3 kg of tomatoes", where nobody says what became of the rest."""
         if not number.fraction or number.value >= 1 or inner.size or inner.vessel:
             return False
-        others = self.norms[: number.start] + self.norms[inner.end :]
+        others = [*self.norms[: number.start], *self.norms[inner.end :]]
         return inner.quantity in ("mass", "volume") and _REST.isdisjoint(others)
 
     def after_filled(self, at: int) -> int:

@@ -56,12 +56,15 @@ def _is_weighed_in(norms: Sequence[str], gross: Amount, tare: Amount) -> bool:
 
 
 def _is_with_vessel(norms: Sequence[str], gross: Amount) -> bool:
-    """ "500 g with the cup", "1 kg gross"."""
-    for i in range(gross.end, min(gross.end + 4, len(norms))):
+    """ "500 g with the cup", "with the cup it was 500 g", "1 kg gross"."""
+    for i in (
+        *range(gross.end, min(gross.end + 4, len(norms))),
+        *range(max(0, gross.start - 6), gross.start),
+    ):
         if norms[i] == "gross":
             return True
-        if norms[i] in _INCLUDING:
-            return not _VESSELS.isdisjoint(norms[i + 1 : i + 4])
+        if norms[i] in _INCLUDING and not _VESSELS.isdisjoint(norms[i + 1 : i + 4]):
+            return True
     return False
 
 
