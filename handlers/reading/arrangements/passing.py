@@ -86,9 +86,6 @@ _TAKEN = _patterns(
     r"from|for|till|until)\b(?! (?:a|the) (?:wash|clean|rinse|swim|walk|spin))",
     r"\bANY (?:is |'s )(?:under|beneath) (?:my|our) (?:wing|roof)\b",
     r"\bqday (?:works|suits)(?: for)?(?: me| us)? for BIN",
-    r"^(?:(?:yes|yep|yeah|aye|sure|certainly|please|then|do|just|ok|qmember|,|[.!]) )*"
-    r"(?:yes|yep|yeah|aye|sure|certainly)(?: (?:please|then|do|just|ok|qmember|,|[.!]))* "
-    r"(?:bring|fetch|drop|send) (?:me |us )?BIN",
 )
 
 _REFUSED = _patterns(
@@ -121,9 +118,6 @@ _OFFERED = _patterns(
     r"going (?:spare|begging)|free to (?:a good|whoever|anyone|anybody)|"
     r"looking for (?:a |an |her |his |its )?(?:new |next |another )*(?:keeper|home|carer|host|"
     r"minder|family))",
-    r"\b(?:looking|seeking|searching|hunting)(?: for)? (?:a |an |another )?(?:new |next |good |"
-    r"foster )*(?:keeper|home|carer|host|minder|family) for BIN",
-    r"\b(?:need|want|wanted) SOMEONE to KEEP BIN",
     r"\bANY (?:is |'s )?(?:needs|needing|wants|wanting) (?:a |an )?(?:new |another |different |"
     r"foster |good )*(?:keeper|home|hoose|host|minder|family|carer|place to (?:live|stay|crash)|"
     r"somewhere to (?:live|stay|go)|SOMEONE(?= (?:to (?:KEEP)|with)|$| [^\w\s]))",
@@ -233,9 +227,23 @@ _TAKING = words_in(
     "coming comes moving moves move come stay holiday live stop lodge winter grand fine good great "
     "ok okay lovely perfect dandy bother trouble problem hassle mine ours yes count down hand love "
     "agree agreed agrees happy taking having hosting housing minding handling fostering looking "
-    "will shall can could wing roof works suits bring fetch drop send"
+    "will shall can could wing roof works suits"
 )
-CUES = _ASKING | _OFFERING | _GIVING_UP | _REFUSING | _TAKING
+_BROUGHT = _patterns(
+    r"^(?:(?:yes|yep|yeah|aye|sure|certainly|please|then|do|just|ok|qmember|,|[.!]) )*"
+    r"(?:yes|yep|yeah|aye|sure|certainly)(?: (?:please|then|do|just|ok|qmember|,|[.!]))* "
+    r"(?:bring|fetch|drop|send) (?:me |us )?BIN",
+)
+""" "Yes, Ruth, bring me the shed on Sunday"."""
+_BRINGING = words_in("bring fetch drop send")
+_SOUGHT = _patterns(
+    r"\b(?:looking|seeking|searching|hunting)(?: for)? (?:a |an |another )?(?:new |next |good |"
+    r"foster )*(?:keeper|home|carer|host|minder|family) for BIN",
+    r"\b(?:need|want|wanted) SOMEONE to KEEP BIN",
+)
+""" "Looking for a new home for the shed"."""
+_SEEKING = words_in("looking seeking searching hunting need want wanted")
+CUES = _ASKING | _OFFERING | _GIVING_UP | _REFUSING | _TAKING | _BRINGING | _SEEKING
 """Without one of these nothing is found."""
 
 
@@ -257,6 +265,8 @@ def _offered(message: Message, text: str, words: frozenset[str]) -> Offer | None
     match = None if words.isdisjoint(_OFFERING) else first_in(_OFFERED, text)
     if match is not None and _is_a_place(text, match):
         return None
+    if match is None and not words.isdisjoint(_SEEKING):
+        match = first_in(_SOUGHT, text)
     if match is None and not words.isdisjoint(_GIVING_UP) and _CALLED.search(text):
         match = first_in(_GIVEN_UP, text)
     if match is None:
@@ -271,11 +281,18 @@ def _owner(message: Message) -> str | None:
     return next((m.name for m in message.members if m.owner), None)
 
 
+_ANSWERS = (
+    (_REFUSED, _REFUSING, Decline),
+    (_TAKEN, _TAKING, Accept),
+    (_BROUGHT, _BRINGING, Accept),
+)
+
+
 def _answered(message: Message, text: str, words: frozenset[str]) -> Accept | Decline | None:
     """What is said to an offer; nothing where the first sentence asks."""
     if message.sentences[0].asked:
         return None
-    for forms, cues, kind in ((_REFUSED, _REFUSING, Decline), (_TAKEN, _TAKING, Accept)):
+    for forms, cues, kind in _ANSWERS:
         match = None if words.isdisjoint(cues) else first_in(forms, text)
         if match is not None:
             on = coming(message, refused=kind is Decline)
