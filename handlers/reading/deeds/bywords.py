@@ -31,7 +31,7 @@ LONGEST = 200
 
 def told_by_word(message: Message) -> tuple[str | None, frozenset[str]]:
     """The kind of record that a turn of phrase tells, and the kinds that it is not."""
-    words = _CUES.intersection(message.norms)
+    words = _CUES & message.said
     if words and len(message.sentences) == 1 and message.sentences[0].asked:
         return None, frozenset()
     text = ""
