@@ -35,6 +35,7 @@ from handlers.reading.doubts.doubted import doubted
 from handlers.reading.doubts.rivals import without_rivals
 from handlers.reading.doubts.unmeasured import asked_first
 from handlers.reading.doubts.untold import without_untold
+from handlers.reading.likely import if_likely, is_unlikely
 from handlers.reading.message import Message
 from handlers.reading.plaintext import is_asking
 from handlers.reading.questions.askedfigures import filled
@@ -227,22 +228,16 @@ def _supplied(
         if beyond and kind.startswith("ask "):
             continue
         if not (found or out) or likelihood >= beside:
-            out += [_doubted(act, likelihood) for act in supplied(kind, message, scores)]
+            more = supplied(kind, message, scores)
+            alone = not (found or out)
+            likely = [if_likely(act, kind, likelihood, message, alone=alone) for act in more]
+            out += [act for act in likely if act is not None]
     return out
 
 
 BESIDE_ANOTHER, IN_ONE_BREATH = 0.5, 0.7
 """Likelihoods from which an act that no rule found is believed beside another act: where there is
 a second sentence, and where there is but one."""
-PLAINLY_TOLD = 0.7
-"""Likelihood from which a record that no rule found is written down without asking."""
-
-
-def _doubted(act: Act, likelihood: float) -> Act:
-    """A record that is none too likely is asked about first."""
-    if act.act in RECORD_KINDS and likelihood < PLAINLY_TOLD:
-        return Unsure(guess=(act,), rules=("likely, but no more",))
-    return act
 
 
 def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
@@ -254,8 +249,10 @@ def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
 
 def _believed(act: Act, scores: Scores) -> bool:
     """Whether what a rule found is told: some forms say so themselves, the rest by its score."""
-    by_form = isinstance(act, Set) or not BY_FORM.isdisjoint(act.rules)
-    return by_form or _is_beyond(act, scores) or scores.may(kind_of(act))
+    if isinstance(act, Set) or not BY_FORM.isdisjoint(act.rules) or _is_beyond(act, scores):
+        return True
+    kind = kind_of(act)
+    return scores.may(kind) and not is_unlikely(act, scores.likelihood(kind))
 
 
 def _is_beyond(act: Act, scores: Scores) -> bool:

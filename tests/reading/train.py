@@ -42,8 +42,8 @@ LEAST_TOLD = 3
 
 SURE, SURE_OF_RECORD = 0.4, 0.55
 """Likelihoods from which no rule is needed."""
-MAY = 0.05
-"""Likelihood below which no rule is believed."""
+MAY, MAY_BE = 0.05, {"batch": 0.16}
+"""Likelihoods below which no rule is believed; starter that was bought ready-made is no batch."""
 
 Row = dict[str, Any]
 
@@ -104,7 +104,7 @@ def text_of(models: dict[str, tuple[float, dict[str, float]]]) -> str:
 
 def _limits(kind: str) -> tuple[float, float]:
     """The likelihoods below which no rule is believed, and from which none is needed."""
-    return MAY, SURE_OF_RECORD if kind in RECORD_KINDS else SURE
+    return MAY_BE.get(kind, MAY), SURE_OF_RECORD if kind in RECORD_KINDS else SURE
 
 
 def main() -> None:

@@ -1,0 +1,79 @@
+"""How likely an act must be that no rule found: more so, the less is said of a bin or to the bot.
+
+An act that is none too likely is left out, or asked about first.
+"""
+
+from handlers.reading.acts import Act, Layer, Unsure
+from handlers.reading.message import Message
+from handlers.reading.records import RECORD_KINDS
+from handlers.reading.words.binwords import BIN_WORDS
+from handlers.reading.words.late import Late
+from handlers.reading.words.vocabulary import words_in
+
+
+def if_likely(
+    act: Act, kind: str, likelihood: float, message: Message, *, alone: bool
+) -> Act | None:
+    """The act, or what asks about it first; None where too little speaks for it.
+
+    `alone` is an act beside which nothing else is told.
+    """
+    if kind in _OF_A_BIN:
+        if alone and likelihood < OF_NO_BIN and not _sounds_so(message):
+            return None
+    elif kind in _ANSWERS and likelihood < TO_NOBODY and not _is_to_bot(message):
+        return None
+    elif kind == "seal" and not alone and likelihood < SHUT_BESIDE:
+        return None
+    lone = alone and not message.has(_AGAIN)
+    plainly = ALONE.get(kind, PLAINLY_TOLD) if lone else PLAINLY_TOLD
+    if kind in RECORD_KINDS and likelihood < plainly:
+        return Unsure(guess=(act,), rules=("likely, but no more",))
+    return act
+
+
+def is_unlikely(act: Act, likelihood: float) -> bool:
+    """Whether what a rule took for a layer had better not be believed."""
+    weighed = isinstance(act, Layer) and (act.mass_kg is not None or act.volume_l is not None)
+    return weighed and likelihood < MAY_BE_A_LAYER
+
+
+MAY_BE_A_LAYER = 0.12
+"""Likelihood below which no rule that finds a layer is believed: most is carried, spilt and given
+away by weight."""
+PLAINLY_TOLD = 0.7
+"""Likelihood from which a record that no rule found is written down without asking."""
+ALONE = {"layer": 0.83, "observe": 0.8}
+"""The same of a record that is all that is told: most is said of food and of smells."""
+SHUT_BESIDE = 0.9
+"""Likelihood from which a bin is believed to be sealed beside something else that is told of it:
+lids are also pressed, stuck and looked under."""
+OF_NO_BIN = 0.92
+"""Likelihood from which such a record is believed at all in words without any bin: what is cooked,
+spilt, bought and seen elsewhere is told of in just such words."""
+TO_NOBODY = 0.65
+"""Likelihood from which an answer is believed that neither calls the bot nor names a bin: most that
+sound so are given to a neighbour."""
+_OF_A_BIN = frozenset({"layer", "observe"})
+_AGAIN = words_in("same again ditto")
+"""Words with which little is said, and yet a record is meant: "the yard again, same as Friday"."""
+_ANSWERS = frozenset({"decline", "done", "later", "ask bin", "ask custody", "ask starter"})
+
+
+def _sounds_so(message: Message) -> bool:
+    """Whether it names a bin or one of us, or says of something that it went in."""
+    if message.bins or message.members:
+        return True
+    return message.has(_LAYER) or _WENT_IN.search(" ".join(message.norms)) is not None
+
+
+_LAYER = BIN_WORDS | _AGAIN | words_in("layer layers")
+_WENT_IN = Late(r"\bwent in\b|\bin (?:it|they) went\b")
+
+
+def _is_to_bot(message: Message) -> bool:
+    """Whether the bot is called or answered, or something of ours is named or waits."""
+    context = message.context
+    waits = context.on_offer or context.on_reminder or context.after_bot
+    named = message.bot or message.bins or message.named or message.has(BIN_WORDS)
+    return bool(named) or waits or context.to_bot
