@@ -18,12 +18,7 @@ def if_likely(
 
     `alone` is an act beside which nothing else is told.
     """
-    if kind in _OF_A_BIN:
-        if alone and likelihood < OF_NO_BIN and not _sounds_so(message):
-            return None
-    elif kind in _ANSWERS and likelihood < TO_NOBODY and not _is_to_bot(message):
-        return None
-    elif kind == "seal" and not alone and likelihood < SHUT_BESIDE:
+    if _is_too_little(kind, likelihood, message, alone=alone):
         return None
     lone = alone and not message.has(_AGAIN)
     plainly = ALONE.get(kind, PLAINLY_TOLD) if lone else PLAINLY_TOLD
@@ -32,15 +27,32 @@ def if_likely(
     return act
 
 
-def is_unlikely(act: Act, likelihood: float) -> bool:
+def _is_too_little(kind: str, likelihood: float, message: Message, *, alone: bool) -> bool:
+    if kind in _OF_A_BIN:
+        return alone and likelihood < OF_NO_BIN and not _sounds_so(message)
+    if kind == "seal":
+        return not alone and likelihood < SHUT_BESIDE
+    return kind in _ANSWERS and likelihood < TO_NOBODY and not _is_to_bot(message)
+
+
+def is_unlikely(act: Act, likelihood: float, message: Message) -> bool:
     """Whether what a rule took for a layer had better not be believed."""
-    weighed = isinstance(act, Layer) and (act.mass_kg is not None or act.volume_l is not None)
-    return weighed and likelihood < MAY_BE_A_LAYER
+    if not isinstance(act, Layer) or (act.mass_kg is None and act.volume_l is None):
+        return False
+    if likelihood < MAY_BE_A_LAYER:
+        return True
+    return likelihood < MAY_BE_OF_NO_BIN and not (_sounds_so(message) or _is_told(message))
 
 
-MAY_BE_A_LAYER = 0.12
-"""Likelihood below which no rule that finds a layer is believed: most is carried, spilt and given
-away by weight."""
+def _is_told(message: Message) -> bool:
+    """Whether somebody is said to have put something anywhere."""
+    did = (clause.verb for clause in message.clauses if clause.sense == "did")
+    return any(use is not None and "layer" in use.verb.classes for use in did)
+
+
+MAY_BE_A_LAYER, MAY_BE_OF_NO_BIN = 0.12, 0.4
+"""Likelihoods below which no rule that finds a layer is believed, and one in words without any
+bin: most is carried, spilt and given away by weight."""
 PLAINLY_TOLD = 0.7
 """Likelihood from which a record that no rule found is written down without asking."""
 ALONE = {"layer": 0.83, "observe": 0.8}

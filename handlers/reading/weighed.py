@@ -81,12 +81,14 @@ def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
     if outright is None and not (scores.any_may() or context.in_room or context.after_bot):
         return certain(message)
     replied = _replied(message, scores)
-    answer = [act for act in replied if _believed(act, scores)] if replied else []
+    answer = [act for act in replied if _believed(act, scores, message)] if replied else []
     sure = _sure_beside(answer, message, scores)
     found: list[Act] = list(answer)
     if scores.any_may(RECORD_KINDS) and (not answer or not RECORD_KINDS.isdisjoint(sure)):
         told_of = records(message)
-        found += with_siblings([act for act in told_of if _believed(act, scores)], told_of, message)
+        found += with_siblings(
+            [act for act in told_of if _believed(act, scores, message)], told_of, message
+        )
     if not answer or any(kind.startswith("ask ") for kind in sure):
         found += _asks(answer, found, message, scores)
     if sure:
@@ -122,7 +124,7 @@ def _asks(
         return []
     answered = {kind_of(act) for act in answer}
     own = [act for act in asked if not is_aside(kind_of(act), message)]
-    return [act for act in own if _believed(act, scores) and kind_of(act) not in answered]
+    return [act for act in own if _believed(act, scores, message) and kind_of(act) not in answered]
 
 
 def _is_brief(message: Message) -> bool:
@@ -247,12 +249,12 @@ def _replied(message: Message, scores: Scores) -> tuple[Act, ...]:
     return replies(message, scores.may) if scores.any_may(REPLY_KINDS) else certain(message)
 
 
-def _believed(act: Act, scores: Scores) -> bool:
+def _believed(act: Act, scores: Scores, message: Message) -> bool:
     """Whether what a rule found is told: some forms say so themselves, the rest by its score."""
     if isinstance(act, Set) or not BY_FORM.isdisjoint(act.rules) or _is_beyond(act, scores):
         return True
     kind = kind_of(act)
-    return scores.may(kind) and not is_unlikely(act, scores.likelihood(kind))
+    return scores.may(kind) and not is_unlikely(act, scores.likelihood(kind), message)
 
 
 def _is_beyond(act: Act, scores: Scores) -> bool:

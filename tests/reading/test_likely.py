@@ -1,26 +1,58 @@
-"""Acts that no rule found: what is cooked, spilt or said to a neighbour is left alone."""
+"""Acts of which only the scores speak: what is cooked, spilt or seen elsewhere is left alone."""
 
 import pytest
 
-from handlers.reading.acts import Observe, Unsure
+from handlers.reading.acts import Layer, Seal, Unsure
 from tests.reading.context import acts
 
 
 @pytest.mark.parametrize(
     "text",
     [
-        "Used up 2 kg of quinces, jam all evening",
-        "kids went through a kilo of clementines on the ferry",
-        "two crates of hay gone, the white dusty sort. wet June",
-        "done, kettle's on",
-        "done! see you at the match",
-        "not tonight, my knees cant",
-        "is there choir on Thursday or is it the concert?",
-        "heavy that, what's in it",
-        "the rental car smells of feet",
+        "the wedding hall threw 60 kg of biryani last night, criminal",
+        "just had a litre of soup, feel human again",
+        "hotel throws 30 kg of food every night, shameful",
+        "3 cups of coffee and nothing, brain still off",
+        "done, see you at choir",
+        "is there a bus today or is it that strike thing?",
     ],
 )
 def test_words_that_name_no_bin_need_more_than_a_likeness(text: str) -> None:
     assert acts(text) == ()
 
 
+@pytest.mark.parametrize(
+    ("text", "kilos"),
+    [
+        ("Ruth got 1.4 kg, leeks and rice", 1.4),
+        ("first layer: 600 g of orange peel", 0.6),
+        ("1.1 kg of pasta went in", 1.1),
+    ],
+)
+def test_one_of_us_a_layer_or_that_it_went_in_is_enough(text: str, kilos: float) -> None:
+    (layer,) = acts(text)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == kilos
+
+
+def test_what_goes_in_somewhere_is_asked_about_in_a_room() -> None:
+    (asked,) = acts("mine went in, 1.3 kg", in_room=True)
+    assert isinstance(asked, Unsure)
+
+
+def test_a_lid_beside_a_layer_seals_nothing() -> None:
+    told = acts("bin 3: 550 g of cauliflower leaves. lid barely shuts")
+    assert [type(act) for act in told] == [Layer]
+    told = acts("bin 3: 550 g of cauliflower leaves, and I've sealed it")
+    assert any(isinstance(act, Seal) for act in told)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "spread 12 kg of lawn seed over the yard",
+        "Bought a kilo of ready-made bran off the man at the market",
+    ],
+)
+def test_a_rule_alone_is_not_believed_of_what_is_carried_or_bought(text: str) -> None:
+    assert not [act for act in acts(text, bins=("yard",)) if act.act in ("layer", "batch")]

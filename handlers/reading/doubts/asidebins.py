@@ -201,6 +201,9 @@ BESIDE_BINS: dict[str, Late] = {
     ),
     "ask trouble": Late(
         rf"{_RHETORICAL.source}|{_GROWN_ELSEWHERE}|"
+        r"\b(?:bad|wrong|ok|okay|normal|weird|odd) (?:that|if|when) (?:i|we|he|she|my \w+) "
+        r"(?:\w+ )?(?:ate|eat|drank|drink|slept|sleep|cried|cry|laughed|laugh|like|liked|love|"
+        r"loved|want|miss)\b|"
         r"\b(?:do|did|does|are|is|will|would) (?:you|they|he|she|we|i|"
         r"qmember) (?:all )?(?:fly|flying)\b"
     ),

@@ -10,7 +10,9 @@ from handlers.reading.doubts.asidebins import (
     OF_DAYS,
 )
 from handlers.reading.doubts.asidewords import OF_ELSE
+from handlers.reading.doubts.brews import is_of_culture
 from handlers.reading.doubts.jests import is_joke
+from handlers.reading.doubts.toperson import is_to_a_person
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
 from handlers.reading.words.late import Late
@@ -77,12 +79,14 @@ def is_aside(kind: str, message: Message) -> bool:
         return elsewhere or (not message.bot and _is_beside_bins(kind, message))
     if message.bot and kind == "retract":
         return False
+    if kind == "ask trouble" and is_of_culture(message):
+        return True
     joke = kind.startswith("ask ") and is_joke(message)
     if joke or (kind in OF_DAYS and _is_of_council(message)) or _is_beside_bins(kind, message):
         return True
     if named:
         return False
-    if _is_elsewhere(kind, message):
+    if _is_elsewhere(kind, message) or is_to_a_person(kind, message):
         return True
     if kind == "decline" and _SIGHED.issuperset(message.said):
         return True

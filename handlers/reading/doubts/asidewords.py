@@ -76,6 +76,8 @@ OF_ELSE: dict[str, Late] = {
         rf"\b(?:cousins|kids|guests|boys|girls|dogs?|cats?) can (?:come|stay)\b"
     ),
     "decline": Late(
+        r"\bturn to (?:(?:do|clean|sweep|mop|hoover|wash) the (?!qbin|bins?\b|buckets?\b|pails?\b)|"
+        r"cook|drive|babysit|referee|host (?:the )?(?:dinner|lunch|quiz|game))|"
         r"^(?:(?:and|yes|well|,) )*(?:(?:so|neither|nor) )?(?:do|am|did|have|had|does|is) (?:i|we|"
         r"she|he|"
         r"they)$|[.,!] and so (?:do|am|did|have) i$|\byou know who you are\b|"
@@ -129,6 +131,8 @@ OF_ELSE: dict[str, Late] = {
         r"morning))\b"
     ),
     "offer": Late(
+        r"\b(?:hand|handing|handed|pass|passing|passed|giving|leaving) (?:over )?(?:the|my|our) "
+        r"(?:class|team|choir|course|shop|business|club|band|keys?|phone|microphone|mic|baton|salt)\b|"
         rf"\btake (?:over|charge of) {_THING}|\b(?:like|want|have|take) (?:my|the|a) "
         r"(?:desk|cot|bed|sofa|chair|table|car|bike|lift|minutes|seat|ticket|tickets|couch|lamp|"
         r"fridge|piano|tent|pram|mattress|wardrobe|telly|dog|cat|kids|class|choir)\b"

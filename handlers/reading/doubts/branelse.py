@@ -22,9 +22,10 @@ BRAN_ELSE = Late(
 _COURSE = (
     r"\b(?:for|as) (?:a |the |my |our )?starters?\b(?: ,| :)? (?:i|we|they|she|he|there|qmember) "
     r"(?:had|have|did|made|ate|got|ordered)\b|"
-    r"\bstarters? (?:\w+ ){0,6}(?:was|were|is|are|will be) (?:\w+ )?(?:soup|prawns?|salad|tomato|"
-    r"tomatoes|pepper|peppers|onion|onions|bruschetta|pate|melon|mushrooms?|calamari|samosas?|"
+    r"\bstarters? (?:\w+ ){0,6}(?:was|were|is|are|will be) (?:\w+ ){0,3}(?:soup|prawns?|salad|"
+    r"tomato|tomatoes|pepper|peppers|onion|onions|bruschetta|pate|melon|mushrooms?|calamari|samosas?|"
     r"pakoras?|dumplings|garlic bread|olives|scallops|oysters|salmon|chaat|hummus)\b|"
+    r"\b(?:courses|dishes|plates|menu|dessert|pudding)\b.{0,40}\bthe starter\b|"
     r"\bstarters? ,? (?:and )?mains?\b|\b(?:mains?|puddings?|desserts?) and starters?\b|"
     r"\b(?:prawn|soup|salad|cold|hot|veg|vegetarian) starters?\b|"
     r"\bstarter (?:motor|home|pistol|course|plug|cable)s?\b|"

@@ -1,5 +1,6 @@
 """Drinks, pickles and plant feeds in the making: "ginger beer fizzing in the shed"."""
 
+from handlers.reading.doubts.asidebins import OF_CRAFT
 from handlers.reading.message import Message
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
@@ -11,6 +12,10 @@ _BREWS = (
 _BATTERS = (
     "batter dough idli dosa injera appam pickle pickles gherkins cucumbers cabbage olives herring "
     "yoghurt yogurt curd kvass tepache tempeh miso kvas buttermilk"
+)
+CULTURES = words_in(
+    "kimchi sauerkraut kraut kombucha koji kefir scoby brie camembert stilton cheddar cheese miso "
+    "tempeh mead brine kvass tepache yoghurt yogurt sourdough bug vinegar natto salami"
 )
 CUES = words_in(f"{_BREWS} {_BATTERS} salt")
 """Words without one of which nothing is taken for a brew."""
@@ -55,6 +60,25 @@ _OF_THE_BIN = words_in(
     "threw scraped added fed emptied leaves peel"
 )
 """Words of scraps and of a bin's own signs, beside which a brew is but what it smells of."""
+
+
+def is_of_culture(message: Message) -> bool:
+    """ "Koji is fluffy white", "opened the kimchi, it hissed": what else ferments and grows."""
+    if message.bins or message.bot or not message.has(CULTURES) or message.has(_OUT_OR_OURS):
+        return False
+    norms = message.norms
+    return any(
+        norm in CULTURES and _LIKE.isdisjoint(norms[max(0, i - 2) : i])
+        for i, norm in enumerate(norms)
+    )
+
+
+_OUT_OR_OURS = (
+    (_THROWN_OUT - words_in("bin bucket"))
+    | OF_CRAFT
+    | words_in("into put layer smell smells smelling whiff")
+)
+_LIKE = words_in("like as than")
 
 
 def is_brew(message: Message) -> bool:

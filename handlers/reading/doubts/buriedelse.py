@@ -39,7 +39,8 @@ BURIED = else_of(
     r"\bdug (?:in )?(?:(?:the|a|an|some|my|our|new|two|three|four|six|\d+|gate|fence|first|"
     r"last|"
     r"old) )*(?:posts?|poles?|potatoes|spuds|sweetcorn|bulbs|leeks|onions|strawberry|"
-    r"strawberries|raspberries|manure|muck|foundations?|post holes?|postholes?|"
+    r"strawberries|raspberries|manure|muck|foundations?|drains?|ditch(?:es)?|wells?|ponds?|"
+    r"channels?|soakaways?|post holes?|postholes?|"
     r"holes? for the)\b|"
     r"\b(?:bulbs|tulips|daffs|daffodils|potatoes|spuds|garlic|leeks|onions|beans|trees?|roses|"
     r"saplings?|seedlings|shrubs?|posts?|poles?|grandpa|grandma|granny|nan|grandad|uncle|"
@@ -77,6 +78,7 @@ BURIED = else_of(
     "homework admin peas sea alive guinea bunny canary kitten mam nan brother sister friend "
     "neighbour neighbor colleague pony where chicken hen gerbil cat dog crowns bulbs leeks "
     "seedlings cloves tubers "
+    "drain drains ditch ditches well wells pond ponds channel channels soakaway soakaways "
     "saplings compost manure for died dead dug ground under years",
     r"\b(?:bur(?:y|ied)|dug|went in|under)\b|\b(?:contents|ferment|bin|bucket)\b",
 )

@@ -32,7 +32,7 @@ DRAINED = else_of(
     "abscess knee cyst blister landlord landlady darts painted repainted doctor vet nurse "
     "surgeon urn heater radiators dehumidifier gearbox",
     r"\b(?:qbin|street|road|bathroom|kitchen|shower|sink|bath|main|outside|storm|yard|garden|"
-    r"shed|garage|cellar|basement|patio|courtyard) drains?(?: 's)? "
+    r"shed|garage|cellar|basement|patio|courtyard|terrace|balcony|roof|laundry) drains?(?: 's)? "
     r"(?:(?:is|'s|was|got|has|are|been|all|keeps) )*(?:blocked|clogged|"
     r"backed up|overflowing|backing up|bunged up|unblocked)\b.*|"
     r"^(?!.*\bqbin\b).*\b(?:absolutely|totally|completely|utterly|emotionally|mentally|"
@@ -68,6 +68,13 @@ DRAINED = else_of(
     r"^.*\btap (?:\S+ ){0,4}(?:drips|dripping|leaks|leaking)\b.*"
     r"\b(?:an hour|a minute|plumber|washer)\b.*$|"
     r"\bdrained (?:the |my |our )?washing machine\b.*|"
+    r"\b(?:drained|emptied|checked|tapped) (?:(?:the|my|me|our|own|all|both|of|last) )*"
+    r"(?:sap|maple|birch|syrup|rain|mop|ice|champagne|toilet|nappy|potty|milking) "
+    r"(?:qbin|buckets?|pails?|tubs?|butts?)\b|"
+    r"^(?=.*\b(?:plumber|radiator|boiler|pipes?|gutter)\b)"
+    r"(?=.*\b(?:leak\w*|drip\w*|burst|flood\w*|cracked)\b)"
+    r"(?!.*\b(?:leachate|juice|liquor|bran|scraps|bokashi)\b)"
+    r"(?!.*\b(?:drain\w*|emptied|out of|full from) (?:(?:the|off|our|my) )*qbin\b).*$|"
     r"^(?!.*\bqbin\b)(?:(?:oh|so|and|ugh|,) )*(?:the|my|our) (?:washing machine|dishwasher|"
     r"tumble dryer|boiler|radiator|van|mower|engine|boat)\b.{0,40}\b(?:drained|emptied) it\b.*|"
     r"\bwatered (?:the|my|our|all the) (?!qbin)(?!.*\bwith (?:it|that|this|them|the|"
@@ -114,7 +121,8 @@ DRAINED = else_of(
     "buffalo bled park road pitch lane street "
     "playground bitter stout lager mild drips dripping leaks leaking choir guests crowd "
     "congregation band club party regulars storm rain rains flood floods thaw flooded "
-    "flooding awash watered",
+    "flooding awash watered rain mop ice champagne toilet nappy potty milking birch plumber boiler "
+    "pipe gutter",
     r"\b(?:drain|drew|drawn|siphon|syphon|poured|tap\b)|"
     r"\b(?:from|off|out of) (?:the |our )?qbin\b(?! (?:roof|gutter|engine|heater|boiler|"
     r"window))",

@@ -20,6 +20,7 @@ CUES = words_in(
     "supper barbecue bbq picnic raffle meeting neighbour neighbours neighbor neighbors guest "
     "crumble pie pies jam chutney soup stew cider marmalade baking cake cakes smoothie smoothies "
     "juicing breakfast salad curry foodbank bank langar shelter appeal hamper hampers jumble "
+    "keeping saving freezing holding "
     "guests foil cloth water aside side"
 )
 """Words without one of which nothing is taken for kept."""
@@ -54,8 +55,12 @@ _ALMS = (
     r"\bfor the (?:food ?bank|langar|shelter|appeal|hampers?)\b"
     r"(?!.*\b(?:went|goes|gone|put|rejected|refused)\b)"
 )
+_SAVED = (
+    r"\b(?:am|are|'m|'re|im|been|still) (?:keeping|saving|freezing|holding)\b.{1,80}"
+    r"\bfor (?:the |our )?qbin\b"
+)
 _KEPT = Late(
-    rf"{_ALMS}|"
+    rf"{_ALMS}|{_SAVED}|"
     r"\b(?:left|leaving|dropped|put)\b.{0,60}\bfor (?:\w+ 's|the|my|your|our|her|his) (?:\w+ )?"
     r"(?:crumble|pies?|jam|chutney|soup|stew|cider|marmalade|baking|cakes?|smoothies?|juicing|"
     r"breakfast|"
@@ -100,7 +105,7 @@ def is_kept(message: Message) -> bool:
 
 
 _SURELY = Late(
-    rf"{_ALMS}|"
+    rf"{_ALMS}|{_SAVED}|"
     r"\b(?:hung|hanging|put by|stashed|defrosting|(?:on|with|kg|kilos|bags) ice)\b"
 )
 

@@ -15,6 +15,7 @@ _LONG_AGO = (
         "nipper "
         "bairn bride student apprentice little wee small young younger school army navy teens "
         "years "
+        "springs summers autumns falls winters seasons harvests christmases easters monsoons "
         "year war strike rationing famine siege winter summer autumn spring twenties thirties "
         "forties "
         "fifties sixties seventies eighties nineties grandmother grandfather grandma grandpa "
@@ -39,6 +40,9 @@ _CHILD = (
     r"younger|growing up|at school|in the army|in the navy|(?:in )?(?:our|my) (?:teens|twenties)|"
     r"six|seven|eight|nine|ten|eleven|twelve)\b"
 )
+_SEASONS = (
+    r"(?:springs|summers|autumns|falls|winters|seasons|harvests|christmases|easters|monsoons)"
+)
 _THEN = Late(
     rf"\bwhen (?:i|we|he|she|they|{_KIN}) (?:was|were) {_CHILD}|"
     rf"\b(?:as an? (?:boy|girl|kid|child|lad|lass|student|apprentice)|growing up|"
@@ -48,8 +52,9 @@ _THEN = Late(
     rf"\b(?:in|back in|of) those days\b|\bback then\b|"
     rf"[.,;!] years (?:ago|back) ,? ?(?:we|i|they|he|she|people|somebody|someone|{_KIN})\b|"
     rf"\b(?:in|during) the (?:twent|thirt|fort|fift|sixt|sevent|eight|ninet)ies\b|"
-    rf"\b(?:many|some|\d+|two|three|four|five|six|ten|twenty|thirty|forty|fifty) years (?:ago|"
-    rf"back)\b|"
+    rf"\b(?:many|some|\d+|two|three|four|five|six|ten|twenty|thirty|forty|fifty|few|couple of) "
+    rf"(?:years|{_SEASONS}) (?:ago|back)\b|"
+    rf"\b(?:spring|summer|autumn|fall|winter|christmas|easter|night|day) years (?:ago|back)\b|"
     rf"\b(?:the|that) (?:year|winter|summer|autumn|spring) (?:of the|of 19\d\d|we had|my|when "
     rf"(?:the|my))\b|"
     rf"\b(?:during|in) the (?:war|strike|rationing|bin strike|famine|siege)\b|"
@@ -197,7 +202,7 @@ _YEAR_AGO = Late(
     r"^(?:(?:well|so|and|ha|haha|remember|,) )*(?:last (?:year|spring|summer|autumn|winter)|"
     r"the (?:year|summer|winter) before(?: last)?|"
     r"(?:(?:an?|one|two|three|four|five|six|ten|twenty|some|many|a few|a couple of|\d+) )?"
-    r"years? (?:ago|back)) ,? ?"
+    rf"(?:years?|{_SEASONS}) (?:ago|back)) ,? ?"
     r"(?:(?:at|in|for) (?:the |a |our )?(?:\w+ ){1,3}?)?"
     rf"(?:we|i|they|somebody|someone|everyone|he|she|people|"
     rf"{_KIN})\b(?! (?:have|had) (?:just|now))"

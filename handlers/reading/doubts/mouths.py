@@ -41,7 +41,7 @@ _EATER = Late(
 )
 """Another mouth beside a bin's name, which is its own, where it is fed, or that of a full bin."""
 _FED = Late(
-    rf"\b(?:to|for|fed|gave|given) {_MOUTH}{_NO_DISH}|"
+    rf"\b(?:to|for|fed|gave|given) {_MOUTH}{_NO_DISH}|\bbird (?:table|feeder|bath)s?\b|"
     rf"\b{_MOUTH} (?:got|had|have had|ate|finished|demolished|polished off|scoffed)\b"
 )
 _SHARED = words_in(
@@ -63,9 +63,25 @@ def _is_served(message: Message) -> bool:
     return _SERVED.search(" ".join(message.norms)) is not None
 
 
+_FELT = words_in(
+    "sleepy tired yawning awake asleep shaking shaky thirsty hungry freezing wired buzzing human "
+    "jittery wrecked knackered groggy zombie drowsy"
+)
+_CUPS = Late(
+    r"\b(?:coffees?|kopi|teas?|teh|chai|espressos?|water|milk|soup|broth|beers?|juice|kombucha)\b"
+)
+
+
+def _is_drunk(message: Message) -> bool:
+    """ "Two mugs of coffee and still yawning": how somebody feels behind a drink."""
+    if message.bins or message.named or not message.has(_FELT):
+        return False
+    return _CUPS.search(plain_text(message)) is not None
+
+
 def is_eaten(message: Message) -> bool:
     """Whether the words say that another mouth had it, and no bin."""
-    if _is_served(message) or _beside_bin(message) or _had_elsewhere(message):
+    if _is_served(message) or _is_drunk(message) or _beside_bin(message) or _had_elsewhere(message):
         return True
     return message.has(_EATING) and _is_polished_off(message)
 
@@ -128,7 +144,7 @@ _AT_TABLE = words_in(
     "birds worms mice rats neighbours neighbors street kids children lads team crew guests whole",
     "lie vet doctor slimming ramadan weigh gone",
 )
-CUES = _CUES | _AT_TABLE | _TO_TABLE | _EATING
+CUES = _CUES | _AT_TABLE | _TO_TABLE | _EATING | _FELT
 _HAD = Late(
     rf"\b(?:fed|gave|feeding|giving) {_OWNER}?(?:{_BEASTS}|{_PEOPLE})\b|"
     rf"\b{_OWNER}?{_BEASTS} (?:got|had|ate|have had|finished)\b|"

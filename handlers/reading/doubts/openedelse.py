@@ -4,6 +4,7 @@ from handlers.reading.doubts.elsewords import BEASTS, GOODS, Else, else_of
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
+_CULTURE = r"(?:kombucha|kefir|ginger bug|sourdough|scoby|mead|cider|yogh?urt|koji|miso|tempeh)"
 OPENED = else_of(
     "opened(?: up)?|started(?: up)?|lit|fired up|starting|opening",
     "stove stoves oven engine mower car van fire fires window windows door doors curtains tin "
@@ -40,10 +41,16 @@ OPENED = else_of(
     rf"\bnew (?:\w+ )?(?:{GOODS.replace(' ', '|')})\b|"
     r"\bnew (?:stove|oven|car|van|job|phone|boiler|kiln|cafe|pub|shop|teacher|"
     r"neighbours?|"
-    r"sofa|telly|bike)\b|"
+    r"sofa|telly|bike)\b(?: (?:has |just )?opened\b.*)?|"
     r"\b(?:they|he|she|the band|qmember) opened (?:up )?with (?:(?:a|an|the|their|one) )?"
     r"(?!.*\b(?:kilos?|kg|g|grams|lbs?|pounds?|peel\w*|scraps|layer|bread|rice|"
     r"qbin(?! (?:solo|kit|roll)))\b)\w+.*|"
+    r"\b(?:new )?(?:shop|store|cafe|restaurant|pub|bakery|market|library|school|gym) (?:has )?"
+    r"(?:just )?opened\b.*|"
+    r"\b(?:started|began|opened)(?: on)? (?:the |our )?qbin\b.*"
+    r"\b(?:foundations?|slab|joists?|rafters|footings?|scaffolding|roofers?|builders?)\b.*|"
+    rf"\b{_CULTURE} (?:\S+ ){{0,8}}started\b.*|"
+    rf"\bstarted (?:(?:a|an|another|the|new|my|our|some|batch|of|\d+|second) )*{_CULTURE}\b.*|"
     r"\bopened for (?:the|a) (?:band|show|act|headliners?)\b|"
     r"\b(?:got|have|has|had|ve|'ve|is|'s|are|found|giving away|selling) (?:(?:an?|another|two|"
     r"three|four|some|\d+|this|these|few) )*(?:(?!qbin\b)[\w-]+ )?(?:spare|extra|surplus|"
@@ -56,7 +63,10 @@ OPENED = else_of(
     "braai barbecue bbq smoker firepit pit brazier planter pizza butt burn burnt "
     "burned burning batteries clothes glass nappies bottles cans tins litter poo ash "
     "toys lego grit salt rubble laundry shoes balls umbrellas cables stamps with band "
-    "spare extra surplus unused empty clean old",
+    "kombucha kefir bug sourdough scoby mead cider yoghurt yogurt koji miso tempeh "
+    "spare extra surplus unused empty clean old store bakery market "
+    "foundation foundations slab joist joists rafters footing footings scaffolding roofer roofers "
+    "builder builders",
     r"\b(?:bins?|buckets?|tubs?|pails?|drums?|barrels?|litres?|liters?|l|gallons?|ferment)\b|"
     r"\b(?:new|called|named|christened) qbin\b",
 )

@@ -32,6 +32,10 @@ SEALED = else_of(
     r"\b(?:closed|shut|drew) (?:the |a |my |our |all |both )*(?:curtains?|blinds?|shutters?|"
     r"laptop|"
     r"umbrella|books?|hatch|parasol)\b[^.;!?]*|"
+    r"\bqbin (?:\w+ )?(?:closed|shut|slammed|locked) (?:the|her|his|my|our|their|that) (?:\w+ )?"
+    r"(?:doors?|gates?|windows?|shop|account|books?)\b[^.;!?]*|"
+    r"\b(?:closed|shut|locked)(?: up)? (?:the )?qbin (?:up )?(?:for|until|till) (?:the )?(?:season|"
+    r"summer|winter|holidays?)\b.*\bkeys?\b.*|"
     r"\blips (?:are |is )?sealed\b|\bsealed off by\b(?: the)?(?: police)?(?: tape)?|"
     r"\b(?:closed|shut)\b.{0,25}\b(?:chippy|takeaway|takeout|pizza|eating out|sandwiches)\b|"
     r"\b(?:closed|shut) for (?:the |a )?(?:\w+ )?(?:resurfacing|tarmac|gritting|refit|rewiring|"
@@ -57,6 +61,6 @@ SEALED = else_of(
     "books hatch parasol "
     "wedding funeral decorating maintenance filming birthday party mouth eyes account shop "
     "bathroom felt bitumen silicone mortar grease resin tar epoxy sealant kiss beeswax oil "
-    "vacuum",
+    "vacuum door doors gate gates key keys",
     r"\b(?:seal|shut|clos|lid|tape)",
 )

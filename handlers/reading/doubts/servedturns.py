@@ -49,6 +49,11 @@ SERVED: tuple[tuple[str, str], ...] = (
         rf"already|"
         rf" as we| ready| and|$)|brining|marinating)\b{ENDS}",
     ),
+    (  # laid in salt, smoke or a sauce
+        "marinade marinaded marinated marinating brined salted pickled soaked smoked rendered",
+        rf"{_NOT_IN}.*\b(?:marinad\w+|marinat\w+|brined|salted|pickled|soaked|smoked|rendered) "
+        rf"(?:about |another |the )?{AMOUNT}\b.*",
+    ),
     (  # in somebody's freezer, on a table
         "freezer fridge larder cupboard table stall",
         rf"{_NOT_IN}(?:(?:the|our|my) )?(?!(?:the|our|my)\b)\w+ (?:'s )?(?:chest |harvest |cake )?"

@@ -10,7 +10,7 @@ CUES = words_in(
     "peeling chopping basket rucksack backpack handlebars pannier panniers trailer gate door "
     "padlocked locked would please pls when anybody somebody someone anyone bagged boxed weighed "
     "for waiting offload shift rid home list pop throw tip chuck drop stick bung sling lob "
-    "scrape add"
+    "scrape add will going gonna planning"
 )
 _TO_PUT = r"(?:pop|throw|tip|chuck|drop|stick|bung|sling|lob|scrape|shove|add|put)"
 _UNDER_WAY = Late(
@@ -56,6 +56,8 @@ def is_under_way(message: Message) -> bool:
     """Whether scraps are only carried, kept ready or commended to others, none yet put in."""
     if not message.has(CUES):
         return False
+    if message.has(_WILL) and _is_for_later(message):
+        return True
     text = named_text(message)
     if any(t.search(text) for t in (_REQUEST, _TURNED_BACK, _LEFT_BESIDE)):
         return True
@@ -63,6 +65,29 @@ def is_under_way(message: Message) -> bool:
     return going and not _is_put_in(message)
 
 
+_WILL = words_in("will going gonna planning")
+_TO_FEED = words_in("feed give do top fill get have treat")
+
+
+def _is_for_later(message: Message) -> bool:
+    """ "I'll feed the shed tomorrow, there's 2 kg of stalks in the fridge": what waits for a bin
+    that is to be fed.
+    """
+    measured = message.measured()
+    if not measured or len(message.bins) != 1 or message.bins[0].start > measured[0].start:
+        return False
+    (ref,) = message.bins
+    planned = message.has_in(_WILL, 0, ref.start) and message.has_in(_TO_FEED, 0, ref.start)
+    behind = message.norms[ref.end :]
+    if not planned or behind[0] in _FED or behind[-1] == "in" or not _PUT_IN.isdisjoint(behind):
+        return False
+    clause = message.clause_at(measured[0].start)
+    undated = clause is None or all(day.start < clause.start for day in message.days)
+    return undated and not _is_put_in(message)
+
+
+_PUT_IN = words_in("went into inside layered done already just")
+_FED = words_in("got gets had has took ate :")
 _CARRIED = frozenset({"have", "get", "go", "come", "do", "take", "bring", "carry"})
 
 

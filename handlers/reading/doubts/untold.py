@@ -36,7 +36,8 @@ from handlers.reading.doubts import (
 )
 from handlers.reading.doubts.askedof import without_asked_of
 from handlers.reading.doubts.awaited import is_awaited
-from handlers.reading.doubts.brews import is_brew
+from handlers.reading.doubts.besidebins import without_beside
+from handlers.reading.doubts.brews import is_brew, is_of_culture
 from handlers.reading.doubts.examples import is_example, is_for_sale
 from handlers.reading.doubts.guessed import without_guessed
 from handlers.reading.doubts.jests import is_jest
@@ -111,6 +112,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str], frozenset[st
     (is_put_on, frozenset({"drain", "done"}), spoons.CUES | spoons.HANDFULS),
     (is_only_a_difference, frozenset({"layer", "drain", "batch", "stock"}), differences.CUES),
     (is_brew, frozenset({"layer", "drain", "observe", "batch"}), brews.CUES),
+    (is_of_culture, frozenset({"observe"}), brews.CULTURES),
     (is_awaited, frozenset({"seal", "drain", "bury"}), awaited.CUES),
     (is_hush, frozenset({"seal"}), HUSHED),
     (is_sealed_before, frozenset({"seal"}), BEFORE),
@@ -145,6 +147,7 @@ def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
         return list(acts)
     acts = without_asked_of(without_spoilage(acts, message), message)
     acts = without_guessed(without_not_put(acts, message), message)
+    acts = without_beside(acts, message)
     left = {_kind(act) for act in acts}
     for row in sorted(_ROWS.heard(message.said)):
         is_such, kinds, _ = _TAKEN_BACK[row]

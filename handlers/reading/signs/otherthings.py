@@ -32,7 +32,8 @@ _THINGS = words_in(
     "whining vaccinated wormer fireside hearth mealybug mealybugs repot repotted petals blossom "
     "regatta rolled "
     "physio putty plasticine chippy mower "
-    "hotel wedding funeral birthday scenery forecast"
+    "hotel wedding funeral birthday scenery forecast crop crops bale bales seedlings barley "
+    "vineyard orchard"
 )
 _UNREAL = words_in("dream dreamed dreamt dreaming nightmare nightmares movie novel")
 _OF_BIN = words_in(
