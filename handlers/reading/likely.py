@@ -32,7 +32,8 @@ def _is_too_little(kind: str, likelihood: float, message: Message, *, alone: boo
         return alone and likelihood < OF_NO_BIN and not _sounds_so(message)
     if kind == "seal":
         return not alone and likelihood < SHUT_BESIDE
-    return kind in _ANSWERS and likelihood < TO_NOBODY and not _is_to_bot(message)
+    answers = kind in _ANSWERS or (kind == "ask trouble" and not message.signs)
+    return answers and likelihood < TO_NOBODY and not _is_to_bot(message)
 
 
 def is_unlikely(act: Act, likelihood: float, message: Message) -> bool:

@@ -30,6 +30,7 @@ def is_other(kind: str, group: Group) -> bool:
         return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
     if kind == "drain":
         no_liquid = _is_only_of_scraps(group) or _goes_into_bin(group) or _is_yield(group)
+        no_liquid = no_liquid or _is_nothing_drawn(group)
         return no_liquid or _is_only_numbered(group) or is_only_set_under(group.message)
     if kind in ("batch", "stock"):
         message = group.message
@@ -60,6 +61,8 @@ def _is_only_asked(group: Group) -> bool:
 def _is_bidden(group: Group) -> bool:
     """ "It's full, seal it?", "bury it tonight Zoe": somebody is to do it, and nothing is done."""
     message = group.message
+    if group.norms[:1] == ["lets"] or group.norms[:2] in (["let", "'s"], ["let", "us"]):
+        return True
     if group.verb is None or group.sense != "order" or group.measured():
         return False
     asked = any(one.asked and one.start <= group.start < one.end for one in message.sentences)
@@ -99,6 +102,24 @@ def _is_only_of_scraps(group: Group) -> bool:
     return loose and all(
         (a.quantity == "mass" or a.vessel) and not is_drawn(message, a) for a in measured
     )
+
+
+def _is_nothing_drawn(group: Group) -> bool:
+    """ "Noise from the terrace till two": no liquid, no volume, and no word of draining."""
+    message = group.message
+    if "from" not in message.said or message.liquid() or message.has(_DRAWING):
+        return False
+    if any(a.quantity != "mass" or a.liquid_l is not None for a in message.amounts):
+        return False
+    return all(
+        clause.verb is None or "drain" not in clause.verb.verb.classes for clause in message.clauses
+    )
+
+
+_DRAWING = words_in(
+    "off out tap tapped spigot drip drips dripped cup cups jug jar bottle nothing nowt dry emptied "
+    "empty tray litre litres ml pint"
+)
 
 
 def _is_only_numbered(group: Group) -> bool:
@@ -141,9 +162,9 @@ _OUT_OF = words_in("from off out drained")
 
 
 def _is_of_solid(group: Group, amount: Amount) -> bool:
-    """ "Two litres of blackberries off the hedge"."""
+    """ "Two litres of blackberries off the hedge", "2 kg of potatoes from the shed"."""
     at = amount.end + 1
-    led = amount.quantity == "volume" and group.message.norms[amount.end : at] == ["of"]
+    led = group.message.norms[amount.end : at] == ["of"]
     return led and any(at <= item.start <= at + 1 for item in group.solids())
 
 

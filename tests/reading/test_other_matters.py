@@ -47,10 +47,31 @@ BESIDE = [
     "it's freezing cold by the lane bin",
     "lawn's dry near bin 3",
 ]
+FROM_THERE = [
+    "drew 2 litres of water from the shed tap for the dog",
+    "fetched 3 litres of diesel from the shed",
+    "took 2 kg of potatoes from the shed for tea",
+    "noise from the terrace till 2 am",
+    "pinched 1 kg of plums off Doris's tree",
+    "raccoon dragged 2 kg of chicken into the shed",
+    "kids threw 2 kg of tomatoes at the shed",
+    "once bin 3 is sealed it waits two weeks",
+    "let's seal Doris on Sunday",
+]
+NAMESAKES = [
+    "Doris gave me 2 kg of figs",
+    "fed Doris at the hospital, she managed half a yoghurt",
+    "Doris is warm enough in that coat",
+    "Doris has black spots on her roses",
+    "Doris's ceiling is mouldy",
+    "Doris's fridge smells rotten",
+]
 PEOPLE = ["handing the class over to Ines from Monday", "not my turn to do the stairs"]
 
 
-@pytest.mark.parametrize("text", [*PLANS, *MEMORIES, *HOUSE, *KITCHEN, *BESIDE, *PEOPLE])
+@pytest.mark.parametrize(
+    "text", [*PLANS, *MEMORIES, *HOUSE, *KITCHEN, *BESIDE, *FROM_THERE, *NAMESAKES, *PEOPLE]
+)
 def test_what_is_of_another_matter_is_left_alone(text: str) -> None:
     assert acts(text, bins=BINS) == ()
 
@@ -80,6 +101,19 @@ def test_what_is_of_another_matter_is_left_alone(text: str) -> None:
         ("what a stink by bin 3, rotten eggs", "observe"),
         ("drained bin 3 near the pond, 200 ml", "drain"),
         ("sealed Doris and put it behind the shed bin", "seal"),
+        ("took 2 litres from the shed", "drain"),
+        ("drew 1 litre of brown water from bin 3", "drain"),
+        ("Doris gave me 300 ml today", "drain"),
+        ("from the terrace 200 ml", "drain"),
+        ("Doris's lid is mouldy, green", "observe"),
+        ("the shed bin's wall is mouldy, white", "observe"),
+        ("Doris is warm, 34 degrees", "observe"),
+        ("gave Doris 2 kg of figs from the tree", "layer"),
+        ("2 kg of windfalls off the tree into Doris", "layer"),
+        ("kids threw 2 kg of tomatoes in the shed", "layer"),
+        ("2 kg from the school canteen into the shed", "layer"),
+        ("sealed Doris, let's see in two weeks", "seal"),
+        ("Doris is in the ground by her roses", "bury"),
         ("2 cups of starter left in the tub", "stock"),
     ],
 )

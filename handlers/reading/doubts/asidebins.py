@@ -63,6 +63,11 @@ _FOR_MOUTHS = Late(
     r"goats?|pony|horses?|ducks?|baby|toddlers?|kids|guests|hamster|parrot) (?:eat|have|drink)\b|"
     r"\b(?:in|into) (?:the|a|my|your) (?:oven|freezer|microwave|dishwasher|wash|stew|lunchbox|"
     r"fryer|slow cooker|salad|sandwich|casserole)\b|"
+    r"\b(?:can|could|do|should|how do) (?:you|i|we|one) (?:freeze|refreeze|reheat|microwave|fry|"
+    r"roast|steam|toast|pickle|bottle|grow|dye|sow)\b|"
+    r"\b(?:milk|sugar|honey|lemon) (?:go|goes) in (?:the )?(?:tea|coffee)\b|"
+    r"\b(?:good|ok|okay|safe|fine|bad) for (?:the |my |our )?(?:birds?|dogs?|cats?|hens|chickens|"
+    r"rabbits?|horses?|ducks|hedgehogs|baby|toddlers?|hair|skin|dyeing)\b|"
     r"\b(?:soil|compost|manure|gravel|sand|mulch) (?:in|into|on) (?:the|a|my|your|our) (?:\w+ )?"
     r"(?:pots?|planters?|window ?box(?:es)?|borders?|baskets?|flower ?beds?)\b|" + POURED_ON.source
 )
@@ -93,6 +98,7 @@ COUNCIL = Late(
     rf"{_COLOURED}(?:ones|bins?|box(?:es)?|sacks?)\b|"
     r"\bcouncil (?:lorry |van |men )?(?:(?:do|does|will|is|to|ever|even) )*(?:picks?|collects?|"
     r"collecting|picking|takes?|taking|empt(?:y|ies)|fetch(?:es)?|comes?|coming|has|have)\b|"
+    r"\b(?:next|when is|when 's|what day is) (?:the )?collection\b|"
     r"\bbin (?:day|lorry|men|man|wagon|truck|collection)\b|\b(?:binmen|binmens|refuse "
     r"collectors?)\b|"
     r"\b(?:do|does|put|get|are|is) (?:the |our )?bins? (?:go |going |to go |being )?(?:out|"

@@ -9,7 +9,7 @@ CUES = words_in(
     "tell text shout ping ring message msg whistle holler yell call warn nudge bell buzz nod know "
     "till until unless provided providing assuming long day minute moment second believe but sure "
     "asked asks asking wondered wanted wants almost nearly practically good pretend up forgot "
-    "back home yet"
+    "back home yet once when after before soon if"
 )
 """Words without one of which no deed is taken for undone."""
 _DEED = r"(?:sealed|closed|shut|buried|drained|dug in|lidded|locked|emptied)"
@@ -20,6 +20,8 @@ _AWAITED = Late(
     rf"[^.,:;]{{0,40}}\b{_DEED}|"
     rf"\b(?:till|until|unless|provided|providing|assuming|(?:so|as) long as)(?: that| the)? "
     rf"(?:\w+ )?(?:is |'s |are |was |has |gets |has been |'s been |been )?{_DEED}|"
+    rf"^(?:(?:so|and|well|ok|,) )*(?:once|when|after|before|as soon as|if) (?:the )?qbin "
+    rf"(?:is|'s|has been|gets) (?:\w+ )?{_DEED}\b|"
     rf"\bmake sure (?:that )?[^.]{{0,30}}{_DEED}|"
     rf"\b(?:asked|asks|asking|wondered|wanted to know|wants to know)(?: \w+){{0,2}} "
     rf"(?:when|if|whether)\b[^.]{{0,30}}{_DEED}|"

@@ -74,7 +74,7 @@ def is_of_culture(message: Message) -> bool:
 
 
 _OUT_OR_OURS = (
-    (_THROWN_OUT - words_in("bin bucket"))
+    (_THROWN_OUT - words_in("bin bucket mouldy"))
     | OF_CRAFT
     | words_in("into put layer smell smells smelling whiff")
 )

@@ -67,6 +67,7 @@ DRAINED = else_of(
     r"(?:flooded|flooding|awash)\b.*$|"
     r"^.*\btap (?:\S+ ){0,4}(?:drips|dripping|leaks|leaking)\b.*"
     r"\b(?:an hour|a minute|plumber|washer)\b.*$|"
+    r"\bmilked (?:about |over |nearly )?[\d.]+ ?(?:litres?|liters?|l|pints?|gallons?)\b|"
     r"\bdrained (?:the |my |our )?washing machine\b.*|"
     r"\b(?:drained|emptied|checked|tapped) (?:(?:the|my|me|our|own|all|both|of|last) )*"
     r"(?:sap|maple|birch|syrup|rain|mop|ice|champagne|toilet|nappy|potty|milking) "
@@ -85,7 +86,10 @@ DRAINED = else_of(
     r"\bdrained [\w ]{1,12}\b(?:bottles?|cans?) of (?:malt|whisky|gin|rum|beer|wine)\b|"
     r"(?:\b\w+ (?:off |out )?)?\b[\d.]+ (?:litres?|liters?|l|ml|pints?|gallons?) of (?:oil|"
     r"emulsion|varnish|creosote|gloss|primer|undercoat|paint|"
-    r"petrol|diesel|kombucha|wine|cider|beer|milk|sap|comfrey|nettles?|syrup)\b|"
+    r"petrol|diesel|kombucha|wine|cider|beer|milk|sap|comfrey|nettles?|syrup)\b"
+    r"(?: (?:from|out of) (?:the |our )?qbin\b(?! bin))?|"
+    r"(?:\b\w+ )?(?:[\d.]+ |an? )(?:litres?|liters?|l|pints?|gallons?|buckets?)(?: of \w+)? "
+    r"(?:from|off|out of) (?:the |our )?qbin (?:tap|hose|butt|pump|well|roof|gutters?|qbin)\b.*|"
     r"\b(?:comfrey|nettles?|seaweed)(?: \w+)? (?:drawn|drained|strained|off)\b|"
     r"\b(?:syphoned|siphoned|racked|bottled) (?:off )?(?:the )?(?:wine|cider|beer|mead|gin)\b|"
     r"\b(?:gin|wine|cider|mead|ale|beer) is \d|"
@@ -122,7 +126,7 @@ DRAINED = else_of(
     "playground bitter stout lager mild drips dripping leaks leaking choir guests crowd "
     "congregation band club party regulars storm rain rains flood floods thaw flooded "
     "flooding awash watered rain mop ice champagne toilet nappy potty milking birch plumber boiler "
-    "pipe gutter",
+    "pipe gutter gutters",
     r"\b(?:drain|drew|drawn|siphon|syphon|poured|tap\b)|"
     r"\b(?:from|off|out of) (?:the |our )?qbin\b(?! (?:roof|gutter|engine|heater|boiler|"
     r"window))",

@@ -14,7 +14,12 @@ _OUTINGS = (
 )
 _CHILD = "nappy nappies potty pram buggy homework pyjamas teething birthday bath cuddle tantrum"
 _AILING = "cold cough flu rash temperature tummy"
-_PERSON_CUES = words_in(f"{_OUTINGS} {_CHILD} {_AILING}")
+_CALLING = "gave sent lent owes sold handed brought baked promised texted rang asked phoned"
+_BELONGINGS = (
+    "roses coat hair garden allotment husband wife house flat car knee knees hip hips back dress "
+    "hat glasses cardigan wedding pension"
+)
+_PERSON_CUES = words_in(f"{_OUTINGS} {_CHILD} {_AILING} {_CALLING} {_BELONGINGS} clinic surgery")
 _HERS = r"(?:her|his)"
 _PERSON = Late(
     rf"\bqbin\b.{{0,80}}\b(?:for|on) {_HERS} (?:\w+ )?birthday\b|"
@@ -26,6 +31,13 @@ _PERSON = Late(
     r"\b(?:take|takes|took|taking|bring|brought|drive|drove|drop|dropped|walk|walked|fetch|get|"
     r"collect|collected|pick|picked)(?: up| off)? qbin (?:up |off |over |back |home )*"
     rf"(?:to|from|at) (?:the |a |her |his )?(?:{_OUTINGS.replace(' ', '|')})\b(?! (?:bin|bucket))|"
+    r"\bqbin (?:has |had |just )*(?:sent|lent|owes|sold|handed|brought|baked|promised|texted|rang|"
+    r"asked|phoned) (?:me|us|him|her|them|you|everyone|everybody|the|a|an|\d)\b|"
+    r"\bqbin gave (?:me|us|him|her|them|everyone) (?:[\d.]+|an?|half an?|two|three|some) ?"
+    r"(?:kg|kilos?|g|grams?|lbs?|pounds?|bags?|boxes|box|jars?)\b|"
+    r"\bqbin (?:is |was |'s )?(?:at|in) (?:the )?(?:hospital|clinic|surgery)\b|"
+    rf"\bqbin (?:(?:has|had|lost|broke|hurt)\b.{{0,40}}|(?:is|'s|was)\b.{{0,40}}\bin) "
+    rf"(?:her|his|that) (?:{_BELONGINGS.replace(' ', '|')})\b|"
     r"\bqbin (?:puts?|threw|dropped) .{1,40} (?:in|into|down) the (?:bath|loo|toilet|sink)\b"
 )
 """What is done, had and suffered by people alone: a bin eats, smells and goes round as well."""

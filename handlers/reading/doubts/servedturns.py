@@ -88,6 +88,20 @@ SERVED: tuple[tuple[str, str], ...] = (
         rf"down) "
         rf"(?:the )?qbin\b{ENDS}",
     ),
+    (  # cooked at a place
+        "grilled smoked roasted barbecued fried cooked baked",
+        rf"^(?:(?:we|i|they|qmember|just|also|have|,) )*(?:grilled|smoked|roasted|barbecued|fried|"
+        rf"cooked|baked) (?:about |the )?{AMOUNT}\b(?: of)?[^,.;:!?]{{0,30}} (?:in|on|at) "
+        rf"(?:the )?qbin\b{ENDS}",
+    ),
+    (  # thrown at a place, dragged there by a beast
+        "threw chucked lobbed hurled pelted raccoon raccoons fox foxes dog cat badger bear "
+        "rat possum",
+        rf"\b(?:threw|chucked|lobbed|hurled|pelted) {AMOUNT}\b[^,.;:!?]{{0,40}} at (?:the )?qbin\b"
+        rf"{ENDS}|"
+        r"\b(?:raccoons?|fox|foxes|dog|cat|badger|bear|rat|possum) (?:\w+ )?(?:dragged|carried|"
+        rf"hauled|pulled|took|brought|stole) (?:about |a |the )*{AMOUNT}\b{ENDS}",
+    ),
     (  # filled, watered, and strewn on beds
         "filled refilled topped watered compost manure mulch gravel soil",
         r"\b(?:topped up|filled|refilled|watered) (?:the|a|my|our|all the) (?!(?:qbin|bins?|"

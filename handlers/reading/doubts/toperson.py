@@ -42,6 +42,8 @@ def is_to_a_person(kind: str, message: Message) -> bool:
         return False
     if kind == "ask bin" and message.has(_ASKED_IN) and _FETCHED.search(plain_text(message)):
         return True
+    if kind == "done" and message.has(_FINISHED) and not context.on_reminder:
+        return True
     if kind == "accept" and message.has(_ROOMS) and _ROOM.search(plain_text(message)):
         return True
     if kind == "decline" and message.has(_UNABLE) and _FLESH.search(plain_text(message)):
@@ -50,6 +52,12 @@ def is_to_a_person(kind: str, message: Message) -> bool:
     return asked and len(message.sentences) > 1 and _BACK.search(plain_text(message)) is not None
 
 
+_FINISHED = words_in(
+    "paid form forms essay exam exams test homework tax taxes marathon race words chapter thesis "
+    "dissertation interview passed sofa laundry ironing dishes booked posted voted spring-clean "
+    "hoovering degree driving"
+)
+"""What people finish of their own."""
 _ASKED_IN = words_in("what whats")
 _ROOMS = words_in("room space bed sofa couch seat seats spot spots")
 _UNABLE = words_in("cant cannot")

@@ -40,8 +40,9 @@ _TURNED_BACK = Late(
     r"(?:\S+ ){1,4}(?:back|home|down|again)\b"
 )
 _LEFT_BESIDE = Late(
-    r"^(?:someone|somebody|who|whoever|people|they) (?:has |have |'s )?left (?:\S+ ){1,8}"
-    r"(?:by|beside|outside|near|next to|on top of|in front of) (?:the |our )?qbin\b"
+    r"^(?:someone|somebody|who|whoever|people|they) (?:has |have |'s )?"
+    r"(?:left|dumped|dropped|spilled|spilt) (?:\S+ ){1,8}"
+    r"(?:by|beside|behind|outside|near|next to|on top of|in front of) (?:the |our )?qbin\b"
 )
 _REQUEST = Late(
     r"\bwould (?:you|u|ye)(?: please| love| mate)?(?: ,|$| \?)|"
