@@ -36,9 +36,9 @@ def _is_too_little(kind: str, likelihood: float, message: Message, *, alone: boo
     return answers and likelihood < TO_NOBODY and not _is_to_bot(message)
 
 
-def is_unlikely(act: Act, likelihood: float, message: Message) -> bool:
+def is_unlikely(layer: Layer, likelihood: float, message: Message) -> bool:
     """Whether what a rule took for a layer had better not be believed."""
-    if not isinstance(act, Layer) or (act.mass_kg is None and act.volume_l is None):
+    if layer.mass_kg is None and layer.volume_l is None:
         return False
     if likelihood < MAY_BE_A_LAYER:
         return True

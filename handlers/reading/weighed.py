@@ -7,6 +7,7 @@ from handlers.reading.acts import (
     Act,
     Amend,
     Ask,
+    Layer,
     Observe,
     Offer,
     Set,
@@ -254,7 +255,9 @@ def _believed(act: Act, scores: Scores, message: Message) -> bool:
     if isinstance(act, Set) or not BY_FORM.isdisjoint(act.rules) or _is_beyond(act, scores):
         return True
     kind = kind_of(act)
-    return scores.may(kind) and not is_unlikely(act, scores.likelihood(kind), message)
+    if not scores.may(kind):
+        return False
+    return not (isinstance(act, Layer) and is_unlikely(act, scores.likelihood(kind), message))
 
 
 def _is_beyond(act: Act, scores: Scores) -> bool:

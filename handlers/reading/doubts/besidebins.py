@@ -26,8 +26,6 @@ _ABOUT = frozenset({"insects", "rodents", "rotten", "sour", "ammonia", "alcohol"
 
 def without_beside(acts: Sequence[Act], message: Message) -> list[Act]:
     """The acts without those on a bin that only says where something else stood."""
-    if not message.has(CUES) or not message.bins:
-        return list(acts)
     return [act for act in acts if not _is_beside(act, message)]
 
 

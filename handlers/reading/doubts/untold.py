@@ -21,6 +21,7 @@ from handlers.reading.deeds.sealed import BEFORE, HUSHED, is_hush, is_sealed_bef
 from handlers.reading.deeds.spoons import is_of_spoons, is_put_on
 from handlers.reading.doubts import (
     awaited,
+    besidebins,
     brews,
     examples,
     jests,
@@ -147,14 +148,15 @@ def without_untold(acts: Sequence[Act], message: Message) -> list[Act]:
         return list(acts)
     acts = without_asked_of(without_spoilage(acts, message), message)
     acts = without_guessed(without_not_put(acts, message), message)
-    acts = without_beside(acts, message)
-    left = {_kind(act) for act in acts}
+    if message.bins and message.has(besidebins.CUES):
+        acts = without_beside(acts, message)
+    left = told = {_kind(act) for act in acts}
     for row in sorted(_ROWS.heard(message.said)):
         is_such, kinds, _ = _TAKEN_BACK[row]
         if not left.isdisjoint(kinds) and is_such(message):
             left = left - kinds
     left = {kind for kind in left if not is_of_else(kind, message)}
-    return [act for act in acts if _kind(act) in left]
+    return list(acts) if left == told else [act for act in acts if _kind(act) in left]
 
 
 def _kind(act: Act) -> str:
