@@ -74,8 +74,10 @@ _ANSWERS = frozenset({"decline", "done", "later", "ask bin", "ask custody", "ask
 
 
 def _sounds_so(message: Message) -> bool:
-    """Whether it names a bin or one of us, or says of something that it went in."""
+    """Whether it names a bin, one of us or what is scraps, or says of something that it went in."""
     if message.bins or message.members:
+        return True
+    if any(item.scrap and item.food.name != "food" for item in message.items):
         return True
     return message.has(_LAYER) or _WENT_IN.search(" ".join(message.norms)) is not None
 

@@ -109,6 +109,8 @@ def _is_nothing_drawn(group: Group) -> bool:
     message = group.message
     if "from" not in message.said or message.liquid() or message.has(_DRAWING):
         return False
+    if isinstance(message.context.last, Drain):
+        return False
     if any(a.quantity != "mass" or a.liquid_l is not None for a in message.amounts):
         return False
     return all(

@@ -17,6 +17,8 @@ from tests.reading.context import acts
         "I am. Who else?",
         "I can. What day?",
         "Me too. When is it?",
+        "finished! 12,000 words",
+        "done, paid, thanks",
         "third night of no sleep, my body cant",
         "that ending. my heart cannot",
         "my wallet cant this month",

@@ -42,7 +42,7 @@ def is_to_a_person(kind: str, message: Message) -> bool:
         return False
     if kind == "ask bin" and message.has(_ASKED_IN) and _FETCHED.search(plain_text(message)):
         return True
-    if kind == "done" and message.has(_FINISHED) and not context.on_reminder:
+    if kind == "done" and not context.in_room and message.has(_FINISHED):
         return True
     if kind == "accept" and message.has(_ROOMS) and _ROOM.search(plain_text(message)):
         return True
@@ -57,7 +57,7 @@ _FINISHED = words_in(
     "dissertation interview passed sofa laundry ironing dishes booked posted voted spring-clean "
     "hoovering degree driving"
 )
-"""What people finish of their own."""
+"""What people finish of their own; in a room it is asked about, where a job waits."""
 _ASKED_IN = words_in("what whats")
 _ROOMS = words_in("room space bed sofa couch seat seats spot spots")
 _UNABLE = words_in("cant cannot")
