@@ -20,7 +20,7 @@ def if_likely(
     """
     if _is_too_little(kind, likelihood, message, alone=alone):
         return None
-    lone = alone and not message.has(_AGAIN)
+    lone = alone and not (message.has(_AGAIN) or _went_in(message))
     plainly = ALONE.get(kind, PLAINLY_TOLD) if lone else PLAINLY_TOLD
     if kind in RECORD_KINDS and likelihood < plainly:
         return Unsure(guess=(act,), rules=("likely, but no more",))
@@ -40,9 +40,11 @@ def is_unlikely(layer: Layer, likelihood: float, message: Message) -> bool:
     """Whether what a rule took for a layer had better not be believed."""
     if layer.mass_kg is None and layer.volume_l is None:
         return False
-    if likelihood < MAY_BE_A_LAYER:
-        return True
-    return likelihood < MAY_BE_OF_NO_BIN and not (_sounds_so(message) or _is_told(message))
+    if message.bins:
+        return likelihood < MAY_BE_A_LAYER
+    if likelihood >= MAY_BE_OF_NO_BIN or isinstance(message.context.last, Layer):
+        return False
+    return not (_sounds_so(message) or _is_told(message))
 
 
 def _is_told(message: Message) -> bool:
@@ -52,8 +54,8 @@ def _is_told(message: Message) -> bool:
 
 
 MAY_BE_A_LAYER, MAY_BE_OF_NO_BIN = 0.12, 0.4
-"""Likelihoods below which no rule that finds a layer is believed, and one in words without any
-bin: most is carried, spilt and given away by weight."""
+"""Likelihoods below which no rule is believed that finds a layer in a bin that is named, or in
+words without any: most is carried, spilt and given away by weight."""
 PLAINLY_TOLD = 0.7
 """Likelihood from which a record that no rule found is written down without asking."""
 ALONE = {"layer": 0.83, "observe": 0.8}
@@ -79,7 +81,11 @@ def _sounds_so(message: Message) -> bool:
         return True
     if any(item.scrap and item.food.name != "food" for item in message.items):
         return True
-    return message.has(_LAYER) or _WENT_IN.search(" ".join(message.norms)) is not None
+    return message.has(_LAYER) or _went_in(message)
+
+
+def _went_in(message: Message) -> bool:
+    return "went" in message.said and _WENT_IN.search(" ".join(message.norms)) is not None
 
 
 _LAYER = BIN_WORDS | _AGAIN | words_in("layer layers")

@@ -35,8 +35,15 @@ def test_one_of_us_a_layer_or_that_it_went_in_is_enough(text: str, kilos: float)
     assert layer.mass_kg == kilos
 
 
-def test_what_goes_in_somewhere_is_asked_about_in_a_room() -> None:
-    (asked,) = acts("mine went in, 1.3 kg", in_room=True)
+def test_what_leans_on_a_layer_is_one_too() -> None:
+    (peel,) = acts("put 2 kg of potato peel in the shed")
+    (layer,) = acts("oh and 400 g of ham bones", in_room=True, last=peel)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == 0.4
+
+
+def test_a_layer_alone_that_is_likely_and_no_more_is_asked_about() -> None:
+    (asked,) = acts("a kilo of chips between us at the yard", bins=("yard",))
     assert isinstance(asked, Unsure)
 
 
