@@ -160,8 +160,32 @@ def scores_of(message: Message) -> Scores:
     """The scores of a message's features."""
     weights = _weights()
     found = features(message)
-    together = weights.bias + weights.together(found)
+    together = weights.bias + weights.together(found) + _expected(*_expects(message))
     return Scores(together, found, frozenset(weights.reached(together, weights.may)))
+
+
+_AWAITED, _LIKELIER = 300, 100
+"""Hundredths of log-odds by which an answer is likelier where one waits for it, and a question or
+what puts right where the talk is on them: twentyfold and threefold odds, by judgement. The labelled
+messages stand alone and say nothing of that."""
+_ANSWERS = frozenset({"accept", "decline", "done", "later"})
+_RIGHTED = frozenset({"amend", "retract"})
+
+
+def _expects(message: Message) -> tuple[bool, bool, bool]:
+    """Whether an answer, a question, and what puts a record right are to be expected."""
+    context = message.context
+    to_bot = context.after_bot or context.to_bot or bool(message.bot)
+    return to_bot or context.on_offer, to_bot, context.last is not None
+
+
+@cache
+def _expected(answer: bool, question: bool, righted: bool) -> int:
+    """What is added to the scores of the kinds that are to be expected."""
+    kinds = [kind for kind in _weights().kinds if question and kind.startswith("ask ")]
+    kinds += (_ANSWERS if answer else frozenset()) | (_RIGHTED if righted else frozenset())
+    shares = {kind: _AWAITED if kind in _ANSWERS else _LIKELIER for kind in kinds}
+    return sum(share << _LANE * _lane(kind) for kind, share in shares.items())
 
 
 def likelihood(log_odds: float) -> float:

@@ -319,7 +319,7 @@ async def test_with_a_remark_of_other_things_it_is_asked_about(
     await room.says("drained plum, 200 ml")
     before = await drains(room)
     await room.waits(seconds=7200)
-    [asked] = await room.says("done, exam was easy")
+    [asked] = await room.says("all done, exam too")
     assert asked.body == "Is that done: drain the pear bin?"
     await room.says(answer)
     assert await drains(room) == sorted([*before, *drained])

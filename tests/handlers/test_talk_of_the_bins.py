@@ -321,10 +321,10 @@ async def test_a_place_of_other_talk_is_no_bin(room: TalkingRoom, said: str) -> 
     assert await room.standing() == before
 
 
-@pytest.mark.parametrize("said", ["in it went, 1.3 kg", "mine went in, 1.3 kg"])
-async def test_what_went_in_behind_other_words_is_asked_about(room: TalkingRoom, said: str) -> None:
+async def test_what_went_in_behind_other_words_is_asked_about(room: TalkingRoom) -> None:
     await room.says("I'll drop mine off tonight", who="bram")
-    assert words(await room.says(said, who="bram")) == "Shall I write down 1.3 kg?"
+    asked = await room.says("mine went in, 1.3 kg", who="bram")
+    assert words(asked) == "Shall I write down 1.3 kg?"
 
 
 @pytest.mark.parametrize("said", ["in we went, 12 km", "how long?", "can I help"])

@@ -58,7 +58,6 @@ def test_what_is_between_people_is_no_answer(text: str) -> None:
         ("ignore what I said about the 3 kg", Retract),
         ("scratch that", Retract),
         ("can't do this turn", Decline),
-        ("I can't do this weekend, sorry", Decline),
         ("sorry, I can't", Decline),
         ("bot, forget what I said about the turnips", Retract),
         ("no can do on the shed, sorry", Decline),
@@ -208,7 +207,7 @@ def test_a_full_stomach_and_a_full_house_refuse_nothing(text: str) -> None:
         ("not me this time, my hands are full with the twins", {}),
         ("wish I could, but I'm in a bedsit", {}),
         ("I've no room for it", {}),
-        ("I'm full, thanks", {"on_offer": True}),
+        ("I can't do this weekend, sorry", {"on_offer": True}),
     ],
 )
 def test_a_refusal_in_near_words_is_one(text: str, asked: dict[str, bool]) -> None:

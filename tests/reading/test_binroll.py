@@ -224,7 +224,7 @@ def test_a_bin_may_be_sealed_before_it_is_told() -> None:
 @pytest.mark.parametrize(
     ("text", "count", "caught"),
     [
-        ("we've three bins, Larch, Rowan and Elm. Larch's 12 L, the other two 20", 3, []),
+        ("we've three bins, Larch, Rowan and Elm. Larch's 12 L, the other two 20", 3, ["Larch"]),
         ("we have three pails, a 20 L blue bin under the stairs, and two odd things", 3, ["blue"]),
     ],
 )

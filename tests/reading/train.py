@@ -27,9 +27,11 @@ from handlers.reading.records import RECORD_KINDS
 from tests.reading.corpus import FOLDER, context_of, messages, taught
 
 WEIGHTS = Path("handlers/reading/lexicon/weights.txt")
-STRENGTH = 3.0
+STRENGTH = 1.0
 """Inverse of the L2 penalty."""
-HARDER = frozenset(f"taught_{hand}.txt" for hand in ("ab", "ac", "ad", "ae", "af", "ag", *"xyz"))
+HARDER = frozenset(
+    f"taught_{hand}.txt" for hand in ("ab", "ac", "ad", "ae", "af", "ag", "ea", "eb", "ec", *"xyz")
+)
 """Files of the hands that wrote what was read wrongly."""
 OF_THEIR_OWN = 1.0
 """Scale of the features of the other hands: the larger, the freer are their own weights."""
@@ -40,7 +42,7 @@ LEAST_WEIGHT = 0.12
 LEAST_TOLD = 3
 """Labelled acts of a kind before it is scored at all."""
 
-SURE, SURE_OF_RECORD = 0.4, 0.55
+SURE, SURE_OF_RECORD = 0.6, 0.6
 """Likelihoods from which no rule is needed."""
 MAY, MAY_BE = 0.05, {"batch": 0.16}
 """Likelihoods below which no rule is believed; starter that was bought ready-made is no batch."""

@@ -129,7 +129,8 @@ _OF_WEATHER = frozenset({"wet", "dry", "warm", "cold"})
 
 
 _IS_LOST = Late(
-    r"^(?:(?:and|but|so|oh no|ok|,) )*(?:(?:is|was|are) (?:it|that|this|all of it|they) "
+    r"^(?!are they (?:good|fine)$)(?:(?:and|but|so|oh no|ok|,) )*"
+    r"(?:(?:is|was|are) (?:it|that|this|all of it|they) "
     r"(?:still |now |all |really |meant to (?:be |look )|supposed to (?:be |look ))*(?:good|ok|"
     r"okay|fine|usable|ruined|lost|spoiled|spoilt|a lost cause|gone|bad|dead|dying|normal|"
     r"dangerous|harmful|a problem|like (?:that|this)|there)"
