@@ -53,17 +53,17 @@ def _is_told(message: Message) -> bool:
     return any(use is not None and "layer" in use.verb.classes for use in did)
 
 
-MAY_BE_A_LAYER, MAY_BE_OF_NO_BIN = 0.12, 0.4
+MAY_BE_A_LAYER, MAY_BE_OF_NO_BIN = 0.08, 0.25
 """Likelihoods below which no rule is believed that finds a layer in a bin that is named, or in
 words without any: most is carried, spilt and given away by weight."""
 PLAINLY_TOLD = 0.7
 """Likelihood from which a record that no rule found is written down without asking."""
-ALONE = {"layer": 0.83, "observe": 0.8}
+ALONE = {"layer": 0.72, "observe": 0.72}
 """The same of a record that is all that is told: most is said of food and of smells."""
 SHUT_BESIDE = 0.9
 """Likelihood from which a bin is believed to be sealed beside something else that is told of it:
 lids are also pressed, stuck and looked under."""
-OF_NO_BIN = 0.92
+OF_NO_BIN = 0.85
 """Likelihood from which such a record is believed at all in words without any bin: what is cooked,
 spilt, bought and seen elsewhere is told of in just such words."""
 TO_NOBODY = 0.65

@@ -344,7 +344,6 @@ async def test_what_is_for_the_book_by_its_own_words_is_kept(
         (["ines: I'm off to town", "ines: that was yesterday"], "Shall I correct it to yesterday?"),
         (["ines: I'm off to town", "ines: undo"], "Shall I strike it out?"),
         (["bram: I've 3 kg of sugar", "ines: no, 2 kg"], "Shall I correct it to 2 kg?"),
-        (["ines: off to town", "ines: another 2 kg"], "Shall I write down 2 kg in the shed bin?"),
     ],
 )
 async def test_behind_other_talk_the_doubtful_is_asked(

@@ -42,7 +42,7 @@ LEAST_WEIGHT = 0.12
 LEAST_TOLD = 3
 """Labelled acts of a kind before it is scored at all."""
 
-SURE, SURE_OF_RECORD = 0.6, 0.6
+SURE, SURE_OF_RECORD = 0.55, 0.55
 """Likelihoods from which no rule is needed."""
 MAY, MAY_BE = 0.05, {"batch": 0.16}
 """Likelihoods below which no rule is believed; starter that was bought ready-made is no batch."""
