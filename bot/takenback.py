@@ -1,5 +1,7 @@
 """A message, or a mark, taken back: what it did is undone, and its answer says so."""
 
+from datetime import datetime
+
 from bot import asked, favours, marks
 from bot.answering import Answering
 from bot.heard import Withdrawn
@@ -46,11 +48,22 @@ async def _other_strike(mark: Trace, answering: Answering) -> str | None:
     db, room = answering.book.db, answering.room
     event = await answering.talk.record_behind(mark.about) or mark.about
     marked = [event, *await outbox.answers_to(db, room.id, event)]
+    edited = await _last_edit(event, answering)
     for other in await traces.marked_by(db, room.address, mark.sender, marked):
         is_another = other.event != mark.event and _strikes(other)
-        if is_another and not await answering.book.is_withdrawn(other.event):
+        if not is_another or (edited and other.at < edited):
+            continue
+        if not await answering.book.is_withdrawn(other.event):
             return other.event
     return None
+
+
+async def _last_edit(event: str, answering: Answering) -> datetime | None:
+    """When a message was last edited: a mark from before that says nothing of its new words."""
+    book = answering.book
+    edits = [e for e in await book.edits_of(event) if not await book.is_withdrawn(e)]
+    found = [await traces.trace(book.db, answering.room.address, edit) for edit in edits]
+    return max((edit.at for edit in found if edit), default=None)
 
 
 async def _answered(event: str, trace: Trace | None, answering: Answering) -> str:

@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
-from hypothesis import HealthCheck, given, settings
+from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
 
 from storage.database import Database
@@ -93,6 +93,7 @@ async def step(room: TalkingRoom, model: Model, what: str, pick: int, kg: int, e
 
 
 @settings(max_examples=60, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@example([("say", 0, 1), ("cross", 0, 1), ("edit", 0, 3), ("cross", 0, 1), ("withdraw", 3, 1)])
 @given(STEPS)
 def test_the_book_holds_what_the_last_standing_change_made(
     steps: list[tuple[str, int, int]],
