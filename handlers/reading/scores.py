@@ -164,9 +164,9 @@ def scores_of(message: Message) -> Scores:
     return Scores(together, found, frozenset(weights.reached(together, weights.may)))
 
 
-_AWAITED, _LIKELIER = 300, 100
+_AWAITED, _LIKELIER = 150, 100
 """Hundredths of log-odds by which an answer is likelier where one waits for it, and a question or
-what puts right where the talk is on them: twentyfold and threefold odds, by judgement. The labelled
+what puts right where the talk is on them: four- and threefold odds, by judgement. The labelled
 messages stand alone and say nothing of that."""
 _ANSWERS = frozenset({"accept", "decline", "done", "later"})
 _RIGHTED = frozenset({"amend", "retract"})
