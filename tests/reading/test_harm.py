@@ -95,6 +95,8 @@ ASKED = [
     ("can I drink the tea?", "to drink"),
     ("is the tea poisonous?", "to drink"),
     ("can the dog drink the tea?", "to feed"),
+    ("can you feed the hens with the shed bin?", "to feed"),
+    ("can I feed the shed bin to the pigs?", "to feed"),
     ("are the fumes bad?", "gas"),
     ("can it catch fire", "gas"),
     ("is it dangerous?", "who should not"),
@@ -108,6 +110,8 @@ ASKED = [
 ]
 NO_HARM = [
     "keep an eye on the shed bin",
+    "shed bin is fed, can someone feed the cat on Thursday?",
+    "could you please feed my hens and then close the shed bin?",
     "if the shed bin smells ill wash it down from the tap",
     "ill prob get some from the shop for the shed bin",
     "nobody drank the juice",

@@ -28,6 +28,7 @@ from handlers.reading.harm.harmwords import (
     BY_PERSON,
     DENIED,
     DOWN,
+    FED_FOR_ONE,
     GAS,
     GERMS,
     GIVEN,
@@ -188,7 +189,7 @@ def _asked(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:
     if not _is_question(phrase):
         return None
     near = _is_near(phrase, ours=ours)
-    if TO_FEED.search(text) and near:
+    if near and TO_FEED.search(text) and not FED_FOR_ONE.search(text):
         return "to feed"
     stuff = near or text.endswith(" stuff")
     if TO_DRINK.search(text) and not _is_other_drink(text) and stuff:

@@ -202,6 +202,11 @@ TO_FEED = Late(
     rf"our )?"
     rf"{_ANIMAL}\b.{{0,30}}{_FERMENT})"
 )
+FED_FOR_ONE = Late(
+    rf"\b(?:can|could|will|would) (?:you|u|(?:some|any)(?:one|body)|one of you) "
+    rf"(?:\w+ ){{0,2}}?feed (?:the |my |our |his |her )?{_ANIMAL}\b(?! (?:with|on|it|this|that)\b)"
+)
+"""A neighbour is asked to feed what somebody keeps."""
 _BAD_FOR = (
     r"(?:dangerous|harmful|hazardous|toxic|poisonous|unhealthy|explosive|flammable|bad for (?:me|"
     r"you|"
