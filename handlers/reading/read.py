@@ -17,7 +17,7 @@ from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.repliedto import right_of_reply
 from handlers.reading.corrections.slips import put_right
 from handlers.reading.deeds.branmoves import bran_moved
-from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground
+from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground, done_in_the_ground
 from handlers.reading.deeds.dictation import as_report
 from handlers.reading.deeds.soiltubs import CUES as IN_TUB
 from handlers.reading.deeds.soiltubs import in_a_soil_tub
@@ -103,7 +103,7 @@ def _as_a_whole(message: Message) -> tuple[Act, ...]:
     context = message.context
     if context.to_bot and (found := about_oneself(message)):
         return found
-    if context.in_room and (of_record := of_the_record(message) or jobs_done(message)):
+    if context.in_room and (of_record := of_the_record(message) or _job_done(message)):
         return of_record
     if not context.in_room and (right := right_of_struck(message)):
         return right
@@ -114,6 +114,11 @@ def _as_a_whole(message: Message) -> tuple[Act, ...]:
         return leant
     one = _one_thing(message)
     return (one,) if one else ()
+
+
+def _job_done(message: Message) -> tuple[Act, ...]:
+    buried = done_in_the_ground(message) if message.has(IN_GROUND) else None
+    return (buried,) if buried else tuple(jobs_done(message))
 
 
 def _by_days(message: Message) -> tuple[Act, ...]:

@@ -222,6 +222,22 @@ def test_a_bin_may_be_sealed_before_it_is_told() -> None:
 
 
 @pytest.mark.parametrize(
+    "text",
+    [
+        "our bins are Beech, Alder and the village hall, all 25 l",
+        "bins here: Beech 25 l, Alder 25 l, village hall 25 l",
+    ],
+)
+def test_a_place_of_two_words_is_a_name_in_a_list(text: str) -> None:
+    opened = acts(text, bins=(), in_room=True)
+    assert [act.bin for act in opened if isinstance(act, Open)] == [
+        "Beech",
+        "Alder",
+        "village hall",
+    ]
+
+
+@pytest.mark.parametrize(
     ("text", "count", "caught"),
     [
         ("we've three bins, Larch, Rowan and Elm. Larch's 12 L, the other two 20", 3, ["Larch"]),

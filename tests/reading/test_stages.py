@@ -7,6 +7,22 @@ from tests.reading.context import acts
 
 
 @pytest.mark.parametrize(
+    ("text", "name", "place"),
+    [
+        ("done the shed, it's in the ground by the plum", "shed", "plum"),
+        ("shed done, it's in the soil", "shed", None),
+        ("ok, finished with bin 3, it is all in the earth now", "bin 3", None),
+    ],
+)
+def test_a_job_done_that_ends_in_the_ground_is_a_burial(
+    text: str, name: str, place: str | None
+) -> None:
+    (buried,) = acts(text, in_room=True)
+    assert isinstance(buried, Bury)
+    assert (buried.bin, buried.place) == (name, place)
+
+
+@pytest.mark.parametrize(
     ("text", "name", "litres"),
     [
         ("started a new 15 litre bin, called it Nora", "Nora", 15),

@@ -1,5 +1,7 @@
 """A list of bins read piece by piece (see `binroll`)."""
 
+from collections.abc import Sequence
+
 from handlers.reading.bins.rolltold import Bins, Unlike, is_numbered
 from handlers.reading.bins.rollwords import Piece
 from handlers.reading.words.binwords import PLACE_NAMES, TOLD_BY
@@ -45,7 +47,7 @@ class Roll(Bins):
         name = self.message.hyphened(piece.start, self.pieces[self.at - 1].end)
         if self.at - start == 1:
             name = piece.said or name
-        elif not all(p.kind == "the" or stands_alone(p.said) for p in self.pieces[start : self.at]):
+        elif not _is_of_several(self.pieces[start : self.at]):
             raise Unlike
         if not self.bins and self._is_heading():
             return
@@ -258,6 +260,16 @@ _READERS = {
     "mass": Roll.mass, "sealed": Roll.seal, "open": Roll.open,
     "full": Roll.full, "own": Roll.own, "joins": Roll.it,
 }  # fmt: skip
+
+
+def _is_of_several(pieces: Sequence[Piece]) -> bool:
+    """Whether pieces are a name of several words: "Ivan the Terrible", "the parish hall"."""
+    placed = len(pieces) == _OF_A_PLACE and pieces[-1].said in PLACE_NAMES
+    return placed or all(p.kind == "the" or stands_alone(p.said) for p in pieces)
+
+
+_OF_A_PLACE = 2
+"""Words of a place's name: what it is, and whose or where."""
 
 
 def stands_alone(said: str) -> bool:

@@ -13,6 +13,7 @@ from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
 from handlers.reading.message import Message, read_message
 from handlers.reading.people.doers import member_of
+from handlers.reading.plaintext import plain_text
 from handlers.reading.words.binwords import BinRef
 from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes
@@ -89,13 +90,37 @@ def all_in_the_ground(message: Message) -> Bury | None:
     match = _ALL_IN.match(text)
     if match is None:
         return None
-    place, where = None, (match["where"] or "").strip()
-    if where:
-        leads = "" if where.split()[0] in _LEADING else "in the "
-        told = groups_of(read_message(f"buried it {leads}{where}", message.context))
-        place = place_of(told[0], None) if told else None
     each: Each = "both" if "both" in message.said or "two" in message.said else "all"
+    place = _place_said(match["where"], message)
     return Bury(each=each, place=place, on=message.today, rules=(ALL_LIE,))
+
+
+def _place_said(where: str | None, message: Message) -> str | None:
+    """The place in words that stand behind "in the ground"."""
+    if not where:
+        return None
+    leads = "" if where.split()[0] in _LEADING else "in the "
+    told = groups_of(read_message(f"buried it {leads}{where.strip()}", message.context))
+    return place_of(told[0], None) if told else None
+
+
+_DONE_IN = Late(
+    r"^(?:(?:ok|right|so|all|just|i|we|have|'ve|,) )*(?:(?:done|did|finished|sorted) (?:with )?"
+    r"(?:the )?qbin|(?:the )?qbin (?:(?:is|'s) )?(?:done|finished|sorted))"
+    r"(?: (?:,|\.|;|and|-|:))* (?:it|that) (?:is|'s) (?:(?:now|all|safely) )*in the "
+    r"(?:ground|soil|earth)(?: (?:now|at last))*(?: ,)?(?P<where>(?: \w+){1,6})?[ .!]*$"
+)
+
+
+def done_in_the_ground(message: Message) -> Bury | None:
+    """ "Done the hall, it's in the ground behind the swings": what is done is the burial."""
+    if len(message.bins) != 1 or message.amounts or message.asked:
+        return None
+    match = _DONE_IN.match(plain_text(message))
+    if match is None:
+        return None
+    place = _place_said(match["where"], message)
+    return Bury(bin=message.bins[0].name, place=place, on=message.today, rules=("a job done",))
 
 
 _LEADING = words_in("in by under beneath near behind beside at along below next")
