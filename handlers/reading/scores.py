@@ -169,21 +169,21 @@ _AWAITED, _LIKELIER = 150, 100
 what puts right where the talk is on them: four- and threefold odds, by judgement. The labelled
 messages stand alone and say nothing of that."""
 _ANSWERS = frozenset({"accept", "decline", "done", "later"})
-_RIGHTED = frozenset({"amend", "retract"})
 
 
-def _expects(message: Message) -> tuple[bool, bool, bool]:
-    """Whether an answer, a question, and what puts a record right are to be expected."""
+def _expects(message: Message) -> tuple[bool, bool, bool, bool]:
+    """Whether an answer, a question, a correction and a striking out are to be expected."""
     context = message.context
     to_bot = context.after_bot or context.to_bot or bool(message.bot)
-    return to_bot or context.on_offer, to_bot, context.last is not None
+    on_record = context.last is not None
+    return to_bot or context.on_offer, to_bot, on_record, on_record or context.on_reminder
 
 
 @cache
-def _expected(answer: bool, question: bool, righted: bool) -> int:
+def _expected(answer: bool, question: bool, righted: bool, struck: bool) -> int:
     """What is added to the scores of the kinds that are to be expected."""
     kinds = [kind for kind in _weights().kinds if question and kind.startswith("ask ")]
-    kinds += (_ANSWERS if answer else frozenset()) | (_RIGHTED if righted else frozenset())
+    kinds += [*(_ANSWERS if answer else ()), *["amend"] * righted, *["retract"] * struck]
     shares = {kind: _AWAITED if kind in _ANSWERS else _LIKELIER for kind in kinds}
     return sum(share << _LANE * _lane(kind) for kind, share in shares.items())
 
