@@ -48,12 +48,12 @@ async def _other_strike(mark: Trace, answering: Answering) -> str | None:
     db, room = answering.book.db, answering.room
     event = await answering.talk.record_behind(mark.about) or mark.about
     marked = [event, *await outbox.answers_to(db, room.id, event)]
-    edited = await _last_edit(event, answering)
-    for other in await traces.marked_by(db, room.address, mark.sender, marked):
-        is_another = other.event != mark.event and _strikes(other)
-        if not is_another or (edited and other.at < edited):
-            continue
-        if not await answering.book.is_withdrawn(other.event):
+    found = await traces.marked_by(db, room.address, mark.sender, marked)
+    others = [one for one in found if one.event != mark.event and _strikes(one)]
+    edited = await _last_edit(event, answering) if others else None
+    for other in others:
+        is_of_now = edited is None or other.at >= edited
+        if is_of_now and not await answering.book.is_withdrawn(other.event):
             return other.event
     return None
 

@@ -262,15 +262,12 @@ SPELLED: dict[int, str] = dict(
 @lru_cache(maxsize=1024)
 def loose_book_of(bins: tuple[str, ...]) -> Phrasebook:
     """The names of bins, and the words that only one of them has."""
-    parts = own_words(bins)
+    parts, common = own_words(bins), SHARED_WORDS | PLACE_NAMES
     short = [
         (word, "bin", name)
         for name in bins
         for word in norms_of(name).split()
-        if " " in name
-        and parts[word] == 1
-        and len(word) > 2
-        and word not in SHARED_WORDS | PLACE_NAMES
+        if " " in name and parts[word] == 1 and len(word) > 2 and word not in common
     ]
     whole = [(norms_of(name), "bin", name) for name in bins if not is_pictured(name)]
     return Phrasebook(entry for entry in (*whole, *short) if entry[0])

@@ -32,9 +32,10 @@ def mended(norms: list[str], context: Context) -> list[str]:
         near = single if expected else by_initial.get(norm[0])
         if near and norm.isalpha():
             name = slipped(norm, near)
-            state = after in _STATES and name is not None and norm == f"{name}s"
-            plain_slip = norm not in _PHONE_SHORT and name is not None and is_scrambled(norm, name)
-            if name is not None and (expected or state or plain_slip):
+            if name is None:
+                continue
+            state = after in _STATES and norm == f"{name}s"
+            if expected or state or (norm not in _PHONE_SHORT and is_scrambled(norm, name)):
                 norms[i] = name
     return norms
 

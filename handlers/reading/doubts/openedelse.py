@@ -4,7 +4,8 @@ from handlers.reading.doubts.elsewords import BEASTS, GOODS, Else, else_of
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
-_CULTURE = r"(?:kombucha|kefir|ginger bug|sourdough|scoby|mead|cider|yogh?urt|koji|miso|tempeh)"
+_CULTURES = "kombucha kefir sourdough scoby mead cider yoghurt yogurt koji miso tempeh"
+_CULTURE = rf"(?:{_CULTURES.replace(' ', '|')}|ginger bug)"
 OPENED = else_of(
     "opened(?: up)?|started(?: up)?|lit|fired up|starting|opening",
     "stove stoves oven engine mower car van fire fires window windows door doors curtains tin "
@@ -63,7 +64,7 @@ OPENED = else_of(
     "braai barbecue bbq smoker firepit pit brazier planter pizza butt burn burnt "
     "burned burning batteries clothes glass nappies bottles cans tins litter poo ash "
     "toys lego grit salt rubble laundry shoes balls umbrellas cables stamps with band "
-    "kombucha kefir bug sourdough scoby mead cider yoghurt yogurt koji miso tempeh "
+    f"{_CULTURES} bug "
     "spare extra surplus unused empty clean old store bakery market "
     "foundation foundations slab joist joists rafters footing footings scaffolding roofer roofers "
     "builder builders",

@@ -40,6 +40,10 @@ class Amount(NamedTuple):
     counted: bool = False
     """It is that of all packs, told by the amount of one ("three bags of 2 kg")."""
 
+    def of_nothing(self) -> "Amount":
+        """The amount where it measures nothing: it tells what another one is less, or a price."""
+        return self._replace(quantity="difference", factor=0.0)
+
 
 _BETWEEN = words_in(
     "good big small large little wee heaped heaping level full scant more whole extra rounded "

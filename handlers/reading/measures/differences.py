@@ -32,9 +32,4 @@ def is_difference(norms: Sequence[str], end: int) -> bool:
 
 def with_differences(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amount]:
     """The amounts, those that are told of another one as such: they measure nothing."""
-    return [
-        a._replace(quantity="difference", factor=0.0)
-        if a.factor and is_difference(norms, a.end)
-        else a
-        for a in amounts
-    ]
+    return [a.of_nothing() if a.factor and is_difference(norms, a.end) else a for a in amounts]

@@ -19,9 +19,7 @@ def without_prices(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amou
     weights = [a for a in amounts if a.quantity == "mass"]
     if len(weights) < 2:
         return list(amounts)
-    return [
-        a._replace(quantity="difference", factor=0.0) if _is_price(norms, a) else a for a in amounts
-    ]
+    return [a.of_nothing() if _is_price(norms, a) else a for a in amounts]
 
 
 def _is_price(norms: Sequence[str], amount: Amount) -> bool:

@@ -13,22 +13,18 @@ def with_tare(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amount]:
     masses = [a for a in amounts if a.quantity == "mass"]
     if len(masses) == _NET_OF:
         weights = _gross_and_tare(norms, masses)
-        return [_of_nothing(a) if a in weights else a for a in amounts]
+        return [a.of_nothing() if a in weights else a for a in amounts]
     if len(masses) != _NET_OF - 1:
         return list(amounts)
     tare, gross = sorted(masses, key=lambda a: a.value)
     if not _is_weighed_in(norms, gross, tare):
         return list(amounts)
     net = gross._replace(value=gross.value - tare.value)
-    return [net if a is gross else _of_nothing(a) if a is tare else a for a in amounts]
+    return [net if a is gross else a.of_nothing() if a is tare else a for a in amounts]
 
 
 _NET_OF = 3
 """Masses told where gross, tare and net are all named."""
-
-
-def _of_nothing(amount: Amount) -> Amount:
-    return amount._replace(quantity="difference", factor=0.0)
 
 
 def _gross_and_tare(norms: Sequence[str], masses: list[Amount]) -> list[Amount]:
