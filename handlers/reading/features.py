@@ -1,14 +1,13 @@
 """What a message looks like to the scores: its words, with slots for names, figures and things.
 
 A slot is in capitals ("BIN", "MASS", "FOOD"); everything else is a word in lower case. A feature
-is a word or its class, two neighbours, two with one between, a slot that stands in the same
-message, or what a clause says: its sense, its verb and the slots in it.
+is a word or its class, two neighbours, two with one between, all slots of the message, or what a
+clause says: its sense, its verb and the slots in it.
 """
 
 from bisect import bisect_left
 from collections.abc import Callable, Sequence
 from functools import lru_cache
-from itertools import combinations
 
 from handlers.practice.signs import SIGNS
 from handlers.reading.message import BRAN, LIQUID, Message
@@ -32,17 +31,12 @@ def features(message: Message) -> dict[str, int]:
         first = bisect_left(places, clause.start, stop)
         stop = bisect_left(places, clause.end, first)
         _add_clause(clause, names[first:stop], slotted, add)
-    slots = tuple(sorted(slotted))
-    add(_all_of(slots), 0)
+    add(_all_of(tuple(sorted(slotted))), 0)
     known = word_classes()
     for name, at in zip(names, places, strict=True):
         if name in known:
             for kin in known[name]:
-                if kin not in found:
-                    for feature in _of_class(kin, slots):
-                        add(feature, at)
-    for pair in _pairs(slots):
-        add(pair, 0)
+                add(kin, at)
     if message.asked:
         add("asked", 0)
     add(_LENGTHS[min(_LONGEST, len(names) // 5)], 0)
@@ -51,7 +45,7 @@ def features(message: Message) -> dict[str, int]:
 
 
 _TABLE = 4096
-"""Entries of a table of features that depend on a word's class, or on a verb, and on slots."""
+"""Entries of a table of features that depend on slots, or on a verb and slots."""
 _LONGEST, _MOST = 6, 4
 _LENGTHS = [f"length {fives}" for fives in range(_LONGEST + 1)]
 _SENTENCES = [f"sentences {number}" for number in range(_MOST + 1)]
@@ -60,18 +54,6 @@ _SENTENCES = [f"sentences {number}" for number in range(_MOST + 1)]
 @lru_cache(_TABLE)
 def _all_of(slots: tuple[str, ...]) -> str:
     return "all " + " ".join(slots)
-
-
-@lru_cache(_TABLE)
-def _pairs(slots: tuple[str, ...]) -> list[str]:
-    """Each two slots of a message."""
-    return [f"{one} & {other}" for one, other in combinations(slots, 2)]
-
-
-@lru_cache(_TABLE)
-def _of_class(kin: str, slots: tuple[str, ...]) -> list[str]:
-    """A class of words, alone and with each slot of its message."""
-    return [kin, *(f"{kin} & {slot}" for slot in slots)]
 
 
 def _add_runs(names: Sequence[str], places: Sequence[int], add: Add) -> None:
@@ -96,10 +78,6 @@ def _add_clause(clause: Clause, names: Sequence[str], slotted: set[str], add: Ad
     if sense == "ask":
         for name in names:
             add(f"ask {name}", at)
-    if slots:
-        for word in [name for name in names if name[0].islower()]:
-            for slot in slots:
-                add(f"{word} .. {slot}", at)
 
 
 @lru_cache(_TABLE)

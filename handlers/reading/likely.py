@@ -20,9 +20,7 @@ def if_likely(
     """
     if _is_too_little(kind, likelihood, message, alone=alone):
         return None
-    lone = alone and not (message.has(_AGAIN) or _went_in(message))
-    plainly = ALONE.get(kind, PLAINLY_TOLD) if lone else PLAINLY_TOLD
-    if kind in RECORD_KINDS and likelihood < plainly:
+    if kind in RECORD_KINDS and likelihood < PLAINLY_TOLD:
         return Unsure(guess=(act,), rules=("likely, but no more",))
     return act
 
@@ -40,9 +38,7 @@ def is_unlikely(layer: Layer, likelihood: float, message: Message) -> bool:
     """Whether what a rule took for a layer had better not be believed."""
     if layer.mass_kg is None and layer.volume_l is None:
         return False
-    if message.bins:
-        return likelihood < MAY_BE_A_LAYER
-    if likelihood >= MAY_BE_OF_NO_BIN or isinstance(message.context.last, Layer):
+    if message.bins or likelihood >= MAY_BE_OF_NO_BIN or isinstance(message.context.last, Layer):
         return False
     return not (_sounds_so(message) or _is_told(message))
 
@@ -53,20 +49,18 @@ def _is_told(message: Message) -> bool:
     return any(use is not None and "layer" in use.verb.classes for use in did)
 
 
-MAY_BE_A_LAYER, MAY_BE_OF_NO_BIN = 0.08, 0.25
-"""Likelihoods below which no rule is believed that finds a layer in a bin that is named, or in
-words without any: most is carried, spilt and given away by weight."""
-PLAINLY_TOLD = 0.7
+MAY_BE_OF_NO_BIN = 0.25
+"""Likelihood below which no rule is believed that finds a layer in words without any bin: most is
+carried, spilt and given away by weight."""
+PLAINLY_TOLD = 0.6
 """Likelihood from which a record that no rule found is written down without asking."""
-ALONE = {"layer": 0.72, "observe": 0.72}
-"""The same of a record that is all that is told: most is said of food and of smells."""
 SHUT_BESIDE = 0.9
 """Likelihood from which a bin is believed to be sealed beside something else that is told of it:
 lids are also pressed, stuck and looked under."""
-OF_NO_BIN = 0.85
+OF_NO_BIN = 0.6
 """Likelihood from which such a record is believed at all in words without any bin: what is cooked,
 spilt, bought and seen elsewhere is told of in just such words."""
-TO_NOBODY = 0.65
+TO_NOBODY = 0.7
 """Likelihood from which an answer is believed that neither calls the bot nor names a bin: most that
 sound so are given to a neighbour."""
 _OF_A_BIN = frozenset({"layer", "observe"})

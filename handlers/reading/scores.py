@@ -4,85 +4,19 @@
 The rules say what an act's fields are; the scores say whether it was told at all.
 """
 
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Mapping
 from dataclasses import dataclass
 from functools import cache
-from importlib.resources import files
-from itertools import compress
-from math import exp
-from typing import NamedTuple
+from math import exp, log
 
 from handlers.reading.features import features
 from handlers.reading.message import Message
+from handlers.reading.weights import ONE, weights
 
-
-class _ByFeature(dict[str, int]):
-    """What each feature weighs, from the text of the file: summed up when it first comes up.
-
-    Of fifty thousand features a talk has some hundreds.
-    """
-
-    def __init__(self, told: dict[str, str], lane_of: Mapping[str, int]) -> None:
-        super().__init__()
-        self._told = told
-        self._lane_of = lane_of
-
-    def __missing__(self, feature: str) -> int:
-        told = self._told.get(feature)
-        if told is None:
-            return 0  # it is not kept: of these a talk has no end
-        lanes = (
-            _hundredths(each[1:]) << _LANE * self._lane_of[each[0]] for each in told.split(" ")
-        )
-        self[feature] = weight = sum(lanes)
-        return weight
-
-
-class _Weights(NamedTuple):
-    """What is known of all kinds of act (or topics of a question) side by side in one number.
-
-    Each kind has a lane of so many bits, so that one addition adds a feature to the scores of all.
-    Log-odds are told in hundredths: their sums are exact, in whatever order they are added.
-    """
-
-    kinds: tuple[str, ...]
-    bias: int
-    """What speaks for each kind before anything is said."""
-    may: int
-    """Below it the act was not told, whatever a rule says."""
-    sure: int
-    """From it the act was told, whether or not a rule found it."""
-    by_feature: _ByFeature
-
-    def together(self, features: Iterable[str]) -> int:
-        """What some features weigh together, for each kind in its lane."""
-        return sum(map(self.by_feature.__getitem__, features), _level(len(self.kinds)))
-
-    def reached(self, together: int, limits: int) -> list[str]:
-        """The kinds that reach their limits."""
-        over = together - limits & _level(len(self.kinds))
-        if not over:
-            return []
-        tops = over.to_bytes(_BYTES * len(self.kinds), "little")[_BYTES - 1 :: _BYTES]
-        return list(compress(self.kinds, tops))
-
-
-_BYTES = 3
-"""Of a lane: half of it is many times what all weights of a kind come to together."""
-_LANE = 8 * _BYTES
-_HALF = 1 << _LANE - 1
-_MASK = (1 << _LANE) - 1
-
-
-@cache
-def _level(lanes: int) -> int:
-    """Nought in each lane: it lies half up the lane, so that nothing is borrowed from the next."""
-    return sum(_HALF << _LANE * lane for lane in range(lanes))
-
-
-def _weight(together: int, lane: int) -> float:
-    """The weight that stands in a lane."""
-    return ((together >> _LANE * lane & _MASK) - _HALF) / 100
+MAY, SURE = 0.1, 0.5
+"""Likelihoods below which no rule is believed that finds such an act, and from which the act was
+told, whether or not a rule found it: by the figures of hands kept aside."""
+_MAY, _SURE = (log(p / (1 - p)) for p in (MAY, SURE))
 
 
 @dataclass(slots=True)
@@ -108,8 +42,7 @@ class Scores:
     @property
     def log_odds(self) -> dict[str, float]:
         """The log-odds of each kind."""
-        kinds = enumerate(_weights().kinds)
-        return {kind: _weight(self.together, lane) for lane, kind in kinds}
+        return {kind: weights().of_kind(self.together, kind) for kind in weights().kinds}
 
     def may(self, kind: str) -> bool:
         """Whether a rule that finds such an act is believed."""
@@ -129,9 +62,9 @@ class Scores:
 
     def sure(self) -> list[str]:
         """The kinds of act that were told, even if no rule found one; the likeliest first."""
-        told = _weights().reached(self.together, _weights().sure)
+        told = weights().reaching(self.together, _SURE)
         if len(told) > 1:
-            told.sort(key=lambda kind: -_weight(self.together, _lane(kind)))
+            told.sort(key=lambda kind: -weights().of_kind(self.together, kind))
         if not self.certain:
             return told
         others = [k for k in told if k not in self.certain and k not in self.ruled_out]
@@ -141,31 +74,34 @@ class Scores:
         """How likely the kind of act is, from 0 to 1."""
         if kind in self.certain:
             return 1.0
-        return likelihood(_weight(self.together, _lane(kind)))
+        return likelihood(weights().of_kind(self.together, kind))
 
     def within(self, kind: str, start: int, end: int) -> float:
-        """What words[start:end] speak for the kind."""
+        """The log-odds of the kind by what words[start:end] say alone."""
         inside = (name for name, at in self.found.items() if start <= at < end)
-        return _weight(_weights().together(inside), _lane(kind))
+        return weights().of_kind(weights().together(inside), kind)
 
     def reasons(self, kind: str, most: int = 5) -> list[str]:
-        """The features that weigh most in it, with their weights."""
-        weights, lane = _weights(), _lane(kind)
-        weighed = [(_weight(weights.together([name]), lane), name) for name in self.found]
-        weighed.sort(key=lambda pair: -abs(pair[0]))
-        return [f"{weight:+.2f} {name}" for weight, name in weighed[:most] if weight]
+        """The features that weigh most in it, with what the log-odds lose without them."""
+        told = weights().of_kind(weights().together(self.found), kind)
+        others = ((name, [n for n in self.found if n != name]) for name in self.found)
+        lost = [
+            (told - weights().of_kind(weights().together(rest), kind), name)
+            for name, rest in others
+        ]
+        lost.sort(key=lambda pair: -abs(pair[0]))
+        return [f"{loss:+.2f} {name}" for loss, name in lost[:most] if loss]
 
 
 def scores_of(message: Message) -> Scores:
     """The scores of a message's features."""
-    weights = _weights()
     found = features(message)
-    together = weights.bias + weights.together(found) + _expected(*_expects(message))
-    return Scores(together, found, frozenset(weights.reached(together, weights.may)))
+    together = weights().together(found) + _expected(*_expects(message))
+    return Scores(together, found, frozenset(weights().reaching(together, _MAY)))
 
 
-_AWAITED, _LIKELIER = 150, 100
-"""Hundredths of log-odds by which an answer is likelier where one waits for it, and a question or
+_AWAITED, _LIKELIER = 3 * ONE // 2, ONE
+"""Log-odds by which an answer is likelier where one waits for it, and a question or
 what puts right where the talk is on them: four- and threefold odds, by judgement. The labelled
 messages stand alone and say nothing of that."""
 _ANSWERS = frozenset({"accept", "decline", "done", "later"})
@@ -182,10 +118,10 @@ def _expects(message: Message) -> tuple[bool, bool, bool, bool]:
 @cache
 def _expected(answer: bool, question: bool, righted: bool, struck: bool) -> int:
     """What is added to the scores of the kinds that are to be expected."""
-    kinds = [kind for kind in _weights().kinds if question and kind.startswith("ask ")]
+    kinds = [kind for kind in weights().kinds if question and kind.startswith("ask ")]
     kinds += [*(_ANSWERS if answer else ()), *["amend"] * righted, *["retract"] * struck]
     shares = {kind: _AWAITED if kind in _ANSWERS else _LIKELIER for kind in kinds}
-    return sum(share << _LANE * _lane(kind) for kind, share in shares.items())
+    return sum(share << weights().lane(kind) for kind, share in shares.items())
 
 
 def likelihood(log_odds: float) -> float:
@@ -195,31 +131,4 @@ def likelihood(log_odds: float) -> float:
 
 @cache
 def _known() -> frozenset[str]:
-    return frozenset(_weights().kinds)
-
-
-@cache
-def _lane(kind: str) -> int:
-    return _weights().kinds.index(kind)
-
-
-@cache
-def _weights() -> _Weights:
-    """The file: a line for each kind (its mark and name, bias, may, sure), an empty one, and then a
-    line for each feature: its weights, each behind the mark of its kind.
-    """
-    text = files("handlers.reading").joinpath("lexicon", "weights.txt").read_text(encoding="utf-8")
-    head, _, rest = text.partition("\n\n")
-    kinds = [line.split("\t") for line in head.splitlines()]
-    bias, may, sure = (
-        sum(_hundredths(kind[place]) << _LANE * lane for lane, kind in enumerate(kinds))
-        for place in (2, 3, 4)
-    )
-    told = dict(line.split("\t", 1) for line in rest.splitlines())
-    by_feature = _ByFeature(told, {mark: lane for lane, (mark, *_) in enumerate(kinds)})
-    return _Weights(tuple(kind for _, kind, *_ in kinds), bias, may, sure, by_feature)
-
-
-@cache
-def _hundredths(number: str) -> int:
-    return round(100 * float(number))
+    return frozenset(weights().kinds)
