@@ -78,6 +78,11 @@ from tests.reading.context import acts
         ("bin 3's lid shot off in the night", ["gas"]),
         ("bin 3 went psssht when I cracked it", ["gas"]),
         ("bin 3 let out a long whistle", ["gas"]),
+        ("bin 3 smells of last week's fish", ["rotten"]),
+        ("bin 3: reeks like bad prawns", ["rotten"]),
+        ("bin 3: smell like stale mince, and too wet inside", ["rotten", "wet"]),
+        ("bin 3 smells like a cider barrel", ["alcohol"]),
+        ("the green something on the top of bin 3", ["green_mould"]),
         ("the lid on bin 3 won't lie flat", ["gas"]),
         ("bin 3 is risen like a loaf", ["gas"]),
         ("bin 3 smells like a dead badger", ["rotten"]),
@@ -297,3 +302,55 @@ def test_what_somebody_smelt_is_told_of_the_bin(text: str) -> None:
 def test_food_that_went_sour_is_no_bin_that_did() -> None:
     [layer] = acts("bin 3 was given its breakfast, 400 g of idli batter gone sour")
     assert isinstance(layer, Layer)
+
+
+@pytest.mark.parametrize(
+    ("text", "signs"),
+    [
+        ("dug bin 3 in along the wall, and the middle of it was rotten as an old boot", "rotten"),
+        ("buried bin 3 under the plums. Smelled like a decent pickle barrel.", "sour"),
+        ("Ruth drained bin 3. It smelled strongly of vinegar.", "sour"),
+        ("bin 3 received 700 g of beans from me. It is becoming very wet inside.", "wet"),
+        ("sealed bin 3, it has a white mould", "white_mould"),
+    ],
+)
+def test_what_it_is_like_behind_what_was_done(text: str, signs: Sign) -> None:
+    [seen] = [act for act in acts(text) if isinstance(act, Observe)]
+    assert (seen.bin, seen.signs) == ("bin 3", (signs,))
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["sealed bin 3. It's foul weather out", "buried bin 3. It was a rotten job",
+     "sealed bin 3. Smelled like roses", "fed bin 3 300 g of peel. It was raining and wet outside",
+     "bin 3 smells like fresh bread", "found something white for Ruth's party",
+     "the same white fluff as my beret lol"],
+)  # fmt: skip
+def test_what_is_like_something_else_is_no_sign(text: str) -> None:
+    assert not [act for act in acts(text) if isinstance(act, Observe)]
+
+
+def test_the_rind_of_an_orange_is_no_mould() -> None:
+    layer, seen = acts("bin 3 got 300 g of orange rind, and it smells sour in the proper way")
+    assert isinstance(layer, Layer)
+    assert isinstance(seen, Observe)
+    assert (layer.materials, seen.signs) == ({"fruit": 1.0}, ("sour",))
+
+
+def test_maggots_beside_a_mould_are_in_the_bin_too() -> None:
+    [seen] = acts("Lid wasn't clipped. Maggots in it, and grey fuzz down one side.")
+    assert isinstance(seen, Observe)
+    assert set(seen.signs) == {"insects", "other_mould"}
+
+
+def test_what_all_the_bins_of_a_list_have_is_seen_in_each() -> None:
+    found = acts("Shed, bin 3 and Tall Paul all have white fluff on top. Good.")
+    assert [a.bin for a in found if isinstance(a, Observe)] == ["shed", "bin 3", "Tall Paul"]
+
+
+def test_a_bin_named_for_a_smell_smells_of_nothing() -> None:
+    found = acts("Took 350 ml off bin 3 and another 200 off Stinky.", bins=("bin 3", "Stinky"))
+    assert [(a.act, getattr(a, "bin", None)) for a in found] == [
+        ("drain", "bin 3"),
+        ("drain", "Stinky"),
+    ]

@@ -31,7 +31,15 @@ _MEANT = words_in("right correct meant what where it the one")
 
 def figures_of_speech(marks: list[Mark]) -> list[Mark]:
     """The signs of several words, in which a bin may be named and not meant."""
-    return [m for m in marks if m.end - m.start > 2 and m.tag.startswith("sign")]
+    return [
+        m
+        for m in marks
+        if m.tag.startswith("sign") and m.end - m.start > (1 if m.tag in _LIKENED_TO else 2)
+    ]
+
+
+_LIKENED_TO = frozenset({"sign-smell", "sign-scent"})
+"""What something smells like, which may be a vessel: "like a pickle barrel"."""
 
 
 def no_figures_of_speech(bins: tuple[BinRef, ...], spoken: list[Mark]) -> tuple[BinRef, ...]:

@@ -32,6 +32,8 @@ def of_each_bin(acts: Sequence[Act], message: Message) -> list[Act]:
 
 def _for_each(act: Act, message: Message) -> list[Act]:
     """ "Two closed today: bin 6 and the hall": an act for each bin of the list."""
+    if isinstance(act, Observe):
+        return [replace(act, bin=name) for name in _seen_in_all(act, message)] or [act]
     if not isinstance(act, LISTED):
         return [act]
     if isinstance(act, Drain) and act.volume_l is not None and not message.has(EACH):
@@ -47,7 +49,20 @@ def _for_each(act: Act, message: Message) -> list[Act]:
     return [act]
 
 
-LISTED = (Seal, Open, Drain, Bury)
+def _seen_in_all(act: Observe, message: Message) -> list[str]:
+    """ "Shed and bin 3 both have fluff on top": the bins of the list that it is said of."""
+    if not message.has(_ALL_OF):
+        return []
+    for row in listed_bins(message.bins, message):
+        said = message.norms[row[-1].end : row[-1].end + 2]
+        names = [ref.name for ref in row if ref.name is not None]
+        if act.bin in names and not _ALL_OF.isdisjoint(said):
+            return names
+    return []
+
+
+_ALL_OF = words_in("both all each")
+LISTED = (Seal, Open, Drain, Bury, Observe)
 """What may be told of a list of bins."""
 
 

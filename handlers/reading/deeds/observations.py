@@ -21,6 +21,7 @@ from handlers.reading.measures.dials import (
 )
 from handlers.reading.message import Message
 from handlers.reading.signs.otherthings import is_of_other_things
+from handlers.reading.signs.saidofit import is_said_of_it
 from handlers.reading.signs.seen import Seen
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
@@ -46,7 +47,8 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
     if not _may_be_seen(group) or is_of_other_things(group.message):
         return None
     nothing_came = _nothing_came(group)
-    if (is_ahead(group) or group.sense not in _TOLD) and not nothing_came:
+    untold = group.sense not in _TOLD and not _leaves_out_its_subject(group)
+    if (is_ahead(group) or untold) and not nothing_came:
         return None
     waited = nothing_came and is_ahead(group)  # "not a drop in ten days": how long, not when
     context = _bin_context(groups, k)
@@ -68,6 +70,15 @@ def observe_of(groups: Sequence[Group], k: int) -> Observe | None:
     )
 
 
+def _leaves_out_its_subject(group: Group) -> bool:
+    """ "Shed today: smell like pickles": what it does, and nothing that is ordered."""
+    said = group.norms
+    return group.sense == "order" and said[0] in _SMELL and said[1:2] in (["like"], ["of"])
+
+
+_SMELL = words_in("smell stink reek")
+
+
 def _seen_on(group: Group) -> date | None:
     """ "Flies on Sunday, so I sealed it today": the day of the clause that tells the sign, where
     the deed beside it has its own.
@@ -80,27 +91,18 @@ def _seen_on(group: Group) -> date | None:
     return days[0].past if len(seen) == len(days) == 1 else None
 
 
-ON_IT = "a growth on the bin just told of"
+ON_IT = "what the bin just told of is like"
 """The rule whose form is told whatever its score: "sealed the shed, it has a white mould"."""
 
 
 def _is_said_of_it(groups: Sequence[Group], k: int) -> bool:
-    """Whether "it" has a mould of a colour, right behind what was done to a bin that is named."""
-    group, before = groups[k], groups[:k]
-    grown = any(
-        s.sign in _COLOURED and not s.absent and group.start <= s.start < group.end
+    """Whether what is seen is told of "it", right behind what was done to a bin that is named."""
+    group = groups[k]
+    return group.sense in _TOLD and any(
+        is_said_of_it(group.message, s)
         for s in group.message.signs
+        if any(c.start <= s.start < c.end for c in group.clauses)
     )
-    if not grown or group.bins or group.norms[0] not in _IT or group.sense not in _TOLD:
-        return False
-    done = [g for g in before if g.sense == "did" and g.verb is not None and g.bins]
-    last = done[-1].verb if done else None
-    return last is not None and not last.verb.classes.isdisjoint(_DONE)
-
-
-_COLOURED: frozenset[Sign] = frozenset({"white_mould", "green_mould", "black_mould"})
-_IT = words_in("it its she he there")
-_DONE = frozenset({"seal", "drain", "layer"})
 
 
 def _may_be_seen(group: Group) -> bool:
@@ -247,7 +249,8 @@ def _counts(group: Group, seen: Seen, context: str) -> bool:
     if not seen.plain and clause.joint in _ABOUT_ELSE:
         return False  # "buried it while it was dry": the weather
     felt = context != "craft" and _is_felt(group, seen)
-    if context in ("place", "craft") and seen.sign in _PLACE_SIGNS and not felt:
+    beside = context == "craft" and seen.plain and _is_surely_seen(group)  # flies beside mould
+    if context in ("place", "craft") and seen.sign in _PLACE_SIGNS and not (felt or beside):
         # a room may be dry or full of flies, but only a bin hisses
         return seen.sign == "gas" and seen.plain and any(b.end <= seen.start for b in group.bins)
     unsaid = not group.bins and group.norms[0] not in _GOES_ON

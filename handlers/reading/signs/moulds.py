@@ -27,6 +27,7 @@ _MOULD_OF_BIN = words_in(
     "cape lace silk felt scum slime lurgy blotches blotch blotchy specks speck webs web thing "
     "mat frost crud icing nap wool woolly lint flaum bart barbe barba barbetta pelito pelusa "
     "balbas islands colonies colony circles "
+    "something thingy whatsit "
     "rings freckles pimples pom poms pile shag tufty lawn moss quilt shawl veil scarf toupee hairs"
 )
 """What a growth is likened to where a bin is named and a colour said."""
@@ -64,7 +65,10 @@ def moulds_in(
         colours = [
             (at, sign)
             for at, sign in _colours(norms, i, in_bins)
-            if at not in in_bins and at >= free and (at < i or norms[i] != "down")
+            if at not in in_bins
+            and at >= free
+            and (at < i or norms[i] != "down")
+            and not _is_fruit(norms, at)
         ]
         if not (colours or norms[i] in _ALONE) or _is_soil(norms, i):
             continue
@@ -77,6 +81,11 @@ def moulds_in(
 
 _WORN = words_in("beard hair hairs whiskers moustache mustache afro wig jumper coat fur wool scarf")
 """What people grow or wear themselves: "my beard is purple"."""
+
+
+def _is_fruit(norms: Sequence[str], at: int) -> bool:
+    """ "Orange rind": the fruit, and no colour."""
+    return norms[at] == "orange" and norms[at + 1] in ("rind", "rinds", "zest", "pith")
 
 
 _REACH = 4
@@ -121,6 +130,8 @@ def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tup
         return [(i - 1, COLOURS[slip])]
     if found:
         return [*found, *_besides(norms, i, in_bins)]
+    if norms[i] in _WHATEVER:
+        return []
     span = range(i + 1, min(i + 9, len(norms)))
     after = [norms[k] for k in span if k not in in_bins and not (in_bins and norms[k] == "on")][:4]
     for k, norm in enumerate(after):
@@ -131,6 +142,10 @@ def _colours(norms: Sequence[str], i: int, in_bins: Collection[int]) -> list[tup
         if norm in _STOPS or (norm == "," and k):
             break
     return _told_after(norms, i)
+
+
+_WHATEVER = words_in("something thingy whatsit")
+"""A growth by the colour before it alone: "something green" may be a vegetable."""
 
 
 def _slipped(norm: str) -> str | None:

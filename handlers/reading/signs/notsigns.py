@@ -107,7 +107,7 @@ _MOODS = words_in(
     "soul souls face faces puss mood moods look looks expression expressions temper attitude "
     "heart hearts luck welcome welcomes regards wishes humour humor wit joke jokes sense shoulder "
     "feelings reception trick tricks liar loser swine sod husband wife kids teenager teenagers "
-    "weekend week year month summer winter lot"
+    "weekend week year month summer winter lot weather job jobs business commute"
 )
 
 

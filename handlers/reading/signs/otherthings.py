@@ -17,7 +17,8 @@ _THINGS = words_in(
     "toddler baths swimming bathroom tyre tyres tire tires bike bicycle motorbike football match "
     "balloon balloons firework fireworks rocket rockets bomb car cars van bus train "
     "freezer dishwasher radiator jumper jumpers sweater shirt dress jacket "
-    "trousers socks shoes boots hat wig haircut dyed dye party themed pond river canal sea "
+    "trousers socks shoes boots hat beret scarf cardigan slippers "
+    "wig haircut dyed dye party themed pond river canal sea "
     "beach lawn wallpaper paint plaster plumber "
     "couch curtains mattress pillow towel towels laundry "
     "bulb telly tv guitar choir "
@@ -131,7 +132,8 @@ def is_of_other_things(message: Message) -> bool:
         return False
     held = set(indexes(message.bins, message.signs))
     for i, norm in enumerate(norms):
-        if norm in _LIKENING:
+        same = norm == "as" and not message.bins and "same" in norms[max(0, i - _LIKENED) : i]
+        if norm in _LIKENING and not same:  # "the same fluff as my beret" tells of the beret
             held |= set(range(i, i + _LIKENED))
     told = [s for s in message.sentences if any(s.start <= x.start < s.end for x in message.signs)]
     return any(

@@ -39,15 +39,18 @@ def find_signs(
     `in_bins` are the words that name a bin, beside which everyday words are signs too; `people`
     those that name a member.
     """
+    if any(norms[i] in SMELL for i in in_bins):
+        norms = ["qbin" if i in in_bins and n in SMELL else n for i, n in enumerate(norms)]
     of_bin = bool(in_bins) or not _VESSELS.isdisjoint(norms)
     found = moulds_in(norms, marks, in_bins, of_bin=of_bin)
     tags = _TAGS_OF_BIN if of_bin else _TAGS
     of_people = SMELLS if not of_bin and somebody_smells(norms, people) else ()
     told = [m for m in marks if m.tag in tags and m.value.sign not in of_people]
     turns = list(turns_in(norms, in_bins)) if of_bin else []
-    if not (found or told or turns or "any" in norms):
-        return ()
     foods = [m for m in marks if m.tag == "food"]
+    stale = _of_old_food(norms, foods)
+    if not (found or told or turns or stale or "any" in norms):
+        return ()
     used = indexes(found)
     for mark in told:
         if any(i in used for i in range(mark.start, mark.end)):
@@ -61,10 +64,31 @@ def find_signs(
         if norms[i] == "any" and norms[i + 1] in ANY_LIQUID and denied(norms, i)
     ]
     found += _turned(norms, turns, found, foods, in_bins)
+    found += [s for s in stale if indexes(found).isdisjoint(range(s.start, s.end))]
     found = _heard_right(norms, found)
     return tuple(
         sorted(s for s in found if not (_is_inside(s, found) or _is_only_from(norms, s, found)))
     )
+
+
+def _of_old_food(norms: Sequence[str], foods: Sequence[Mark]) -> list[Seen]:
+    """ "Smells like old meat", "of last week's fish": what was alive once and is stale."""
+    if _STALE.isdisjoint(norms):
+        return []
+    return [
+        Seen(food.start - 1, food.end, "rotten", True, denied(norms, food.start - 1))
+        for food in foods
+        if food.start
+        and norms[food.start - 1] in _STALE
+        and food.value.shares[0][0] in _ONCE_ALIVE
+        and not _LIKE.isdisjoint(norms[max(0, food.start - 4) : food.start - 1])
+        and smelling(norms, food)
+    ]
+
+
+_STALE = words_in("old stale bad off spoiled spoilt forgotten warm raw week 's")
+_ONCE_ALIVE = frozenset({"meat", "fish", "egg", "bone", "dairy", "oil"})
+_LIKE = words_in("like of")
 
 
 def _heard_right(norms: Sequence[str], found: list[Seen]) -> list[Seen]:
