@@ -52,6 +52,9 @@ from tests.reading.context import WEDNESDAY, acts
         "2 kg of peelings in bin 3, Ruth saw to it",
         "2 kg of peelings in bin 3, credit to Ruth",
         "Ruth's been at it. 2 kilos of peel in bin 3",
+        "bin 3 went in under the beans yesterday, Ruth dug it in.",
+        "bin 3 went to the far bed, Ruth forked it under",
+        "Ruth called at the hall while I was at work and drained bin 3",
     ],
 )
 def test_a_member_told_of_is_the_doer(text: str) -> None:
@@ -72,6 +75,9 @@ def test_a_member_told_of_is_the_doer(text: str) -> None:
         "bin 3 was sealed by Ruth and myself",
         "I helped Ruth put 2 kg of peelings in bin 3",
         "Ruth: sealed bin 3 today",
+        "Ruth rang while I was at work and I drained bin 3",
+        "Ruth came by while I sealed bin 3",
+        "bin 3 is buried, Ruth carried it off the van and I dug it in",
         "Ruth made a pie for thirty and we binned 2 kg of it in bin 3",
     ],
 )

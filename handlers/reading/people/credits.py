@@ -18,13 +18,16 @@ def credited(group: Group) -> str | None:
 
 
 def _is_tagged(group: Group, ref: MemberRef) -> bool:
-    """ "She's drained it, Priya has", "sealed since Friday, Priya did it", "... Priya's doing"."""
+    """ "She's drained it, Priya has", "sealed since Friday, Priya did it", "... Priya's doing",
+    "in the ground since noon, Priya dug it in"."""
     norms = group.message.norms
-    before, after = norms[ref.start - 1 : ref.start], norms[ref.end : ref.end + 3]
+    before, after = norms[ref.start - 1 : ref.start], norms[ref.end : ref.end + 4]
     if before and before[0] in _TAGS and (not after or after[0] in _ENDING):
         before, after = norms[ref.start - 2 : ref.start - 1], before  # "has Bram"
-    elif list(after) == ["saw", "to", "it"]:
-        after = ["did"]
+    elif list(after[:3]) == ["saw", "to", "it"]:
+        after = ["did", *after[3:]]
+    elif after[:1] and after[0] in _WORKED and not _IT.isdisjoint(after[1:2]):
+        after = ["did", *after[2 + (after[2:] != [] and after[2] in _WHITHER) :]]
     elif after[:1] == ["'s"] and after[1:] and after[1] in _DOING:
         after = ["did", *after[2:]]
     if ref.start < group.start or not (before and before[0] in _PAUSES):
@@ -45,6 +48,11 @@ def _ends_there(after: Sequence[str]) -> bool:
 _IT = words_in("it that this so")
 _TAGS = words_in("has have had did was")
 _PAUSES = words_in(", . ; - — ( ! well") | {"\n"}
+_WORKED = words_in(
+    "dug ploughed plowed forked raked turned buried tipped shovelled spaded emptied carried sealed "
+    "shut closed drained"
+)
+_WHITHER = words_in("in under over down out off up")
 _DOING = words_in("doing work handiwork effort job")
 _OWN = words_in("i we ive im me my us you")
 

@@ -9,6 +9,7 @@ from handlers.reading.people.nameddoer import OWN, THIRD, TOGETHER, named_doer
 from handlers.reading.people.strangers import stranger
 from handlers.reading.words.binwords import PLAIN_FOLLOWERS
 from handlers.reading.words.sense import SAID, SPOKE
+from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import vocabulary, words_in
 
 _QUOTED = 12
@@ -126,11 +127,21 @@ def _leads_sentence(group: Group) -> str | None:
         unknown = after.norm not in vocabulary() and after.norm not in PLAIN_FOLLOWERS
         unknown = unknown or (after.norm in _DEEDS and _PLEASE.isdisjoint(group.norms))
         return ref.name if unknown and group.start < end else None
-    between = message.norms[end : group.verb.start]
+    between = _without_asides(message, end, group.verb.start)
     others = any(end <= m.start < group.verb.start for m in message.members)
     if others or not OWN.isdisjoint(between) or not _NOT_HIS.isdisjoint(between):
         return None
     return ref.name if end <= group.verb.start else None
+
+
+def _without_asides(message: Message, start: int, end: int) -> list[str]:
+    """The words there, without "while I was at work": what somebody else did meanwhile."""
+    aside = [c for c in message.clauses if c.joint in _WHILE and start <= c.start and c.end <= end]
+    held = indexes(aside)
+    return [message.norms[i] for i in range(start, end) if i not in held]
+
+
+_WHILE = words_in("while whilst when")
 
 
 _DEEDS = words_in(
