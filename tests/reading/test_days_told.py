@@ -200,6 +200,11 @@ def test_what_went_into_the_ground_is_and_liquid_is_of_the_day_it_was_drawn() ->
         ("2 kg of rice in bin 3. Went in last night", "2026-06-16"),
         ("I was away from the 3rd to the 10th, drained bin 3 on Sunday, 300 ml", "2026-06-14"),
         ("drained bin 3 on Sunday, I was away from the 3rd to the 10th", "2026-06-14"),
+        ("baked a loaf on Sunday and it's gone hard, so that's 500 g in bin 3", "2026-06-17"),
+        ("made a dal on Monday, it's gone off so that's 1 kg of it in bin 3", "2026-06-17"),
+        ("my brother came on Sunday, and what he left, 1 kg, has gone in bin 3", "2026-06-17"),
+        ("my brother came on Sunday and we put 800 g of rice in bin 3", "2026-06-14"),
+        ("bin 3 yesterday after the committee meeting: 2 kg of bread", "2026-06-16"),
     ],
 )
 def test_the_day_of_a_mishap_or_an_absence_is_not_that_of_the_record(text: str, on: str) -> None:

@@ -190,6 +190,7 @@ def test_the_bin_passed_on_is_the_one_behind_the_word(text: str, bin: str) -> No
         ("now that I am off, Agnes is all yours from the first of July", date(2026, 7, 1)),
         ("not on Sunday, but I can take Agnes on Monday", date(2026, 6, 22)),
         ("I can't take Agnes on Sunday, ask Ruth about Monday", date(2026, 6, 21)),
+        ("Monday I lost my cast. Can somebody take Agnes from Sunday?", date(2026, 6, 21)),
     ],
 )
 def test_the_day_on_which_it_is_to_pass(text: str, on: date) -> None:

@@ -317,6 +317,7 @@ def coming(message: Message, *, refused: bool = False) -> date | None:
         said = [d for d in said if message.norms[d.start] != "now"] or said
         said = [d for d in said if not _cannot(message, d)] or said
         said = [d for d in said if not is_of_absence(message, d)] or said
+        said = [d for d in said if message.norms[d.start - 1] == "from"] or said
     if not said or said[0].loose:
         named = _from_named(message)
         if named or not said:

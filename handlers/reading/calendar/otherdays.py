@@ -54,6 +54,8 @@ def is_of_other(message: Message, day: Day, clause: Clause) -> bool:
         or _is_denied(message, day, clause)
         or _is_of_fill(message, clause)
         or _is_of_mishap(message, clause)
+        or _is_of_cooking(message, clause)
+        or _is_of_visit(message, clause)
         or _is_filled_by_else(message, day, clause)
         or is_of_absence(message, day)
     )
@@ -93,6 +95,53 @@ _MISHAP = Late(
     r"unplugged|defrosted|open)\b|"
     r"^(?:(?:it|they|that|which|had|has|was|were|all|i|we|only|just) )*(?:spoiled|spoilt|thawed|"
     r"defrosted|expired|bought|cooked|baked|boiled|roasted)\b"
+)
+
+
+def _is_of_cooking(message: Message, clause: Clause) -> bool:
+    """ "Made a dal on Thursday, and it has gone fizzy": when a dish was made that is scraps now."""
+    lead = message.norms[clause.start : clause.start + 2]
+    if _COOKED.isdisjoint(lead) or not any(
+        clause.start <= i.start < clause.end for i in message.items
+    ):
+        return False
+    if message.has_in(_BRAN, clause.start, clause.end):
+        return False
+    return _tells_no_layer(message, clause) and _is_over(message, clause)
+
+
+_COOKED = words_in("made brewed stewed fried cooked baked boiled roasted")
+_BRAN = words_in("bran starter batch")
+
+
+def _is_of_visit(message: Message, clause: Clause) -> bool:
+    """ "My sister came on Saturday, and what she left has gone in": when somebody was there."""
+    verb = clause.verb
+    if verb is None or verb.verb.plain not in _VISITING:
+        return False
+    if not _US.isdisjoint(message.norms[clause.start : verb.start]):
+        return False
+    return _tells_no_layer(message, clause) and _is_over(message, clause)
+
+
+_VISITING = words_in("come drive visit stay fly stop drop pop")
+_US = words_in("i we")
+
+
+def _tells_no_layer(message: Message, clause: Clause) -> bool:
+    told = indexes(message.bins, message.measured())
+    return told.isdisjoint(range(clause.start, clause.end))
+
+
+def _is_over(message: Message, clause: Clause) -> bool:
+    """Whether what became of it is told behind it as it stands now: "it has gone", "so that's"."""
+    behind = " ".join(message.norms[clause.end :])
+    return _NOW_GONE.search(behind) is not None
+
+
+_NOW_GONE = Late(
+    r"\b(?:has|have|'s|'ve|its) (?:now |all |just |already |since )*(?:gone|been|turned)\b|"
+    r"\bso (?:that|it|this) ?(?:is|'s)\b|\bso thats\b"
 )
 
 

@@ -133,6 +133,8 @@ def _is_coming(message: Message, start: int, end: int, day: Day) -> bool:
     """Whether the words round a day say that it comes round; the "back" of "3 days back" is its."""
     if message.norms[max(0, day.start - 2) : day.start] == ["as", "of"]:
         return False  # "bin 3 is open as of last night"
+    if message.norms[day.end : day.end + 1] == ["after"]:
+        end = day.end  # "yesterday after the meeting"
     passed = {a.end for a in message.amounts} | indexes(message.bins)  # "500 g each", "back step"
     around = {n for i, n in enumerate(message.norms[start:end], start) if i not in passed}
     return not _COMING.isdisjoint(around.difference(message.norms[day.start : day.end]))
