@@ -25,10 +25,17 @@ from handlers.reading.corrections.doerright import another_did, shared_with
 from handlers.reading.corrections.leaning import adds, another_doer, more
 from handlers.reading.corrections.lessened import OFF, lessened
 from handlers.reading.corrections.numberright import another_number, with_figure
-from handlers.reading.corrections.otherbin import FOR_BIN, REFUSALS, in_another_bin, meant_for
+from handlers.reading.corrections.otherbin import (
+    FOR_BIN,
+    NA,
+    REFUSALS,
+    in_another_bin,
+    it_be,
+    meant_for,
+)
 from handlers.reading.corrections.readfor import read_for
 from handlers.reading.corrections.restated import CUES, restated
-from handlers.reading.corrections.striking import OF_STRIKING, struck_out
+from handlers.reading.corrections.striking import MINE, OF_STRIKING, mine_struck_out, struck_out
 from handlers.reading.deeds.flatly import CUES as OF_ANSWERS
 from handlers.reading.deeds.flatly import flat_answer
 from handlers.reading.deeds.spoons import is_of_spoons
@@ -61,7 +68,7 @@ def certain(message: Message) -> tuple[Act, ...]:
     """What is a reply by its form alone: a setting, a figure put right, a bin named as passing, a
     flat answer.
     """
-    return _first(message, _READERS[:5])
+    return _first(message, _READERS[:7])
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
@@ -95,7 +102,7 @@ def _restated(message: Message) -> Amend | None:
     found = lessened(message) or restated(message)
     if found is None and message.bins:
         found = another_number(message)
-    found = found or in_another_bin(message)
+    found = found or in_another_bin(message) or it_be(message)
     return found or read_for(message) or another_did(message) or another_day(message)
 
 
@@ -137,7 +144,9 @@ def _says_done(norms: Sequence[str]) -> bool:
 _READERS: tuple[_Reader, ...] = (
     (setting_told, OF_SETTINGS, ""),
     (meant_for, FOR_BIN, ""),
-    (_restated, CUES | OFF | OF_DAYS | _RESTS | words_in("only credit who") | REFUSALS, ""),
+    (_restated, CUES | OFF | OF_DAYS | _RESTS | words_in("only credit who") | REFUSALS | NA, ""),
+    (another_did, words_in("that"), ""),
+    (mine_struck_out, MINE, ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),
     (struck_out, OF_STRIKING, "retract"),

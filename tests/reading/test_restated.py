@@ -4,7 +4,7 @@ from datetime import date
 
 import pytest
 
-from handlers.reading.acts import Act, Amend, Drain, Layer
+from handlers.reading.acts import Act, Amend, Drain, Layer, Retract
 from tests.reading.context import acts
 
 LAYER = Layer(mass_kg=0.6, bin="shed")
@@ -156,6 +156,10 @@ def test_what_is_weighed_or_ordered_elsewhere(text: str) -> None:
         ("whoopsie, it was meant for Tall Paul!", "Tall Paul"),
         ("ugh, this one was for bin 3 sorry", "bin 3"),
         ("upps, wrong bin, it was the shed", "shed"),
+        ("I'm afraid it was the shed, not bin 3, into which we tipped the 2 kg", "shed"),
+        ("I confess it was bin 3, not the shed, that I drained", "bin 3"),
+        ("sorry o, na shed I seal, no be bin 3", "shed"),
+        ("no be bin 3 I feed, na shed", "shed"),
         ("ups and downs, that was for sure", None),
         ("ugh this is for the birds", None),
         ("damn, that was for the shed roof", None),
@@ -271,3 +275,44 @@ def test_a_record_is_put_down_to_another_day(text: str, day: int | None) -> None
 def test_what_is_too_much_or_not_of_the_record(text: str, amend: Amend | None) -> None:
     found = acts(text, last=LAYER, after_bot=True, in_room=True)
     assert found == (() if amend is None else (amend,))
+
+
+def test_what_a_bin_holds_is_put_right() -> None:
+    for text in (
+        "bin 3 is a 15 litre bucket, not 20",
+        "I was wrong. bin 3 is a 15 l pail, not 12.",
+    ):
+        assert acts(text) == (Amend(capacity_l=15.0, bin="bin 3"),)
+
+
+@pytest.mark.parametrize(
+    ("text", "kg"),
+    [
+        ("Oh, we weighed it in the crate. It is 2.5 kg without.", 2.5),
+        ("make that eight", 8 * 0.45359237),
+    ],
+)
+def test_an_amount_is_put_right_behind_its_layer(text: str, kg: float) -> None:
+    [act] = acts(text, units="us", last=Layer(mass_kg=3.0, bin="shed"), in_room=True)
+    assert isinstance(act, Amend)
+    assert act.mass_kg == pytest.approx(kg)
+
+
+@pytest.mark.parametrize(
+    ("text", "struck"),
+    [
+        ("Ruth had logged it already, take mine off please", True),
+        ("oh it's on here twice, cross mine out bot", True),
+        ("take mine off the list for Friday", False),
+        ("he took his coat off already, I'll take mine off the hook", False),
+    ],
+)
+def test_the_sender_takes_back_what_is_there_twice(text: str, struck: bool) -> None:
+    assert any(isinstance(act, Retract) for act in acts(text)) is struck
+
+
+@pytest.mark.parametrize("text", ["it was Ines that sealed it", "Ruth's the one who shut it"])
+def test_a_deed_is_put_down_to_the_one_who_did_it(text: str) -> None:
+    [act] = acts(text)
+    assert isinstance(act, Amend)
+    assert act.member in ("ines", "ruth")

@@ -10,7 +10,7 @@ from handlers.reading.words.vocabulary import words_in
 
 _DID = (
     r"(?:did|done|carried|carry|brought|bring|put|poured|pour|added|tipped|emptied|drained|sealed|"
-    r"buried|weighed)"
+    r"buried|weighed|closed|shut|opened|started|dug)"
 )
 _THAT = r"(?:that|it|this|them|those)(?: (?:one|lot|bin|layer|in|down|out|over|up))*"
 _LEAD = r"^(?:(?:oh|no|sorry|oops|actually|and|wait|ah|,|\.) )*"
@@ -18,7 +18,8 @@ _NOT_ME = Late(
     _LEAD + rf"(?:it was )?qmember (?:who |that |it was )*{_DID} {_THAT}(?: (?:,|\.|and))* not "
     r"(?:me|muggins)\b|"
     + _LEAD
-    + rf"it (?:was|is|'s) (?:actually )?qmember (?:who|that) {_DID} {_THAT}"
+    + rf"(?:it (?:was|is|'s) (?:actually )?qmember|qmember (?:was|is|'s) the one) (?:who|that) "
+    rf"{_DID} {_THAT}"
     r"(?: (?:actually|sorry|,))*$|"
     + _LEAD
     + rf"not (?:me|qmember) (?:, )?qmember (?:it was |that |who |it )*{_DID}(?: {_THAT})?\b|"

@@ -97,6 +97,26 @@ _SAID_OF_BIN = words_in(
     "and also so but all the our that it was is 's went bin one i put sorry oops btw actually , . !"
 )
 
+_OH = r"^(?:(?:ehn|ah|oh|o|abeg|sorry|no vex|oga|wait|,|[.]) )*"
+_DID = r"(?: (?:wey )?i (?:don )?[a-z]+(?: am)?)?"
+_END = r"(?: (?:o|oh|abeg|sorry|sha|[.!]))*$"
+_NA = Late(
+    rf"{_OH}na (?P<this>qbin){_DID}(?: [,.])? (?:e )?(?:no|nor|not) be qbin{_DID}{_END}|"
+    rf"{_OH}(?:e )?(?:no|nor|not) be qbin{_DID}(?: [,.])?(?: but)? na qbin{_DID}{_END}"
+)
+
+
+def it_be(message: Message) -> Amend | None:
+    """ "Na green I close, no be bin 2": the bin that is said to be it, not the one that is not."""
+    if len(message.bins) != 2 or not all(ref.known for ref in message.bins):
+        return None
+    found = _NA.search(plain_text(message)) if message.has(NA) else None
+    if found is None or (message.context.in_room and message.context.last is None):
+        return None
+    return Amend(bin=message.bins[0 if found["this"] else 1].name, rules=(BY_FORM,))
+
+
+NA = words_in("na")
 _IN = r"(?:(?:in|into|to) )?(?:the )?qbin(?: bin)?"
 _WENT = Late(
     r"^(?:(?:no|nope|sorry|oops|wait|actually|but|,) )*(?:my|our|mine|that|the|those|it) "

@@ -85,6 +85,8 @@ def _another_figure(message: Message, told: Sides) -> Amend | None:
     if not _ends_well(message, told, told.figures, added):
         return None
     bin = right(message.norms, told.bins)
+    if bin is not None and _is_its_size(message, bin, figure) and figure.amount is not None:
+        return Amend(capacity_l=figure.amount.value, bin=str(bin.of), rules=(BY_FORM,))
     return replace(
         _measured(figure, told)
         or _in_its_unit(figure, told, message)
@@ -94,6 +96,16 @@ def _another_figure(message: Message, told: Sides) -> Amend | None:
         bin=None if bin is None else str(bin.of),
         rules=(BY_FORM,),
     )
+
+
+def _is_its_size(message: Message, bin: Thing, figure: Thing) -> bool:
+    """ "Rosie is a four gallon pail, not five": what the bin holds, and not what went in."""
+    between = message.norms[bin.end : figure.start]
+    sized = figure.amount is not None and figure.amount.size
+    return sized and between[:1] != [] and _IS_A.issuperset(between)
+
+
+_IS_A = words_in("is was 's a an the only just really actually")
 
 
 def _measured(figure: Thing, told: Sides) -> Amend | None:
@@ -167,6 +179,8 @@ def _ends_well(
     between, rest = norms[behind : told.end + 1], norms[behind:]
     if not _ENDS.isdisjoint(between) and not _HEADS_ALONE.isdisjoint(norms[:behind]):
         return True
+    if _OF_THE_DEED.fullmatch(" ".join(rest)) and not message.days:
+        return True
     if word_count(message) > SHORT or message.days:
         return False
     if _OF_THE_RECORD.fullmatch(" ".join(norms[things[-1].end :])):
@@ -181,6 +195,13 @@ _OF_THE_RECORD = Late(
     r"(?: [.!]| please| sorry)*"
 )
 """ "500 not 650 on that drain"."""
+
+
+_OF_THE_DEED = Late(
+    r"(?:, )?(?:(?:from|in|into|off|to|out of) which|that|which|where|wherefrom) (?:i|we) "
+    r"(?:[a-z]+ ?){1,2}(?: [a-z0-9.]+){0,6}(?: [.!])*"
+)
+""" "The barn, not the yard, from which I drew that pint": which record it is, and nothing new."""
 
 
 def _is_plain(message: Message, figure: Thing, told: Sides) -> bool:

@@ -44,7 +44,8 @@ _COMMON = words_in(
     "so and but then now this my mine me i we you thee will last one one's number thing unit units "
     "its up there really again once second twice obviously obvs gives says comes came come out "
     "more like with all by bad let better wee course c'était cetait turns measured where when for "
-    "before earlier previous record clearly nearer closer over 've 'm 'll , . ! - — : ; ( ) * ' \""
+    "before earlier previous record clearly nearer closer over "
+    "myself regret confess admit afraid 've 'm 'll , . ! - — : ; ( ) * ' \""
 )
 _FILLERS = frozenset().union(
     PLAIN_CUES, JOINED_CUES, WEIGHING, WEIGHED, WITHOUT, VESSELS, TELLING, _REFUSING, _MEANT,

@@ -5,9 +5,11 @@ from dataclasses import replace
 from handlers.reading.acts import Layer, Retract
 from handlers.reading.corrections.amending import UNDONE, retract
 from handlers.reading.corrections.leaning import spoken_of
+from handlers.reading.corrections.rightwrong import BY_FORM
 from handlers.reading.food.makeups import makeup
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
+from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
 
@@ -17,6 +19,19 @@ def struck_out(message: Message) -> Retract | None:
     if act is not None and message.has(_CHANGES) and not (message.items or message.bins):
         return replace(act, rules=(UNDONE,))
     return None if act is None else of_scraps(act, message)
+
+
+_MINE_OFF = Late(
+    r"\b(?:already|twice|too|as well|before me)\b.{0,30}\b(?:take|strike|cross|wipe|scrub|knock) "
+    r"mine (?:off|out|away)(?: (?:please|pls|plz|bot|then|again|sorry|[,.!]))*$"
+)
+MINE = words_in("mine")
+
+
+def mine_struck_out(message: Message) -> Retract | None:
+    """ "She has put it on already, take mine off": of what was written twice the sender's goes."""
+    match = _MINE_OFF.search(plain_text(message))
+    return None if match is None else Retract(rules=(BY_FORM,))
 
 
 _CHANGES = words_in("undo correction change edit")

@@ -68,6 +68,7 @@ def is_bin_weighed(message: Message) -> bool:
         return False
     text = plain_text(message)
     tared = any(a.quantity == "difference" for a in message.amounts)
+    tared = tared or message.norms[measured[0].end : measured[0].end + 1] in (["without"], ["net"])
     if tared or message.items or _WENT_IN.search(text):
         return False
     return _WHOLE.fullmatch(text) is not None or any(
