@@ -34,6 +34,14 @@ from tests.reading.context import acts
         ("how big a bed for 9 kg?", "bed"),
         ("what width of ditch does one bin want?", "trench"),
         ("how packed is bin 3?", "bin"),
+        ("which one is almost full? I'm here with a bag of peelings", "bin"),
+        ("which of ours is emptiest", "bin"),
+        ("how long until we can sow in it", "due"),
+        ("how many weeks till I can plant on top", "due"),
+        ("bot, what do we need to see to before the 24th", "due"),
+        ("bot what's to do this week?", "due"),
+        ("and what should we do about those, bot", "trouble"),
+        ("what bran's left? how much bran is left, the tub looks low", "starter"),
         ("has bin 3 got space for a couple kg of melon rinds", "bin"),
         ("how many more layers will our bran do?", "starter"),
         ("someone tell me what's due this week, the sheet got wet", "due"),
@@ -85,6 +93,9 @@ def test_a_question_in_the_crafts_own_words_is_asked(text: str, topic: Topic) ->
         "how much is the rent till now",
         "rate of onion is 45 per kg here, what is it there",
         "the rate of tomato has gone up, 30 per kg",
+        "which one is full of beans, you or Ines",
+        "how long til I can plant tomatoes outside",
+        "what do we need to do before the wedding",
     ],
 )
 def test_talk_that_sounds_like_one_asks_nothing(text: str) -> None:
@@ -161,3 +172,19 @@ def test_who_asks_why_asks_about_trouble(text: str) -> None:
 )
 def test_who_knows_why_asks_nothing(text: str) -> None:
     assert not [act for act in acts(text) if isinstance(act, Ask)]
+
+
+def test_how_deep_it_was_covered_is_told_and_not_asked() -> None:
+    [buried] = acts("Emptied bin 3 into the trench by the leeks. Soil cover 25 cm.")
+    assert buried.act == "bury"
+    assert [act.act for act in acts("Emptied bin 3 into the trench. How much soil cover?")] == [
+        "bury",
+        "ask",
+    ]
+
+
+@pytest.mark.parametrize("text", ["2 kg of peel in bin 3. How much bran's left? I'm scraping",
+                                  "2 kg of peel in bin 3, how much starter have we left?"])  # fmt: skip
+def test_what_is_left_of_the_starter_is_no_dose_of_the_layer_beside_it(text: str) -> None:
+    told = acts(text)
+    assert [act.topic for act in told if isinstance(act, Ask)] == ["starter"]

@@ -173,8 +173,14 @@ def _is_beside_bins(kind: str, message: Message) -> bool:
 
 
 def _is_elsewhere(kind: str, message: Message) -> bool:
-    words = message.said
+    words = _asked_words(message) if kind == "ask bin" else message.said
     return not words.isdisjoint(ELSEWHERE.get(kind, ())) and words.isdisjoint(_CRAFT)
+
+
+def _asked_words(message: Message) -> frozenset[str]:
+    """The words of what is asked: "which is nearly full? I've a bag in each hand" asks of no bag."""
+    asked = [s for s in message.sentences if s.asked]
+    return frozenset(n for s in asked for n in message.norms[s.start : s.end]) or message.said
 
 
 def _plans_a_layer(message: Message) -> bool:

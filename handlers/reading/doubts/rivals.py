@@ -89,6 +89,9 @@ def _is_ruled_out(act: Act, acts: Sequence[Act], message: Message) -> bool:
             if made and message.norms[0] == "how" and message.has(_MAKING):
                 return not message.has(_HOW_MUCH)
             return made and message.has(_INGREDIENTS) and not message.has(_LEFT)
+        case Ask(topic="dose") if message.norms.count("how") == 1:
+            left = any(_asks_of(other, "starter") for other in acts)
+            return left and _IS_LEFT.search(plain_text(message)) is not None
         case Later() if _is_weak(act, Later):
             kept = any(isinstance(other, Accept) for other in acts)
             return kept and not message.has(_REMINDED)
@@ -112,6 +115,8 @@ def _is_of_trench(act: Act, acts: Sequence[Act], message: Message) -> bool:
     return timed or (topic == "bed" and not message.has(_BEDS))
 
 
+_IS_LEFT = Late(r"\bhow (?:much|many) (?:[a-z']+ ){1,5}left\b")
+"""What is asked of the starter on hand asks for no dose of the layer beside it."""
 _DID = words_in("done did")
 _DONE_WITH_BIN = Late(r"\b(?:done|did) (?:(?:the|our|my) )?qbin\b(?! (?:is|was|'s)\b)")
 """ "Done the shed, 2 kg": what was done to it is told, and no reminder answered."""

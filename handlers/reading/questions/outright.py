@@ -25,7 +25,11 @@ OUTRIGHT = "asked in words that can ask about nothing else"
 
 
 def _is_named(of: str, message: Message) -> bool:
-    """Whether a food that no mouth waits for is named, or a sign and the bin that shows it."""
+    """Whether a food that no mouth waits for is named, or a sign and the bin that shows it; or the
+    bot is asked.
+    """
+    if of == "bot":
+        return bool(message.bot) or message.context.to_bot or message.context.after_bot
     if message.has(_PETS):
         return False
     if of == "bin on bed":

@@ -13,7 +13,7 @@ class _Outright(NamedTuple):
     """Words without one of which it is not asked."""
     asked: Late
     of: str | None = None
-    """What must be named with it: a food, a bin and its bed, or a sign of a bin."""
+    """What must be named with it: a food, a bin and its bed, a sign of a bin, or the bot."""
 
 
 _BRAN = r"(?:bran|starter|inoculant|bokashi mix)"
@@ -108,6 +108,23 @@ _DUE = Late(
     r"|can go |will be |be |gets )?(?:\w+ )?(?:ready |fit |good )?(?:for|to) (?:the "
     r")?(?:ground|soil|earth|bury|dig|bury it|be dug|be buried|trench)\b"
 )
+_TO_PLANT = Late(
+    r"\bhow (?:long|soon|many (?:days|weeks))(?: is it| must i wait| do i wait)? "
+    r"(?:till?|until|before) (?:i|we|you|one) (?:can|may|could) (?:plant|sow)"
+    r"(?: (?:out|stuff|things|anything))? (?:in|into|on|over) "
+    r"(?:it|that|there|this|qbin|top|the (?:trench|hole|spot))\b"
+)
+_TO_DO = Late(
+    r"^(?:(?:ok|okay|so|hey|hi|and|,) )*what(?:(?: all| else)? (?:do|must|should) (?:we|i) "
+    r"(?:(?:need|have|got) to )?(?:do|get done|get finished|see to)|(?: is| 's) to do) "
+    r"(?:before|by|this|until|till|today|qday)\b"
+)
+_ABOUT_THEM = Late(
+    r"^(?:(?:ok|okay|so|hey|hi|and|,) )*what (?:do|should|can|must|shall) (?:i|we) do about "
+    r"(?:them|those|these|it|that|this)(?: all| now| then| please| ,)*$"
+)
+""" "How long till I can plant in it"; of the bot, what is to do by a day, and about the pests or
+the growth just talked of."""
 _DUE_SO = Late(
     r"\bqbin (?:(?:stays|remains|is to stay|has to stay|must stay|keeps) (?:closed|shut|"
     r"sealed)(?: up)? "
@@ -121,8 +138,9 @@ _DUE_SO = Late(
 _STARTER = Late(
     rf"\bhow (?:many more|much longer|long|far)\b.{{0,25}}\b(?:will|does) (?:our|the) {_BRAN} (?:"
     rf"do|last|stretch|go)\b|\b{_BRAN} (?:count|check)$|\b(?:headcount|count) of the {_BRAN}\b"
-    rf"|\bhow much {_BRAN} (?:are |is |have |do |we |you |us |i )*(?:sitting on|sittin on|"
-    rf"got left|got|left|to hand|on hand|in hand|in stock|in the kitty|have left)$|"
+    rf"|\bhow much {_BRAN} (?:are |is |'s |have |do |we |you |us |i )*(?:sitting on|sittin on|"
+    rf"got left|got|left|to hand|on hand|in hand|in stock|in the kitty|have left)"
+    r"(?=$| [,.?!])|"
     rf"\b(?:owt|anything|any|much|summat) left in (?:the |t \' ?|t\' ?)?{_BRAN} (?:tub|bag|"
     rf"box|jar|tin|bucket)\b|"
     rf"\bwhen did (?:we|i|you|anyone|anybody|someone) last (?:make|mix|brew|knock up|do|mix "
@@ -139,7 +157,8 @@ _TRENCH = Late(
     r"\bwhat (?:size|length|width|depth) (?:of )?(?:a )?(?:ditch|trench|hole|"
     r"pit)\b.{0,25}\bq?bin\b|"
     r"\bhow (?:close|near) to\b.{0,20}\b(?:may|can|should) i (?:bury|dig)\b|"
-    r"\bhow many (?:centimetres|inches|cm) of (?:earth|soil)\b|\bsoil cover\b|"
+    r"\bhow many (?:centimetres|inches|cm) of (?:earth|soil)\b|"
+    r"\bsoil cover\b(?!(?: is| was| of| about|,|:| at least)* \d)|"
     rf"\bbefore i cover the {_HOLE}\b|\bdig it in (?:right )?(?:beside|next to)\b"
     r"|\b(?:can|could|may|do) (?:i|u|you|we|one|ye) (?:just )?bury (?:it|this|that|the "
     r"stuff|the contents|qbin) in (?:a |my |the |some )?(?:big |large )?(?:pots?|planters?|"
@@ -186,7 +205,10 @@ _BIN = Late(
     r"\b(?:does|can|will) (?:the )?qbin (?:hold|take) (?:more than|over|above|upwards of|as "
     r"much as) [\d.]+ (?:gal|gals|gallons?|litres?|liters?|l|quarts?|kilos?|kg)\b|"
     r"\b(?:is |are )?qbin (?:is )?(?:half ?way|half full|nearly full|almost full|three "
-    r"quarters full) (?:or (?:more|less|not|what|over)|yet|already)\b"
+    r"quarters full) (?:or (?:more|less|not|what|over)|yet|already)\b|"
+    r"\bwhich (?:one|bin|bucket|qbin|of (?:them|ours|the bins))(?: is| are| 's) "
+    r"(?:(?:nearly|almost|closest|nearest|not|getting|about|most|to|the) )*(?:full|fullest|empty|"
+    r"emptiest)(?= ?$| [.?!,])"
 )
 _TOTALS = Late(
     r"\bwhich bin 's had the (?:most|least)\b|\bleaderboard (?:bot|please)\b|^leaderboard\b|"
@@ -321,6 +343,8 @@ OUTRIGHTS = (
         ),
         _DUE,
     ),
+    _Outright("due", words_in("plant sow"), _TO_PLANT),
+    _Outright("due", words_in("what whats"), _TO_DO, "bot"),
     _Outright("due", words_in("yes right correct no yeah eh innit it so"), _DUE_SO),
     _Outright("starter", words_in("bran starter"), _STARTER),
     _Outright(
@@ -371,6 +395,7 @@ OUTRIGHTS = (
         "sign",
     ),
     _Outright("trouble", words_in("juice liquid liquor leachate run-off"), _LIQUID_TROUBLE),
+    _Outright("trouble", words_in("about"), _ABOUT_THEM, "bot"),
     _Outright("trouble", words_in("chuck bin throw dump toss ditch scrap"), _ALL_LOST),
     _Outright(
         "dilution",
