@@ -17,6 +17,8 @@ from tests.reading.context import acts, group
      "scratch that, Thursday suits the band", "take that down from the gate",
      "ignore what I said about the neighbours", "wipe that grin off your face",
      "undo that bottom button", "homework done, tea next", "give us a bell after choir",
+     "suhoor done, going back to bed", "shift done and dusted, night all",
+     "off till Friday, woohoo", "off work until monday, thank goodness",
      "no can do, play without me",
      "no can do on the jumble stall, I'm at work", "going to have to pass on kayaking",
      "count me out for snooker", "can't take any more jokes",

@@ -28,6 +28,9 @@ from tests.reading.context import acts
         ("let me have bin 3 next month", Accept),
         ("lemme keep the shed till Sunday", Accept),
         ("hand big blue over", Accept),
+        ("Thank you. Gladly accepted.", Accept),
+        ("oga I no fit this week, exam", Decline),
+        ("no sir, we've got three of them already, offer it to Ruth", Decline),
         ("fine, send bin 3 my way", Accept),
         ("ah well, go on then", Accept),
         ("okay, gwan then", Accept),
@@ -165,3 +168,11 @@ def test_how_long_it_is_put_off_is_read() -> None:
 
 def test_a_question_accepts_nothing() -> None:
     assert not any(isinstance(act, Accept) for act in acts("will it be my pleasure?"))
+
+
+@pytest.mark.parametrize(
+    "text", ["Thanks. Accepted.", "boss I no fit, I get work", "no ma'am I got two already"]
+)
+def test_in_a_room_some_answer_only_what_is_offered(text: str) -> None:
+    assert acts(text, in_room=True) == ()
+    assert [act.rules for act in acts(text, in_room=True, on_offer=True)] == [(FLATLY,)]

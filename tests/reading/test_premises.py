@@ -24,6 +24,9 @@ def _records(text: str) -> list[str]:
         "the shed is closed for repairs",
         "yard closed due to high winds",
         "school shut today, exams",
+        # a tap mended, and no liquid drawn
+        "sink in the yard needed a new washer, drained 2 litres out of it first",
+        "the stopcock by the shed stuck, so I drained 3 litres into a bucket",
         # torn up, and nothing laid in
         "the yard is all dug up for the new pipes",
         "depot's being dug up on Friday",
@@ -76,6 +79,7 @@ def test_what_befalls_the_place_is_no_record_of_its_bin(text: str) -> None:
         ("supper in the shed: 1 kg of soup and bread", "layer"),
         ("the bucket in the shed was drained, 400 ml", "drain"),
         ("the shed was drained, 400 ml", "drain"),
+        ("new washer on the red bin's tap. Drained 300 ml", "drain"),
         ("the cat jumped when the shed hissed", "observe"),
         ("the shed hissed like a cat", "observe"),
         ("red hissed at me", "observe"),

@@ -208,6 +208,27 @@ _DONE_TO_BOT = patterns(
 )
 
 
+_LED = (
+    r"^(?:(?:no|nah|naw|sorry|thanks|thank you|yes|ok|okay|well|ah|abeg|boss|oga|chief|maam|ma'am|"
+    r"madam|sir|mate|love|my dear|qmember|,|[.!]) )*"
+)
+_TAKEN_IF_OFFERED = patterns(
+    # "Thanks. Accepted.", "offer gladly accepted"
+    rf"{_LED}(?:(?:offer|gladly|gratefully|happily) )*accepted"
+    r"(?: with (?:thanks|pleasure|gratitude))?(?: [.!])*$",
+)
+_REFUSED_IF_OFFERED = patterns(
+    # "Oga I no fit, work too much"
+    rf"{_LED}(?:i|we) no (?:go )?fit(?: (?:take|carry|collect|keep) (?:am|it|her|him))?"
+    r"(?=$| [,.;!]| (?:abeg|o|now|this \w+)\b)",
+    # "No sir, we have three of them already, pass it to Ruth"
+    rf"(?=no|nah|naw|sorry|thanks){_LED}(?:i|we) (?:have |'ve |got |have got )+(?:got )?"
+    r"(?:two|three|four|2|3|4|enough)(?: of (?:them|those))? already"
+    r"(?=$| [,.;!]| (?:give|pass|offer|try|ask|send)\b)",
+)
+"""Where something is offered; among neighbours these are said of anything."""
+
+
 class _Flat(NamedTuple):
     act: type[Accept | Decline | Retract | Done | Later]
     cues: frozenset[str]
@@ -215,6 +236,8 @@ class _Flat(NamedTuple):
     patterns: Patterns
     to_bot: bool = False
     """It counts only where the bot is called by name."""
+    offered: bool = False
+    """In a room it counts only while something is on offer, or behind an answer of ours."""
 
 
 _FLAT = (
@@ -257,6 +280,8 @@ _FLAT = (
         ),
         _REFUSED,
     ),
+    _Flat(Decline, words_in("fit already"), _REFUSED_IF_OFFERED, offered=True),
+    _Flat(Accept, words_in("accepted"), _TAKEN_IF_OFFERED, offered=True),
     _Flat(
         Accept,
         words_in(
@@ -281,12 +306,19 @@ def flat_answer(message: Message) -> Act | None:
     for each in _FLAT:
         if (each.to_bot and not message.bot) or not message.has(each.cues):
             continue
+        if each.offered and not _may_be_offered(message):
+            continue
         if each.act in (Accept, Decline) and message.sentences[0].asked:
             continue
         text = with_people(message, plain_text(message, days=each.act is not Decline))
         if first_in(each.patterns, text) is not None:
             return _told(each.act, message)
     return None
+
+
+def _may_be_offered(message: Message) -> bool:
+    context = message.context
+    return not context.in_room or context.on_offer or context.after_bot or context.on_handover
 
 
 def _told(act: type[Accept | Decline | Retract | Done | Later], message: Message) -> Act:

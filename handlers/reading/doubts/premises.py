@@ -161,5 +161,20 @@ def is_house_leaking(message: Message) -> bool:
     return _HOUSE_LEAKS.search(plain_text(message)) is not None
 
 
-CUES = _SHUT | _TORN | _FEAST_CUES | _DONE_TO | _LEAKY
+_PLUMBING = words_in("isolator isolators stopcock stopcocks ballcock washer washers")
+_OF_PLUMBING = Late(
+    r"\b(?:isolators?|stopcocks?|ballcock)\b|"
+    r"\b(?:taps?|sinks?|pipes?|basin) (?:at|in) (?:the )?qbin\b.{0,40}\bwashers?\b|"
+    r"\bwashers?\b.{0,20}\b(?:taps?|sinks?|pipes?|basin) (?:at|in) (?:the )?qbin\b"
+)
+
+
+def is_plumbing(message: Message) -> bool:
+    """ "The stopcock by the shed was stuck, drained two litres": a house's tap is mended."""
+    if not message.has(_PLUMBING) or message.liquid():
+        return False
+    return _OF_PLUMBING.search(plain_text(message)) is not None
+
+
+CUES = _SHUT | _TORN | _FEAST_CUES | _DONE_TO | _LEAKY | _PLUMBING
 """Words without one of which it is the bin."""

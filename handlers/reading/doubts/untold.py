@@ -71,6 +71,7 @@ from handlers.reading.doubts.outlook import is_ahead, is_each_week, is_outlook, 
 from handlers.reading.doubts.premises import (
     is_feast_held,
     is_house_leaking,
+    is_plumbing,
     is_premises_shut,
     is_thing_there,
     is_torn_up,
@@ -135,6 +136,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str], frozenset[st
     (is_feast_held, _LAYER, premises.CUES),
     (is_thing_there, frozenset({"seal", "drain", "bury"}), premises.CUES),
     (is_house_leaking, frozenset({"layer", "drain", "observe"}), premises.CUES),
+    (is_plumbing, frozenset({"drain", "observe"}), premises.CUES),
     (is_held_in_a_fall, frozenset({"seal"}), HOLDING),
 )
 """What a message may be, with the kinds of record that such a message does not tell, and the words
