@@ -183,8 +183,13 @@ def test_how_deep_it_was_covered_is_told_and_not_asked() -> None:
     ]
 
 
-@pytest.mark.parametrize("text", ["2 kg of peel in bin 3. How much bran's left? I'm scraping",
-                                  "2 kg of peel in bin 3, how much starter have we left?"])  # fmt: skip
+@pytest.mark.parametrize(
+    "text",
+    [
+        "2 kg of peel in bin 3. How much bran's left? I'm scraping",
+        "2 kg of peel in bin 3, how much starter have we left?",
+    ],
+)
 def test_what_is_left_of_the_starter_is_no_dose_of_the_layer_beside_it(text: str) -> None:
     told = acts(text)
     assert [act.topic for act in told if isinstance(act, Ask)] == ["starter"]

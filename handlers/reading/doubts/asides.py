@@ -178,7 +178,7 @@ def _is_elsewhere(kind: str, message: Message) -> bool:
 
 
 def _asked_words(message: Message) -> frozenset[str]:
-    """The words of what is asked: "which is nearly full? I've a bag in each hand" asks of no bag."""
+    """The words of what is asked: "which is nearly full? I've a bag with me" is of no bag."""
     asked = [s for s in message.sentences if s.asked]
     return frozenset(n for s in asked for n in message.norms[s.start : s.end]) or message.said
 
