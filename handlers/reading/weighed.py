@@ -31,6 +31,7 @@ from handlers.reading.deeds.plainly import (
 )
 from handlers.reading.deeds.straight import straight
 from handlers.reading.doubts.asides import is_aside
+from handlers.reading.doubts.closedalready import put_in_another
 from handlers.reading.doubts.denied import without_denied
 from handlers.reading.doubts.doubted import doubted
 from handlers.reading.doubts.rivals import without_rivals
@@ -102,6 +103,7 @@ def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
         found = _asked(outright, found, message, scores)
     found = without_rivals(without_untold(found, message), message)
     found = without_denied(completed(found, message), message) if found else []
+    found = put_in_another(found, message)
     if message.asked and len(found) > 1:
         found = with_food_asked_of(found, message)
     acts = asked_first(doubted(found, message), message) if found else ()

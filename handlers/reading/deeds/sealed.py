@@ -269,13 +269,19 @@ def is_sealed_before(message: Message) -> bool:
         return False
     text = plain_text(message)
     so_long = is_asking(message) and _SEALED_SO_LONG.search(text) is not None
-    return so_long or _SEALED_BEFORE.search(text) is not None
+    return so_long or any(p.search(text) for p in (_SEALED_BEFORE, _SO_LONG_SEALED))
 
 
-BEFORE = words_in("after since been")
+BEFORE = words_in("after since been day days week weeks fortnight")
+_SO_LONG_SEALED = Late(
+    r"\b(?:is |'s |now )*(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+) "
+    r"(?:full |whole |good )?(?:days?|weeks?|fortnight) (?:closed|shut|sealed)\b"
+    r"(?!.*\b(?:closed|shut|sealed))"
+)
+""" "Shed 3 days shut, a bit of a hiss": for how long, and no deed of today."""
 _SEALED_SO_LONG = Late(
     r"\bbeen (?:sealed|shut|closed)(?: up| tight| down)? (?:(?:for|near|nearly|about|over|almost|"
-    r"some|"
+    r"some|nigh on|coming up|close on|getting on|pushing|going on|"
     r"now|roughly|around|just|exactly|well) )*(?:an?|one|two|three|four|five|six|ten|twelve|"
     r"fourteen|"
     r"\d+) (?:full |whole |good )?(?:days?|weeks?|fortnights?|months?)\b"

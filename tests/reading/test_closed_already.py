@@ -1,0 +1,58 @@
+"""A bin that is closed already is why scraps went into another one, and no sealing of today."""
+
+import pytest
+
+from tests.reading.context import acts
+
+
+def _told(text: str) -> list[tuple[str, str | None]]:
+    return [(act.act, getattr(act, "bin", None)) for act in acts(text)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "3 lb of old mince from the freezer. The shed is sealed so it went in bin 3",
+        "1 kg rice. shed's closed so bin 3",
+        "big blue is shut already so I put 2 kg of leek tops in bin 3",
+        "2 kg of rice in bin 3 because the shed is sealed",
+        "2 kg of rice in bin 3 as the shed's already closed",
+        "300 g of peel in shed.. hang on shed is closed. bin 3 then",
+    ],
+)
+def test_scraps_go_into_the_other_bin_and_nothing_is_sealed(text: str) -> None:
+    assert _told(text) == [("layer", "bin 3")]
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("the shed is sealed", [("seal", "shed")]),
+        (
+            "the shed is full so I closed it, 2 kg of rice went into bin 3",
+            [("seal", "shed"), ("layer", "bin 3")],
+        ),
+        (
+            "shed is sealed and 2 kg of rice went into bin 3",
+            [("seal", "shed"), ("layer", "bin 3")],
+        ),
+        (
+            "sealed the shed so the 2 kg of rice went in bin 3",
+            [("seal", "shed"), ("layer", "bin 3")],
+        ),
+        ("bin 3 closed 3 days ago", [("seal", "bin 3")]),
+    ],
+)
+def test_a_sealing_that_is_told_stays_one(text: str, told: list[tuple[str, str]]) -> None:
+    assert _told(text) == told
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("shed 3 days shut, hissing a bit", [("observe", "shed")]),
+        ("bin 3's been closed going on two weeks, can I bury it yet", [("ask", "bin 3")]),
+    ],
+)
+def test_how_long_it_is_shut_is_no_deed_of_today(text: str, told: list[tuple[str, str]]) -> None:
+    assert _told(text) == told
