@@ -18,9 +18,11 @@ from handlers.reading.arrangements.passing import BY_NAME, RIVALS
 from handlers.reading.bins.binroll import bins_told
 from handlers.reading.bins.binscaught import all_caught
 from handlers.reading.completion.askedfood import with_food_asked_of
+from handlers.reading.completion.cameoff import with_what_came_off
 from handlers.reading.completion.completing import completed
 from handlers.reading.corrections.goneon import things_in
 from handlers.reading.deeds.bywords import told_by_word
+from handlers.reading.deeds.drainedround import drained_round
 from handlers.reading.deeds.flatly import FLATLY
 from handlers.reading.deeds.plainly import (
     BY_FORM,
@@ -60,6 +62,8 @@ def told(message: Message, surely: str | None = None) -> tuple[Act, ...]:
     context = message.context
     if listed := bins_told(message):
         return listed
+    if drained := drained_round(message):
+        return tuple(without_untold(drained, message))
     if context.in_room and (layers := straight(message)):
         return asked_first(without_untold(layers, message), message)
     if context.in_room and (things := things_in(message)):
@@ -103,7 +107,7 @@ def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
         found = _asked(outright, found, message, scores)
     found = without_rivals(without_untold(found, message), message)
     found = without_denied(completed(found, message), message) if found else []
-    found = put_in_another(found, message)
+    found = with_what_came_off(put_in_another(found, message), message)
     if message.asked and len(found) > 1:
         found = with_food_asked_of(found, message)
     acts = asked_first(doubted(found, message), message) if found else ()

@@ -45,6 +45,7 @@ _BEFORE_ONE = words_in(
     "added add put dropped tipped chucked tossed fed got gave threw poured binned brought and plus "
     "final first last whole full odd extra"
 )
+_BEHIND_ONE = words_in("in of o or into off from aff to")
 _ONLY_ONE = words_in("last final first whole full")
 _OWNED = words_in("my his her our their your the its 's")
 _REST = words_in("half halves third thirds quarter quarters rest other remainder remaining both")
@@ -265,17 +266,11 @@ class _Reader(Measuring):
         if after in AND_HALF and self.words[at + 2 : at + 3]:  # "quart and a cup", "kilo and a bit"
             joined = self.tails.and_a_bit(at + 1) or self.unit(Number(at, at + 3, 1.0)) is not None
             return self.words[at + 2].norm == "a" and joined
-        return after in (
-            "in",
-            "of",
-            "o",
-            "or",
-            "into",
-            "off",
-            "from",
-            "aff",
-            "to",
-        )
+        return after in _BEHIND_ONE or self._came_off(at + 1)
+
+    def _came_off(self, at: int) -> bool:
+        """ "Pint came off it"."""
+        return [word.norm for word in self.words[at : at + 2]] in (["came", "off"], ["came", "out"])
 
     def area(self, number: Number, unit: tuple[Unit, int] | None) -> Amount | None:
         """ "4 by 8 feet", "1.2 x 2.4 m"."""

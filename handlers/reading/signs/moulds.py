@@ -3,6 +3,7 @@
 from collections.abc import Collection, Sequence
 
 from handlers.practice.signs import Sign
+from handlers.reading.measures.unitwords import unit_starts
 from handlers.reading.signs.mouldcolours import COLOURS
 from handlers.reading.signs.seen import Seen, denied
 from handlers.reading.words.marks import Mark
@@ -70,7 +71,7 @@ def moulds_in(
             and (at < i or norms[i] != "down")
             and not _is_fruit(norms, at)
         ]
-        if not (colours or norms[i] in _ALONE) or _is_soil(norms, i):
+        if not (colours or norms[i] in _ALONE) or _is_soil(norms, i) or _is_peel(norms, i):
             continue
         start = min([i, *(at for at, _ in colours)])
         absent = denied(norms, start)
@@ -102,6 +103,14 @@ def _reach(norm: str) -> int:
 def _is_soil(norms: Sequence[str], i: int) -> bool:
     """ "Brown stuff", "dark bits": what ferments looks so."""
     return norms[i] in ("stuff", "bits") and norms[i - 1] in _OF_FOOD
+
+
+def _is_peel(norms: Sequence[str], i: int) -> bool:
+    """ "600 g of orange rind": what is measured is a fruit's."""
+    if norms[i] not in ("skin", "rind") or norms[i - 1] != "orange":
+        return False
+    at = i - 2 - (norms[max(0, i - 2)] == "of")
+    return at >= 0 and norms[at] in unit_starts("metric")
 
 
 _OF_FOOD = words_in("brown dark red yellow orange")
