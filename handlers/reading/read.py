@@ -8,6 +8,7 @@ from handlers.reading.arrangements.privacy import about_oneself
 from handlers.reading.arrangements.putoff import forgotten
 from handlers.reading.bins.binroll import bins_told
 from handlers.reading.bins.nameowed import name_settled, named_beside, without_begun_behind
+from handlers.reading.bins.vesselnames import named_with_vessel
 from handlers.reading.calendar.zones import US_ZONES, zone_of_home
 from handlers.reading.completion.askedfood import with_asked_food
 from handlers.reading.completion.diary import diary
@@ -56,7 +57,7 @@ def read(text: str, context: Context) -> tuple[Act, ...]:
 
 def read_in(message: Message) -> tuple[Act, ...]:
     """The acts that a message means, once its words are read."""
-    acts = without_only_asked(_read(message), message)
+    acts = named_with_vessel(without_only_asked(_read(message), message), message)
     if message.context.in_room:
         acts = without_of_else(acts or jobs_done(message, reported=True), message)
         acts = by_place(jobs_of_ours(acts, message), message) if acts else acts

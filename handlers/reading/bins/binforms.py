@@ -6,7 +6,7 @@ from functools import lru_cache
 
 from handlers.reading.bins.shortnames import SHARED_WORDS, own_words, short_names
 from handlers.reading.calendar.daywords import ORDINALS
-from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY
+from handlers.reading.words.binwords import BIN_WORDS, COLOURS, PLACE_NAMES, TOLD_BY
 from handlers.reading.words.marks import Phrasebook
 from handlers.reading.words.vocabulary import vocabulary
 from handlers.reading.words.words import norms_of
@@ -69,12 +69,18 @@ def _in_other_vessels(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
 
 
 def _by_their_looks(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:
-    """ "The little blue one", "the large blue bin": other words for small blue and big blue."""
+    """ "The little blue one", "the large blue bin": other words for small blue and big blue; "blue"
+    for the blue tub, the only one of that colour.
+    """
+    looks = own_words(bins)
     for name in bins:
         look, _, rest = norms_of(name).partition(" ")
         if look in _SIZED and rest in TOLD_BY:
             alike = (word for word, size in _SIZED.items() if size == _SIZED[look])
             yield from ((f"{word} {rest}", name) for word in alike)
+        if look in COLOURS and rest in BIN_WORDS and looks[look] == 1:
+            yield look, name
+            yield from ((f"{look} {vessel}", name) for vessel in BIN_WORDS)
 
 
 def _in_other_tongues(bins: tuple[str, ...]) -> Iterator[tuple[str, str]]:

@@ -100,19 +100,20 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     before = norms[start - 1] if start else ""
     if before in KIN and start > 1 and (norms[start - 2] in _WHOSE or norms[start - 2] == "'s"):
         return None  # "my grandson Hank" beside a bin called Hank
-    if _is_epithet(norms, start, end, name.lower()):
+    said = norms[start] if norms[start] in COLOURS else name  # "blue", of the blue tub
+    if _is_epithet(norms, start, end, said.lower()):
         return None
     if before in ("the", "our") and start > 1 and norms[start - 2] in INTO:
         into = True
     else:
         into = before in INTO
-    place = name.lower() in PLACE_NAMES or (name.islower() and name not in COLOURS)
+    place = name.lower() in PLACE_NAMES or (said.islower() and said not in COLOURS)
     vessel = norms[start] in BIN_WORDS
     if (place and before in _OTHER_OWNERS) or (vessel and before in _OTHER_CONTENTS):
         return None
     if (
         not place
-        and name.lower() not in COLOURS
+        and said.lower() not in COLOURS
         and ((after.endswith(("ing", "s")) and after in verb_words()) or _is_smell(after))
     ):
         return BinRef(start, end, name, True, into, place)

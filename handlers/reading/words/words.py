@@ -216,8 +216,10 @@ def _opened(written: str) -> tuple[tuple[str, str, int, int], ...]:
     lower, end = plain(written), len(written)
     if "'" not in lower:
         return tuple((norm, written, 0, end) for norm in _OPENED.get(lower, (lower,)))
-    if lower.startswith("t'") and len(lower) > _THE_AND_A_WORD:  # "in t'shed"
-        return (("the", written[:2], 0, 2), (lower[2:].replace("'", ""), written[2:], 2, end))
+    the = lower.index("'") + 1
+    if lower[:the] in ("t'", "th'") and len(lower) > _THE_AND_A_WORD:  # "in t'shed"
+        word = lower[the:].replace("'", "")
+        return (("the", written[:the], 0, the), (word, written[the:], the, end))
     stem, _, tail = lower.rpartition("'")
     if tail == "t" or tail not in _TAILS:
         return ((lower.replace("'", ""), written, 0, end),)
