@@ -31,6 +31,7 @@ from handlers.reading.deeds.plainly import (
     plain_report,
     with_siblings,
 )
+from handlers.reading.deeds.restarts import is_begun_again
 from handlers.reading.deeds.straight import straight
 from handlers.reading.doubts.asides import is_aside
 from handlers.reading.doubts.closedalready import put_in_another
@@ -117,6 +118,8 @@ def _weighed(message: Message, scores: Scores) -> tuple[Act, ...]:
 def _told_in_words(message: Message) -> tuple[str | None, frozenset[str]]:
     """The kind of record that its words tell, whatever its score, and the kinds they are not."""
     kind, rivals = told_by_word(message)
+    if kind is None and is_begun_again(message):
+        kind = "open"
     if kind is None and message.context.in_room:
         kind = led_by(message) or dated_report(message)
     return kind, rivals

@@ -270,7 +270,8 @@ def _in_bin(act: Act, message: Message) -> Act:
     if isinstance(act, Open):
         given = given_name(message) or vessel_as_name(message) or lone_bin(message)
         if given is not None:
-            return replace(act, bin=given)
+            own = (name for name in message.context.bins if name.casefold() == given.casefold())
+            return replace(act, bin=next(own, given))
     names = {ref.name for ref in message.named}
     if isinstance(act, Layer | Drain | Seal | Observe):
         names |= {ref.name for ref in message.bins if ref.name is not None}
@@ -281,9 +282,11 @@ def _in_bin(act: Act, message: Message) -> Act:
 
 def _is_anew(message: Message) -> bool:
     """ "Shed started afresh", but not "sealed bin 5, started a fresh one"."""
+    pairs = list(pairwise(message.norms))
+    if any(a in _BEGAN and b == "over" for a, b in pairs):
+        return True
     if not message.has(_ANEW):
         return False
-    pairs = pairwise(message.norms)
     return not any(a == "fresh" and (b == "one" or b in BIN_WORDS) for a, b in pairs)
 
 
@@ -295,5 +298,5 @@ def _is_begun_now(message: Message) -> bool:
     return any(b.known and b.start and norms[b.start - 1] in _BEGAN for b in message.bins)
 
 
-_BEGAN = words_in("started start opened began begun")
+_BEGAN = words_in("started start starts opened began begun")
 _ANEW = words_in("fresh afresh restarted restart reopened again relaunched")

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from handlers.reading.acts import Open
 from handlers.reading.deeds.toldday import day_of, is_ahead
+from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.people.doers import member_of
@@ -14,14 +15,17 @@ from handlers.reading.words.vocabulary import words_in
 
 RESTARTED = "an emptied bin was begun again"
 
-_ANEW = words_in("again anew afresh over restarted back")
+_ANEW = words_in("again anew afresh over restarted back fresh")
+_OVER = r"(?:again|anew|afresh|over|fresh(?! (?:one|bin|bucket|tub|pail|batch|lot)\b)|back up)\b"
 _AGAIN = Late(
+    rf"\bstart(?:s|ed)?(?: (?:it|her|him|them|qbin))? {_OVER}|"
     r"\b(?:start(?:s|ed)?|begun|began|running|going|off|taking scraps|open)"
     r"(?: (?:it|her|him|them|off|\S+))? (?:again|anew|afresh|over)\b|"
     r"\brestarted\b|"
     r"\bback (?:in|on|to|at) (?:service|use|duty|work|business|action)\b"
 )
 _OPEN_AGAIN = Late(
+    rf"(?:^|[.!,;] )(?:the )?qbin (?:is|'s|was|has been) (?:now )?(?:started|begun) {_OVER}|"
     r"^(?:the )?qbin (?:is|'s) (?:(?:now|back|open|for scraps|in use|in service) )+"
     r"(?:again|from|for|since|now)\b|^(?:the )?qbin (?:is|'s) (?:now )?(?:open again|back in use)$"
 )
@@ -32,10 +36,19 @@ _EMPTIED = words_in(
 _NOT_YET = frozenset({"will", "if", "ask", "not", "said", "order"})
 
 
+def is_begun_again(message: Message) -> bool:
+    """Whether a message tells so by its form, whatever its score."""
+    return message.has(CUES) and restart_of(groups_of(message)) is not None
+
+
 def restart_of(groups: Sequence[Group]) -> tuple[int, Open] | None:
     """Where a message tells that its one bin was begun again after it was emptied, and the act."""
     message = groups[0].message if groups else None
-    if message is None or not message.has(_ANEW):
+    if message is None:
+        return None
+    if message.norms[0] in _BEGIN and (told := _begun_tersely(groups)):
+        return told
+    if not message.has(_ANEW):
         return None
     if not message.has(_EMPTIED) and _OPEN_AGAIN.search(plain_text(message)) is None:
         return None
@@ -47,6 +60,24 @@ def restart_of(groups: Sequence[Group]) -> tuple[int, Open] | None:
         bin=names.pop(), member=member_of(groups, k), on=day_of(groups, k), rules=(RESTARTED,)
     )
     return groups[k].end - 1, act
+
+
+def _begun_tersely(groups: Sequence[Group]) -> tuple[int, Open] | None:
+    """ "Start bin 4 this morning", as who has little of a tongue tells what was done."""
+    message = groups[0].message
+    ref = next((ref for ref in message.bins if ref.name and ref.plain), None)
+    day = next((day for day in message.days if ref and day.start == ref.end), None)
+    if ref is None or day is None or message.norms[1 : ref.start] not in ([], ["the"]):
+        return None
+    early = day.past < message.today or message.norms[day.start : day.end] == ["this", "morning"]
+    if message.sentences[0].asked or not early:
+        return None
+    return 0, Open(bin=ref.name, member=member_of(groups, 0), on=day.past, rules=(RESTARTED,))
+
+
+_BEGIN = words_in("start begin open")
+CUES = _ANEW | _BEGIN
+"""Words without one of which nothing is begun again."""
 
 
 def _is_of_contents(message: Message) -> bool:
@@ -61,11 +92,15 @@ _OF_BIN = words_in("smell smells pong stink stench whiff niff leak leaking drip 
 
 def _is_of_room(message: Message) -> bool:
     """ "The laundry's been scrubbed and is open again": a room, of which nothing was buried."""
+    if _STARTED_OVER.search(plain_text(message)):
+        return False
     known = [ref for ref in (*message.bins, *message.named) if ref.known]
     rooms = all((ref.name or "").lower() in PLACE_NAMES and not ref.plain for ref in known)
     return rooms and not message.has(_BURIED)
 
 
+_STARTED_OVER = Late(rf"\b(?:start(?:s|ed)|begun)(?: (?:it|her|him))? {_OVER}")
+""" "The barn's hosed out and starts over": no room does that."""
 _BURIED = words_in("buried dug trench begun began")
 
 

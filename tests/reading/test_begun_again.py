@@ -1,0 +1,61 @@
+"""A bin that is begun anew: emptied, washed and started over, or told tersely to be started."""
+
+import pytest
+
+from handlers.reading.acts import Bury, Layer, Open
+from tests.reading.context import acts
+
+_BINS = ("shed", "barn", "attic", "silver", "bin 3", "Tall Paul")
+
+
+def _opened(text: str) -> list[str | None]:
+    return [act.bin for act in acts(text, bins=_BINS) if isinstance(act, Open)]
+
+
+@pytest.mark.parametrize(
+    ("text", "name"),
+    [
+        ("Silver is rinsed out and started over, same 20 litre bucket", "silver"),
+        ("The barn's empty and scrubbed, so she starts over today", "barn"),
+        ("washed the attic one and started it afresh", "attic"),
+        ("Tall Paul's clean, started him back up this morning", "Tall Paul"),
+        ("Start bin 3 this morning. Shed one is resting", "bin 3"),
+        ("Begin bin 3 yesterday", "bin 3"),
+    ],
+)
+def test_it_is_begun_again(text: str, name: str) -> None:
+    assert _opened(text) == [name]
+
+
+def test_its_first_layer_is_in_it() -> None:
+    text = "Attic is started fresh, lovely and clean, first thing in was 400 g of toast"
+    opened, layer = acts(text, bins=_BINS)
+    assert isinstance(opened, Open)
+    assert isinstance(layer, Layer)
+    assert (opened.bin, layer.bin, layer.mass_kg) == ("attic", "attic", 0.4)
+
+
+def test_it_is_begun_again_behind_its_burial() -> None:
+    told = acts("emptied the barn at last, in the ground by the wall, n started it back up empty",
+                bins=_BINS)  # fmt: skip
+    assert [(type(act), getattr(act, "bin", None)) for act in told] == [
+        (Bury, "barn"),
+        (Open, "barn"),
+    ]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Start bin 3 tomorrow morning",
+        "start bin 3 this morning?",
+        "please start bin 3 today",
+        "sealed the attic bin, the clean one next, started a fresh batch of bran",
+        "the barn smells again, it was clean on Monday",
+        "the attic's been cleaned and is open again",
+        "the meeting in the barn was a mess, so we start over next week",
+        "will rinse silver and start it over on Friday",
+    ],
+)
+def test_what_is_ahead_or_of_something_else_begins_none(text: str) -> None:
+    assert _opened(text) == []
