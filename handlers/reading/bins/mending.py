@@ -34,8 +34,8 @@ def mended(norms: list[str], context: Context) -> list[str]:
             name = slipped(norm, near)
             if name is None:
                 continue
-            state = after in _STATES and norm == f"{name}s"
-            if expected or state or (norm not in _PHONE_SHORT and is_scrambled(norm, name)):
+            owning = norm == f"{name}s" and _is_owning(norms, i, name, context.members)
+            if expected or owning or (norm not in _PHONE_SHORT and is_scrambled(norm, name)):
                 norms[i] = name
     return norms
 
@@ -43,6 +43,27 @@ def mended(norms: list[str], context: Context) -> list[str]:
 _PHONE_SHORT = words_in("shd cld wld hv bk wk wrk txt msg bcs cmg gng")
 """Other words as phones shorten them: "shd" is the shed's only where a bin is expected."""
 _STOPS = frozenset({"", ".", ",", ";", ":", "\n", "(", ")", "!"})
+
+
+def _is_owning(norms: Sequence[str], i: int, name: str, members: Sequence[str]) -> bool:
+    """ "Mudrooms full", "sheilas lid is up", "drained garys": a name and its "'s", as phones write
+    it, where what stands beside it is a bin's; a member of that name may be meant elsewhere.
+    """
+    after, beyond = (norms[k] if k < len(norms) else "" for k in (i + 1, i + 2))
+    if after in _STATES:
+        return True
+    if any(plain(member) == name for member in members):
+        return False
+    told = after in _HOW and beyond in _STATES | _HOW
+    fed = after in _TIMES and beyond in _FED
+    return told or fed or after in _PARTS or (i > 0 and norms[i - 1] in _DEEDS)
+
+
+_PARTS = words_in("lid lids tap spigot contents juice leachate liquid tape rim")
+"""What a bin has."""
+_TIMES, _FED = words_in("first second last next"), words_in("meal feed layer scraps lot draining")
+_HOW = words_in("is has actually really already properly just so very well totally a bit quite all")
+"""What stands before a state."""
 _STATES = words_in(
     "full sealed done ready empty closed shut buried drained due leaking been got gone nearly "
     "almost "

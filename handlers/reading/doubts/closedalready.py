@@ -55,8 +55,8 @@ _STATES = words_in("closed shut sealed locked taped")
 _NEAR = 16
 """Words behind a bin in which it is told what went where instead."""
 _STATE = (
-    r"^(?:(?:bin|one) )?(?:is|'s|was|being|been|has been|'s been)"
-    r" (?:(?:already|still|all|now|long) )*(?:closed|shut|sealed|locked|taped)(?: up| off| tight)?"
+    r"^(?:(?:bin|one) )?(?:(?:is|'s|was|being|been|has been|'s been) )?"
+    r"(?:(?:already|still|all|now|long) )*(?:closed|shut|sealed|locked|taped)(?: up| off| tight)?"
     r"(?: (?:innit|already|now|mate|sadly|anyway|lol|of course|,|[.]+|-|—|;))*"
 )
 _SO = Late(_STATE + r" (?:so|hence|therefore|which is why)\b(?! (?:i|we|he|she) (?:\w+ )?sealed\b)")
