@@ -72,7 +72,7 @@ def _is_detail(message: Message, clause: Clause, last: Group) -> bool:
         return True
     if clause.joint == "but" and last.verb is None and last.measured() and not last.bins:
         return not _says_something(message, clause)  # "it's only 300 g but it's in the shed"
-    if clause.joint not in _ADDS:
+    if clause.joint not in _ADDS or _is_put_elsewhere(message, clause, last):
         return False
     if last.sense in ("did", "none"):
         return not (_is_empty(last) and _stands_alone(message, clause))
@@ -83,6 +83,24 @@ def _is_detail(message: Message, clause: Clause, last: Group) -> bool:
         first[:1] in (["it"], ["that"], ["they"], ["there"])
         and first[1:] in (["is"], ["'s"], ["was"], ["are"])
     )
+
+
+def _is_put_elsewhere(message: Message, clause: Clause, last: Group) -> bool:
+    """ "Sealed bin 3, 2 kg of leeks into the shed": what was weighed goes into another bin than was
+    shut or drained.
+    """
+    if last.verb is None or last.verb.verb.classes.isdisjoint(_SHUT_OR_DRAINED) or not last.bins:
+        return False
+    a, b = clause.start, clause.end
+    if not any(a <= x.start < b and x.quantity == "mass" for x in message.amounts):
+        return False
+    refs = [ref for ref in message.bins if a <= ref.start < b and ref.name is not None]
+    led = [ref for ref in refs if not _INTO.isdisjoint(message.norms[ref.start - 2 : ref.start])]
+    return bool(led) and {ref.name for ref in led}.isdisjoint(last.names())
+
+
+_SHUT_OR_DRAINED = frozenset({"seal", "drain"})
+_INTO = frozenset({"in", "into", "to"})
 
 
 def _is_makeup(last: Group, words: Sequence[str]) -> bool:

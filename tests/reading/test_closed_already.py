@@ -56,3 +56,22 @@ def test_a_sealing_that_is_told_stays_one(text: str, told: list[tuple[str, str]]
 )
 def test_how_long_it_is_shut_is_no_deed_of_today(text: str, told: list[tuple[str, str]]) -> None:
     assert _told(text) == told
+
+
+@pytest.mark.parametrize(
+    ("text", "told"),
+    [
+        ("sealed bin 3, 2 kg of leeks into the shed", [("seal", "bin 3"), ("layer", "shed")]),
+        ("bin 3 is closed, 1 kg rice in the shed", [("seal", "bin 3"), ("layer", "shed")]),
+        ("drained bin 3 and 2 kg of leeks in the shed", [("drain", "bin 3"), ("layer", "shed")]),
+        ("sealed bin 3, 2 kg of leeks in it", [("seal", "bin 3"), ("layer", "bin 3")]),
+    ],
+)
+def test_what_goes_into_another_bin_is_not_sealed_with_the_first(
+    text: str, told: list[tuple[str, str]]
+) -> None:
+    assert _told(text) == told
+
+
+def test_a_place_that_is_no_bin_is_closed_as_well() -> None:
+    assert _told("the shop is closed so 2 kg of rice is what we had tonight") == []

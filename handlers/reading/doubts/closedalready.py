@@ -4,6 +4,7 @@ shut, so it went in the hall".
 
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from itertools import zip_longest
 
 from handlers.reading.acts import Act, Layer, Seal
 from handlers.reading.message import Message
@@ -39,7 +40,7 @@ def _closed_already(message: Message) -> Iterator[tuple[BinRef, BinRef | None]]:
     named behind it.
     """
     norms, named = message.norms, [ref for ref in message.bins if ref.name is not None]
-    for ref, other in zip(named, [*named[1:], None], strict=True):
+    for ref, other in zip_longest(named, named[1:]):
         end = len(norms) if other is None else other.start
         behind = " ".join(norms[ref.end : min(end, ref.end + _NEAR)])
         then = other is not None and norms[other.end : other.end + 1] in _THEN
