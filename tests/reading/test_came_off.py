@@ -10,7 +10,7 @@ from tests.reading.context import acts
 TODAY, YESTERDAY = date(2026, 6, 17), date(2026, 6, 16)
 
 
-def _drained(text: str) -> list[tuple[str | None, float | None, date]]:
+def _drained(text: str) -> list[tuple[str | None, float | None, date | None]]:
     found = [act for act in acts(text) if isinstance(act, Drain)]
     return [(act.bin, act.volume_l and round(act.volume_l, 3), act.on) for act in found]
 

@@ -41,6 +41,8 @@ def test_scraps_go_into_the_other_bin_and_nothing_is_sealed(text: str) -> None:
             [("seal", "shed"), ("layer", "bin 3")],
         ),
         ("bin 3 closed 3 days ago", [("seal", "bin 3")]),
+        ("full after three days, sealed the shed", [("seal", "shed")]),
+        ("after three days sealed the shed", [("seal", "shed")]),
     ],
 )
 def test_a_sealing_that_is_told_stays_one(text: str, told: list[tuple[str, str]]) -> None:

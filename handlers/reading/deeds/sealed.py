@@ -276,7 +276,7 @@ BEFORE = words_in("after since been day days week weeks fortnight")
 _SO_LONG_SEALED = Late(
     r"\b(?:is |'s |now )*(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+) "
     r"(?:full |whole |good )?(?:days?|weeks?|fortnight) (?:closed|shut|sealed)\b"
-    r"(?!.*\b(?:closed|shut|sealed))"
+    r"(?! (?:up )?(?:the|it|him|her|them|both|qbin)\b)(?!.*\b(?:closed|shut|sealed))"
 )
 """ "Shed 3 days shut, a bit of a hiss": for how long, and no deed of today."""
 _SEALED_SO_LONG = Late(
