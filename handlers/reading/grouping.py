@@ -200,7 +200,8 @@ def _completes(last: Group, group: Group) -> bool:
             last.verb is None and bool(last.measured()) and not last.bins and len(group.norms) <= 5
         )
     if group.items and not group.measured() and not group.bins:
-        plain = bool(last.bins or last.measured()) and all(i.generic for i in last.items)
+        plain = bool(last.bins or last.measured())
+        plain = plain and all(i.generic or i.absent for i in last.items)
         return plain and bool(last.measured()) and all(not i.absent for i in group.items[:1])
     return _adds_amount(last, group)
 

@@ -17,6 +17,7 @@ from handlers.reading.bins.targetbins import SHUT_OR_DRAWN, leading_bin, more_bi
 from handlers.reading.bins.wherebins import STANDS, by_where
 from handlers.reading.calendar.days import Day, read_days
 from handlers.reading.context import Context
+from handlers.reading.food.foodparts import ENDS
 from handlers.reading.food.items import Item
 from handlers.reading.food.materials import find_items, is_loose
 from handlers.reading.food.turned import turned
@@ -354,8 +355,14 @@ def _list_joints(
     return frozenset(measured) | frozenset(
         a.end
         for a, b in pairwise(items)
-        if b.start == a.end + 1 and norms[a.end] in ("and", "n", "&", "+", ",", "y", "or", "plus")
+        if b.start == a.end + 1 + _led(norms, a)
+        and norms[a.end] in ("and", "n", "&", "+", ",", "y", "or", "plus")
     )
+
+
+def _led(norms: list[str], item: Item) -> bool:
+    """ "The ends and the bread went in": one list, though the second thing is led by "the"."""
+    return norms[item.end - 1] in ENDS and norms[item.end + 1 : item.end + 2] == ["the"]
 
 
 def _ratio_of_carbon(norms: list[str]) -> frozenset[int]:

@@ -39,7 +39,7 @@ _STRONG_PARTS = _PARTS - words_in(
 # A part that stands alone tells the kind by itself.
 _ALONE_BY_KIND: Mapping[Kind, str] = {
     "vegetable": "peel peels peelings peeling parings pealings pelings peelins husks cascaras "
-    "cascara schalen peals stalks trimmings",
+    "cascara schalen peals stalks trimmings cobs",
     "fruit": "cores pits pips seeds",
     "grain": "crusts heels crumbs",
     "meat": "gristle innards rinds",
@@ -180,19 +180,34 @@ def _dish(food: Food, head: Head) -> Food:
 
 def part_of_earlier(item: Item, part: str, before: Sequence[Item]) -> Item:
     """ "Peeled a mountain of clementines, 5 lb of peel": the peel of what was named before."""
-    if item.end - item.start > 1 or part not in _OF_PLANTS | _OF_ANIMALS:
+    if item.end - item.start > 1 or part not in _OF_PLANTS | _OF_ANIMALS | {CHAFF}:
         return item
     named = [x for x in before if not x.generic and not x.absent]
     kind = named[-1].food.shares[0][0] if named else "mixed"
     if part in _OF_ANIMALS and (kind in ANIMALS or kind == "bone"):
         kind = "meat" if kind == "bone" else kind
         return item._replace(food=Food(((kind, 1.0),), 1.0, named[-1].food.name), generic=False)
+    if part == CHAFF and kind in ("pulse", "grain"):
+        return item._replace(food=named[-1].food)
     named = [x for x in named if x.food.shares[0][0] in PLANTS]
     if not named or part not in _OF_PLANTS:
         return item
     return item._replace(food=named[-1].food._replace(rich=0.0), generic=False)
 
 
+def ends_of_earlier(norms: Sequence[str], i: int, before: Sequence[Item]) -> Item | None:
+    """ "We ate nine gherkins, the stubs and the bread went in": what is left of what was named."""
+    behind = norms[i + 1 : i + 2]
+    if norms[i - 1 : i] != ["the"] or (behind and behind[0] not in _BEHIND_ENDS):
+        return None
+    named = [x for x in before if not x.generic]
+    return Item(i, i + 1, named[-1].food, scrap=True) if named else None
+
+
+ENDS = words_in("ends stubs stumps butts")
+_BEHIND_ENDS = words_in("and n & , went are in into go")
+CHAFF = "chaff"
+"""What is left of roasted coffee, or of what was named before it."""
 _OF_ANIMALS = words_in("trimmings skins guts innards offcuts gristle scrapings remains rinds")
 _OF_PLANTS = words_in(
     "peel peels peelings peeling parings pealings pelings peelins husks peals stalks cores pits "

@@ -4,7 +4,10 @@ from collections.abc import Collection, Sequence
 
 from handlers.reading.food.foodparts import (
     ALONE,
+    CHAFF,
+    ENDS,
     by_what_follows,
+    ends_of_earlier,
     grown_food,
     named_again,
     part_alone,
@@ -49,11 +52,15 @@ def find_items(
         if i < behind:
             continue
         mark = foods.get(i)
+        if mark is None and norms[i] in ENDS:
+            out += [end] if (end := ends_of_earlier(norms, i, out)) else []
+            continue
         if mark is not None and (names_no_food(norms, mark) or is_vessel(words, mark)):
             behind = mark.end
             continue
         if mark is not None:
             item = grown_food(norms, mark, foods, heads)
+            item = part_of_earlier(item, CHAFF, out) if norms[i] == CHAFF else item
         else:
             item = part_alone(norms, i, foods)
             item = part_of_earlier(item, norms[i], out)
@@ -89,7 +96,7 @@ def _stands_alone(norms: Sequence[str], i: int) -> bool:
     an amount ("a gallon of leaves").
     """
     if norms[i] not in ALONE:
-        return False
+        return norms[i] in ENDS
     return norms[i] != LEAVES or norms[max(0, i - 2) : i] == ["#", "of"]
 
 

@@ -112,7 +112,7 @@ def is_vessel(words: Sequence[str], mark: Mark) -> bool:
 
 _KEPT_IN = words_in(
     "tin tins dish pan plate pot cooker bowl tray jar bag box can mug cup tub carton basket sack "
-    "punnet bucket packet kettle crate"
+    "punnet bucket packet kettle crate pail pails tubs buckets cartons crates trays sacks"
 )
 """Behind a food and before "of" it is a vessel, and the food what it was once for."""
 _NOT_FOOD = words_in(

@@ -241,6 +241,7 @@ def makeup_of(group: Group) -> Makeup | None:
     amounts = scrap_amounts(group)
     items = [i for i in group.items if not i.absent and not _came_out(group, i)]
     items = [i for i in items if i.start not in whole_before(group.message)] or items
+    items = [*_of_the_rest(group, items), *items]
     specific = [i for i in items if not i.generic]
     several = len(amounts) > 1
     weights = item_weights(group, specific, amounts) if specific and several else None
@@ -259,6 +260,18 @@ def makeup_of(group: Group) -> Makeup | None:
     if own is None and group.inherited is not None:
         return makeup_of(group.inherited)
     return own
+
+
+def _of_the_rest(group: Group, items: Sequence[Item]) -> list[Item]:
+    """ "The rice was too much, I put the rest in with a bit of fish": what the rest is of, where
+    its own words name but a little of something else."""
+    little = bool(items) and all(i.vague and i.share is not None and i.share < 0.5 for i in items)
+    if not little or _THE_REST.isdisjoint(group.norms[: items[0].start - group.start]):
+        return []
+    return [i for i in group.message.items if i.end <= group.start and not i.absent][-1:]
+
+
+_THE_REST = words_in("rest remainder remaining it them")
 
 
 def _of_no_kind(group: Group, items: Sequence[Item], amounts: Sequence[Amount]) -> float:

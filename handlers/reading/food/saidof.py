@@ -17,17 +17,20 @@ def as_described(norms: Sequence[str], item: Item, foods: Collection[int]) -> It
         near = []  # "2 kilos and a bit of rice"
     scrap = item.scrap or not _STALE.isdisjoint(near[-2:])
     absent = _is_denied(near) or _is_free_of(norms, item) or _is_gone(norms, item.end)
+    absent = absent or _is_had_instead(norms, item.end)
     said = (
         share_of(norms, near, item.end, foods)
         or _bones_beside(norms, near, item)
         or _shells_counted(norms, near, item, foods)
         or _spread_on(norms, near, item)
+        or _dressed_with(norms, item)
     )
     if (scrap, absent) != (item.scrap, item.absent):
         item = item._replace(scrap=scrap, absent=absent)
     return item if said is None else item._replace(share=said.share, vague=said.vague)
 
 
+_PARTING = frozenset(",.;:()\n!?☺—+-→")
 _STALE = words_in(
     "old stale mouldy moldy mouldering rotten rotting leftover spoiled spoilt expired wilted "
     "soggy dead burnt burned slimy limp sad uneaten spent used rancid bad mushy bruised "
@@ -75,6 +78,19 @@ def _spread_on(norms: Sequence[str], near: Sequence[str], item: Item) -> Said | 
 
 _STILL = words_in("still left scraped smeared spread already")
 _SPREADS: frozenset[Kind] = frozenset({"dairy", "oil", "egg", "cooked", "fruit"})
+
+
+def _dressed_with(norms: Sequence[str], item: Item) -> Said | None:
+    """ "The potato salad, and the mayonnaise with it": a dressing is little of what it is on."""
+    with_it = norms[item.end : item.end + 2] in _WITH_IT
+    dressing = norms[item.end - 1] in _DRESSINGS
+    return Said(0.1, vague=True) if with_it and dressing else None
+
+
+_WITH_IT = (["with", "it"], ["with", "them"], ["on", "it"], ["over", "it"], ["and", "all"])
+_DRESSINGS = words_in(
+    "mayo mayonnaise dressing vinaigrette gravy custard sauce cream aioli butter ketchup"
+)
 
 
 def _is_denied(near: Sequence[str]) -> bool:
@@ -132,6 +148,14 @@ def _is_gone(norms: Sequence[str], end: int) -> bool:
     return over and (not behind or not behind[0][0].isalpha() or behind[0] in _LONG)
 
 
+def _is_had_instead(norms: Sequence[str], end: int) -> bool:
+    """ "Burnt the rice. Toast it is": what is eaten in the place of what was spoilt."""
+    if norms[end : end + 2] not in (["it", "is"], ["it", "was"]):
+        return False
+    return norms[end + 2 : end + 3] == [] or norms[end + 2] in _BEHIND_INSTEAD
+
+
+_BEHIND_INSTEAD = _PARTING | words_in("then tonight again now instead for lol i")
 _HAD = words_in("had was were is are all already long mostly been 's")
 _LONG = words_in("long already ages yesterday earlier before by first hours days")
 
@@ -166,7 +190,6 @@ def _near(before: Sequence[str]) -> list[str]:
 
 
 _THE_REST = words_in("rest remainder remaining")
-_PARTING = frozenset(",.;:()\n!?☺—+-→")
 JOINING = words_in("and n & but with y")
 
 

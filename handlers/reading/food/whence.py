@@ -46,8 +46,12 @@ _COUNTED = NUMBER_WORDS | words_in("an my the our those these some all about # s
 def _is_meal(norms: Sequence[str], last: Item, item: Item, between: Sequence[str]) -> bool:
     """ "Prawn heads, a full kilo from Sunday lunch": the meal that what was named is from."""
     meal = not _MEALS.isdisjoint(norms[item.start : item.end]) and is_dish(item.food)
-    led = between[-1:] in (["from"], ["off"])
-    return meal and led and not last.generic and len(between) <= _FAR
+    led = [norm for norm in between if norm not in _OURS][-1:]
+    return meal and led in _FROM and not last.generic and len(between) <= _FAR
+
+
+_OURS = words_in("our my the your their")
+_FROM = (["from"], ["off"], ["fae"], ["frae"])
 
 
 _MEALS = words_in("lunch dinner supper breakfast tea brunch roast barbecue bbq braai")
@@ -98,7 +102,7 @@ def without_dishes(norms: Sequence[str], items: list[Item]) -> list[Item]:
         if item.absent or item.generic or item.share is not None or not rest:
             continue
         led = "from" in norms[max(0, item.start - 2) : item.start]
-        if led and is_dish(item.food) and not _MEALS.isdisjoint(norms[item.start : item.end]):
+        if led and is_dish(item.food) and not _OCCASIONS.isdisjoint(norms[item.start : item.end]):
             return [*items[:k], item._replace(absent=True), *items[k + 1 :]]  # "from lunch stayed"
         between = norms[item.end : rest[0].start]
         far = _FAR if _ASHES.isdisjoint(between) else 2 * _FAR

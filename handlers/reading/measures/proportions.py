@@ -23,7 +23,7 @@ _LITTLE = words_in(
     "bit little few touch tad splash smidge smidgen sprinkle hint dash dab couple odd "
     "cachito poquito smattering drop scrap handful stray scrape smear lick knob trace traces "
     "drizzle pinch speck sliver slivers morsel whisper glug likkle lickle liddle skerrick wisp "
-    "shred shreds thoda thodi thode konting kaunting sikit sedikit bisschen beetje"
+    "shred shreds dregs thoda thodi thode konting kaunting sikit sedikit bisschen beetje"
 )
 _DONE = words_in("drop splash dash touch sprinkle scrape smear lick drizzle pinch trace glug")
 _ONE = words_in("a an one wee tiny small little single last the every")
@@ -53,6 +53,8 @@ def share_of(
     much = end + 2 + (list(norms[end : end + 3]) == ["a", "little", "bit"])
     if tuple(norms[end : end + 2]) in _A_LITTLE and _ends(norms, much):
         return Said(0.1, vague=True)
+    if list(norms[end : end + 1]) == ["small"] and near == ["with"] and _ends(norms, end + 1):
+        return Said(0.1, vague=True)  # "with meat small"
     if tuple(norms[end : end + 2]) in _IN_IT_TOO and _ends(norms, end + 2):
         return Said(0.3, vague=True)
     return _percent_behind(norms, end, foods, behind) if percents else None
@@ -60,7 +62,9 @@ def share_of(
 
 _IN_IT_TOO = frozenset({("also", "inside"), ("inside", "also"), ("inside", "too"), ("bhi", "hai")})
 """ "Fried rice, prawns also inside": some of it."""
-_A_LITTLE = frozenset({("a", "little"), ("a", "bit"), ("a", "few"), ("very", "little")})
+_A_LITTLE = frozenset(
+    {("a", "little"), ("a", "bit"), ("a", "few"), ("very", "little"), ("small", "small")}
+)
 
 
 def _ends(norms: Sequence[str], at: int) -> bool:
