@@ -123,7 +123,8 @@ def _job_done(message: Message) -> tuple[Act, ...]:
 
 
 def _by_days(message: Message) -> tuple[Act, ...]:
-    return diary(message) if message.context.in_room else ()
+    days = diary(message)
+    return days if message.context.in_room or all(isinstance(act, Layer) for act in days) else ()
 
 
 def _of_home(message: Message) -> tuple[Act, ...]:

@@ -111,6 +111,11 @@ def _words(layer: Layer) -> str:
             ],
         ),
         (
+            "here's mine for the week Monday a kilo of bread in green Tuesday 2 kg of peels in "
+            "green and then today about half a kilo of lard also green",
+            ["Mon 2 1 green grain", "Tue 3 2 green vegetable", "Sun 8 0.5 green oil"],
+        ),
+        (
             "Mon 300, 200 and a kilo in green, Tue 500 g red",
             ["Mon 2 1.5 green mixed", "Tue 3 0.5 red mixed"],
         ),

@@ -478,3 +478,12 @@ def test_what_names_no_bin_that_was_begun(text: str, last: Open) -> None:
     found = acts(text, bins=("bin 1", "Dolly"), last=last, after_bot=True, in_room=True)
     assert not any(isinstance(act, Amend) and act.bin == "green" for act in found)
     assert not any(isinstance(act, Amend) and act.bin == "Great" for act in found)
+
+
+def test_a_new_name_that_is_a_food_is_none() -> None:
+    told = acts(
+        "started a third one for the porch, 10 litres, its called pickle, and pickle already ate "
+        "1 kg of crusts"
+    )
+    [layer] = [act for act in told if isinstance(act, Layer)]
+    assert layer.materials == {"grain": 1.0}

@@ -21,6 +21,12 @@ def layers(text: str) -> list[tuple[str | None, float | None]]:
     ("text", "kg"),
     [
         ("two kilograms and three hundred grams of peelings into bin 3", 2.3),
+        ("bin 3, 2 kg in all. Leek tops, and about 300 g of that is the ham we left", 2.0),
+        ("two jars of grounds and a bun hard as a stone, 500 g for bin 3", 0.5),
+        ("a bagel hard as a stone, 100 g in bin 3", 0.1),
+        ("a stone of spuds in bin 3", 6.35),
+        ("yam skin from the cooking, I have put it inside bin 3, it is up to 700 gram", 0.7),
+        ("egg shells from the 24 tray, all of them, 100 g, bin 3", 0.1),
         ("added 700 g of fish skin, 300 of peppers to bin 3", 1.0),
         ("chicken bones 600 g and the bread 200, bin 3", 0.8),
         ("bin 3 +1.1 rice, +0.2 chicken skin. kg", 1.3),
@@ -143,6 +149,12 @@ def test_one_layer_told_in_pieces(text: str, kg: float) -> None:
          [("bin 3", 3)]),
         ("sealed the shed and put 2 kg in bin 3, half of it rice", [("bin 3", 2)]),
         ("the shed and bin 3 got 3 kg, half and half", [("shed", 1.5), ("bin 3", 1.5)]),
+        ("5 kg of bread rolls, all stale. 3 in the shed, 2 in bin 3 with Ines's blessing",
+         [("shed", 3.0), ("bin 3", 2.0)]),
+        ("the shed got four kilos of leeks from my aunt's and bin 3 got the rest, about one",
+         [("shed", 4.0), ("bin 3", 1.0)]),
+        ("500 g of stew in the shed on Monday and another 300 tonight",
+         [("shed", 0.5), ("shed", 0.3)]),
     ],
 )  # fmt: skip
 def test_one_lot_shared_out(text: str, parts: list[tuple[str, float]]) -> None:
@@ -166,6 +178,20 @@ def test_what_was_weighed_and_what_was_poured(
     layers = [act for act in acts(text, in_room=True) if isinstance(act, Layer)]
     assert [(layer.mass_kg, layer.volume_l) for layer in layers] == amounts
     assert {layer.bin for layer in layers} == {"shed"}
+
+
+@pytest.mark.parametrize(
+    ("text", "kinds"),
+    [
+        ("Plums from the fete, all gone soft. 2 kg to the shed, 1.5 to bin 3", {"fruit"}),
+        ("5 kg of rolls, all stale. 3 in the shed, 2 in bin 3", {"grain"}),
+        ("Are the plums ripe? 2 kg to the shed, 1.5 to bin 3", {"mixed"}),
+        ("7 kg of plums still on the tree. 2 kg to the shed, 1.5 kg to bin 3", {"mixed"}),
+    ],
+)
+def test_what_is_named_first_is_in_every_bin(text: str, kinds: set[str]) -> None:
+    told = [act for act in acts(text) if isinstance(act, Layer)]
+    assert [set(layer.materials or ()) for layer in told] == [kinds, kinds]
 
 
 def test_a_weight_and_a_volume_do_not_add_up() -> None:

@@ -83,15 +83,17 @@ def _has_size_of(act: Act, new: Open) -> bool:
 
 
 def unsized(acts: Sequence[Act]) -> list[Act]:
-    """The acts, no layer with the size of the bin that was begun with it."""
+    """The acts, no layer with the size of the bin that was begun with it; beside one that was
+    weighed it is none ("3 gal, it's called Pickle, Pickle ate 1 lb of crusts")."""
     opened = [act for act in acts if isinstance(act, Open)]
     if not opened:
         return list(acts)
+    sized = [act for act in acts if any(_has_size_of(act, new) for new in opened)]
+    fed = {act.bin for act in acts if isinstance(act, Layer) and act not in sized}
     return [
-        replace(act, volume_l=None)
-        if isinstance(act, Layer) and any(_has_size_of(act, new) for new in opened)
-        else act
+        replace(act, volume_l=None) if isinstance(act, Layer) and act in sized else act
         for act in acts
+        if not (isinstance(act, Layer) and act in sized and act.bin in fed)
     ]
 
 

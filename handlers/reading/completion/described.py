@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from math import isclose
 
 from handlers.reading.acts import Act, Layer
 from handlers.reading.deeds.toldday import said_day
@@ -39,7 +40,7 @@ def _alike(layer: Layer, layers: Sequence[Layer], message: Message) -> Layer:
     said = [i for i in message.items if _is_said_of_each(message.norms, i)][-1:]
     if layer.materials != _MIXED or layer.mass_kg is None:
         return layer
-    made = makeup(said or _behind_all(layers, message))
+    made = makeup(said or _behind_all(layers, message) or _before_all(layers, message))
     return layer if made is None else replace(layer, materials=made.shares, rich=made.rich)
 
 
@@ -53,6 +54,22 @@ def _behind_all(layers: Sequence[Layer], message: Message) -> list[Item]:
     return items if not _APART.isdisjoint(between) else []
 
 
+def _before_all(layers: Sequence[Layer], message: Message) -> list[Item]:
+    """ "Plums from the fete, all soft. 2 kg to the hall, 1 kg to the shed": things in a sentence
+    before the amounts of all, maybe with what these come to, and nothing else named."""
+    items = [i for i in message.items if not i.absent]
+    if not items or any(x.materials != _MIXED for x in layers):
+        return []
+    end = items[-1].end
+    first = min((a.start for a in message.amounts if a.start >= end), default=end)
+    stopped = not _STOPS.isdisjoint(message.norms[end:first])
+    told = all(message.sense_at(i.start) in ("did", "none") for i in items)
+    whole = sum(a.value for a in message.amounts if a.start < end)
+    parts = sum(x.mass_kg or 0.0 for x in layers)
+    return items if stopped and told and (not whole or isclose(whole, parts)) else []
+
+
+_STOPS = words_in(". : ; - –") | {"\n"}
 _APART = words_in("all both mostly mainly") | {",", ".", "-", ";", ":", "(", "\n"}
 
 

@@ -49,7 +49,17 @@ def is_level(message: Message, amount: Amount) -> bool:
     so_far = so_far and any(amount.end < b.start < amount.end + _SO_FAR for b in message.bins)
     inside = behind[:2] == ["in", "there"] or behind[:1] in (["now"], ["inside"])
     made = inside and not _MADE.isdisjoint(norms[max(0, amount.start - 3) : amount.start])
-    return lead in (["down", "to"], ["up", "to"]) or so_far or made
+    reached = lead == ["up", "to"] and not _is_little(norms, amount)
+    return lead == ["down", "to"] or reached or so_far or made
+
+
+def _is_little(norms: Sequence[str], amount: Amount) -> bool:
+    """ "Put the peel in, it is up to 800 g": what was put in, as no bin is told to hold so little."""
+    told = norms[amount.start - 4 : amount.start - 3] in (["it"], ["e"], ["they"], ["all"])
+    return told and amount.quantity == "mass" and amount.value < _LEAST_LEVEL_KG
+
+
+_LEAST_LEVEL_KG = 3
 
 
 _SO_FAR = 6

@@ -81,6 +81,8 @@ def _without_parts(group: Group, amounts: list[Amount]) -> list[Amount]:
     if len(inside) == 1 and len(parts) == 1:
         return inside  # "dropped 10 kilos, and 6 of it went into the shed"
     first = message.sentences[group.clauses[0].sentence].start if group.clauses else 0
+    if any(_is_of_that(message.norms, a.end) for a in parts):
+        first = 0  # "1.4 kg in the shed. Tops, and 200 g of that is chicken"
     known = [a for a in message.amounts if first <= a.start < group.end and a.factor]
     wholes = {a.quantity for a in known if not part_at(message, a)}
     return [a for a in amounts if a.quantity not in wholes or not part_at(message, a)]
@@ -105,6 +107,12 @@ def part_at(message: Message, amount: Amount) -> int:
         "with" in lead and _lies_in_it(message, end)
     )
     return end + of if included and any(i.start == end + of for i in message.items) else 0
+
+
+def _is_of_that(norms: Sequence[str], end: int) -> bool:
+    """Whether "of that is" follows an amount, which is part of what was told before."""
+    of_that = norms[end : end + 1] == ["of"] and norms[end + 1] in _WHOLE
+    return of_that and norms[end + 2 : end + 3] != [] and norms[end + 2] in _IS
 
 
 def _lies_in_it(message: Message, end: int) -> bool:

@@ -138,4 +138,4 @@ def _led_by_unit(
     return None if unit is None else place.amount(unit.quantity, unit.factor)._replace(start=at)
 
 
-_DAY_STARTS = WEEKDAYS.keys() | words_in("today yesterday this last on tonight")
+_DAY_STARTS = WEEKDAYS.keys() | words_in("today yesterday this last on tonight tonite")

@@ -97,9 +97,11 @@ _WHOLE = words_in("it that thats which them this those")
 def _of_a_day(place: Place, before: Sequence[Amount]) -> Amount | None:
     """ "Ten kilos yesterday and two today": the day stands behind the number."""
     near = [a for a in before[-1:] if place.i - a.end <= NEAR]
-    if not near or place.before not in LISTED or not place.dated:
+    if not near or not place.dated:
         return None
-    return place.amount(near[-1].quantity, near[-1].factor)
+    amount = place.amount(near[-1].quantity, near[-1].factor)
+    again = place.before == "another" and 0.1 <= amount.value / (near[-1].value or 1.0) <= 10
+    return amount if again or place.before in LISTED else None
 
 
 def told_of_bin(
@@ -173,11 +175,24 @@ def _spelled(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> A
     if before and _is_said_last(words, place, before[-1]):
         return place.amount(before[-1].quantity, before[-1].factor)
     near = [a for a in before if place.i - a.end <= NEAR and a.factor >= LARGE]
+    if near and _is_the_rest(words, place):
+        return place.amount(near[-1].quantity, near[-1].factor)
     if not near or place.before not in LISTED or place.after != "of":
         return None
     beyond = [word.norm for word in words[place.end + 1 : place.end + 4]]  # "of corned beef"
     things = any(mark.tag == "food" and not mark.start for mark in vocabulary().find(beyond))
     return place.amount(near[-1].quantity, near[-1].factor) if things else None
+
+
+def _is_the_rest(words: Sequence[Word], place: Place) -> bool:
+    """ "The shed got 5 lb and the hall got the rest, maybe two": how much the rest was."""
+    at = place.i - 1
+    while norm_at(words, at) in _PERHAPS | _ABOUT:
+        at -= 1
+    return place.ends and at < place.i - 1 and norm_at(words, at) in _OTHERS
+
+
+_ABOUT = words_in(", about roughly around like say another ( -")
 
 
 def _for_bin(
@@ -194,6 +209,8 @@ def _for_bin(
     led = place.before in _PARTED or place.i - 1 in taken  # "2 shed 3 hall"
     part = led and place.value * lot.factor < lot.value
     parted = any(w.norm in _SPLIT for w in words[lot.end : place.i])
+    # "6 kg of bread, all stale. 4 in the shed, 2 in the hall"
+    parted = parted or (place.before in _BREAKS and taken.isdisjoint(range(lot.end, place.i)))
     if part and (
         parted or any(w.norm in _TOTAL for w in words[max(0, lot.start - 2) : lot.end + 2])
     ):
@@ -212,6 +229,7 @@ def _for_bin(
     return amount if (put or place.before in LISTED) and at in taken else None
 
 
+_BREAKS = frozenset({".", "\n"})
 _SPLIT = words_in(": split divided shared parted")
 _TOTAL = words_in("total altogether overall")
 _PARTED = LISTED | {":", "-", "—", "(", ".", "\n", "into", "split", "divided"}

@@ -49,6 +49,9 @@ _BEHIND_ONE = words_in("in of o or into off from aff to")
 _ONLY_ONE = words_in("last final first whole full")
 _OWNED = words_in("my his her our their your the its 's")
 _REST = words_in("half halves third thirds quarter quarters rest other remainder remaining both")
+_OF_SO_MANY = words_in("tray box pack carton bag")
+"""Behind "the" and a number one of these holds so many: nobody has thirty of it."""
+_LIKENED = words_in("became become becoming like as into than turned")
 _FILLED = frozenset({"full", "whole", "heaped"})
 _DETERMINED = frozenset({"the", "my", "that", "this", "your", "our", "last"})
 _NUMBERED = words_in("flat house no number apartment unit room plot block door ward floor gate")
@@ -90,6 +93,9 @@ class _Reader(Measuring):
             return self.vessel_of(i)
         if not self.taken.isdisjoint(range(i, number.end)):
             return None
+        if number.value > 1 and self.norms[i - 1 : i] == ["the"]:
+            if self.norms[number.end : number.end + 1] and self.norms[number.end] in _OF_SO_MANY:
+                return None  # "egg shells from the 30 tray"
         if self.norms[number.end : number.end + 1] == ["ph"] and number.value <= MOST_PH:
             return Amount(i, number.end + 1, "ph", number.value)
         unit = self.unit(number)
@@ -99,6 +105,8 @@ class _Reader(Measuring):
         """Whether the word behind an article makes no amount of it."""
         if i + 1 == len(self.words):
             return True
+        if self.norms[i + 1] == "stone" and i and self.norms[i - 1] in _LIKENED:
+            return True  # "a loaf hard as a stone"
         return self.norms[i + 1] not in _one_leads(self.units) and (
             self.words[i + 1].kind != "number"
         )
