@@ -181,6 +181,25 @@ def test_what_was_weighed_and_what_was_poured(
 
 
 @pytest.mark.parametrize(
+    ("text", "bins"),
+    [
+        ("1 kg of peel. Big blue is full so shed", ["layer shed"]),
+        ("1 kg of peel, the shed was sealed already so into bin 3", ["layer bin 3"]),
+        ("1 kg of peel, big blue's closed innit so it went in the shed", ["layer shed"]),
+        ("sealed big blue so 1 kg of peel went in the shed", ["seal big blue", "layer shed"]),
+        ("1 kg of peel, marys closed so it went in the shed", ["layer shed"]),
+        (
+            "2 kg of peel in big blue, it is full so I sealed it",
+            ["seal big blue", "layer big blue"],
+        ),
+    ],
+)
+def test_the_bin_that_was_full_did_not_get_it(text: str, bins: list[str]) -> None:
+    told = acts(text, bins=("shed", "bin 3", "big blue", "Mary"))
+    assert [f"{act.act} {act.bin}" for act in told if isinstance(act, Layer | Seal)] == bins
+
+
+@pytest.mark.parametrize(
     ("text", "kinds"),
     [
         ("Plums from the fete, all gone soft. 2 kg to the shed, 1.5 to bin 3", {"fruit"}),

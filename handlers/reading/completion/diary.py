@@ -36,8 +36,9 @@ _JOINTS = _STOPS | words_in(
 )
 _LEAD = _JOINTS | words_in(
     "catching catch up copying copied sheet list log notes note paper book diary fridge week this "
-    "last my mine these so far here here's is are what 's scraps layers update summary records record entries "
-    "weekly backlog days past few sorry late hi hello hey all bot please write down typing writing"
+    "last my mine these so far here here's is are what 's scraps layers update summary records "
+    "record entries weekly backlog days past few sorry late hi hello hey all bot please write down "
+    "typing writing"
 )
 _PUT = words_in("put added went gone chucked tipped threw scraps layers")
 _UNTOLD = frozenset({"not", "will", "if", "ask", "said"})

@@ -1,4 +1,4 @@
-"""A bin that is closed as it is, told as the reason why scraps went into another one: "the shed is
+"""A bin that is closed or full as it is, told as the reason why scraps went into another one: "the shed is
 shut, so it went in the hall".
 """
 
@@ -52,15 +52,19 @@ def _closed_already(message: Message) -> Iterator[tuple[BinRef, BinRef | None]]:
             yield ref, None
 
 
-_STATES = words_in("closed shut sealed locked taped")
+_STATES = words_in("closed shut sealed locked taped full chocka brimming packed")
 _NEAR = 16
 """Words behind a bin in which it is told what went where instead."""
 _STATE = (
     r"^(?:(?:bin|one) )?(?:(?:is|'s|was|being|been|has been|'s been) )?"
-    r"(?:(?:already|still|all|now|long) )*(?:closed|shut|sealed|locked|taped)(?: up| off| tight)?"
+    r"(?:(?:already|still|all|now|long) )*(?:closed|shut|sealed|locked|taped|full|chocka|brimming|"
+    r"packed)(?: up| off| tight)?"
     r"(?: (?:innit|already|now|mate|sadly|anyway|lol|of course|,|[.]+|-|—|;))*"
 )
-_SO = Late(_STATE + r" (?:so|hence|therefore|which is why)\b(?! (?:i|we|he|she) (?:\w+ )?sealed\b)")
+_SO = Late(
+    _STATE
+    + r" (?:so|hence|therefore|which is why)\b(?! (?:i|we|he|she) (?:\w+ )?(?:sealed|closed|shut|taped)\b)"
+)
 _THEREFORE = Late(_STATE + r"$")
 _IS_CLOSED = Late(_STATE)
 _THEN = (["then"], ["instead"])

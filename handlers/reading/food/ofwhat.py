@@ -54,7 +54,7 @@ def is_level(message: Message, amount: Amount) -> bool:
 
 
 def _is_little(norms: Sequence[str], amount: Amount) -> bool:
-    """ "Put the peel in, it is up to 800 g": what was put in, as no bin is told to hold so little."""
+    """ "Put the peel in, it is up to 800 g": what was put in; no bin is told to hold so little."""
     told = norms[amount.start - 4 : amount.start - 3] in (["it"], ["e"], ["they"], ["all"])
     return told and amount.quantity == "mass" and amount.value < _LEAST_LEVEL_KG
 

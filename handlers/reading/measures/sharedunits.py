@@ -210,7 +210,9 @@ def _for_bin(
     part = led and place.value * lot.factor < lot.value
     parted = any(w.norm in _SPLIT for w in words[lot.end : place.i])
     # "6 kg of bread, all stale. 4 in the shed, 2 in the hall"
-    parted = parted or (place.before in _BREAKS and taken.isdisjoint(range(lot.end, place.i)))
+    parted = parted or (
+        place.before in _BREAKS and not any(i in taken for i in range(lot.end, place.i))
+    )
     if part and (
         parted or any(w.norm in _TOTAL for w in words[max(0, lot.start - 2) : lot.end + 2])
     ):
