@@ -124,7 +124,10 @@ def _job_done(message: Message) -> tuple[Act, ...]:
 
 def _by_days(message: Message) -> tuple[Act, ...]:
     days = diary(message)
-    return days if message.context.in_room or all(isinstance(act, Layer) for act in days) else ()
+    if message.context.in_room:
+        return days
+    told = all(isinstance(act, Layer) for act in days) and "same" not in message.said
+    return days if told else ()
 
 
 def _of_home(message: Message) -> tuple[Act, ...]:

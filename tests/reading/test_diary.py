@@ -214,3 +214,22 @@ def test_as_many_amounts_as_days_are_asked_day_by_day(text: str) -> None:
 )
 def test_what_is_of_each_day_and_what_is_not(text: str, layers: list[str]) -> None:
     assert told(text) == layers
+
+
+def test_outside_of_a_room_days_without_stops_are_told_apart_too() -> None:
+    text = "Monday a kilo of bread in green Tuesday 2 kg of peels in green and today 1 kg also red"
+    read = acts(text, at=SUNDAY, bins=("green", "red"))
+    assert [_words(act) for act in read if isinstance(act, Layer)] == [
+        "Mon 2 1 green grain",
+        "Tue 3 2 green vegetable",
+        "Sun 8 1 red mixed",
+    ]
+
+
+def test_the_same_with_its_own_amount_is_the_same_thing() -> None:
+    text = "Red today: leeks 2 kg. Red yesterday: same, 1 kg."
+    read = acts(text, at=SUNDAY, bins=("green", "red"))
+    assert [_words(act) for act in read if isinstance(act, Layer)] == [
+        "Sun 8 2 red vegetable",
+        "Sat 7 1 red vegetable",
+    ]
