@@ -6,6 +6,7 @@ from dataclasses import replace
 from handlers.reading.acts import Act, Amend, Drain, Layer, Unsure
 from handlers.reading.bins.targetbins import FED_BY_NAME
 from handlers.reading.corrections.joining import put_in_besides
+from handlers.reading.corrections.partright import BY_PART
 from handlers.reading.corrections.sametoo import AS_JUST_TOLD
 from handlers.reading.deeds.barefigures import FIGURES, is_weighed_talk, with_unit
 from handlers.reading.deeds.barelayers import (
@@ -53,7 +54,9 @@ def rests_on(acts: Sequence[Act], message: Message) -> bool:
     if not acts or not all(isinstance(act, Amend) for act in acts):
         return bool(acts)
     context = message.context
-    earlier = None if is_bare(message) else context.earlier  # a further layer, behind others'
+    named = any(BY_PART in act.rules for act in acts)
+    further = is_bare(message) and not named  # a further layer, behind others'
+    earlier = None if further else context.earlier
     records = [record for record in (context.last, earlier) if record is not None]
     return any(getattr(one, "member", None) in (None, context.sender) for one in records)
 

@@ -30,6 +30,8 @@ def _is_too_little(kind: str, likelihood: float, message: Message, *, alone: boo
         return alone and likelihood < OF_NO_BIN and not _sounds_so(message)
     if kind == "seal":
         return not alone and likelihood < SHUT_BESIDE
+    if kind == "decline" and message.context.in_room:
+        return not _is_to_bot(message)
     answers = kind in _ANSWERS or (kind == "ask trouble" and not message.signs)
     return answers and likelihood < TO_NOBODY and not _is_to_bot(message)
 
@@ -52,12 +54,12 @@ def _is_told(message: Message) -> bool:
 MAY_BE_OF_NO_BIN = 0.25
 """Likelihood below which no rule is believed that finds a layer in words without any bin: most is
 carried, spilt and given away by weight."""
-PLAINLY_TOLD = 0.6
+PLAINLY_TOLD = 0.58
 """Likelihood from which a record that no rule found is written down without asking."""
 SHUT_BESIDE = 0.9
 """Likelihood from which a bin is believed to be sealed beside something else that is told of it:
 lids are also pressed, stuck and looked under."""
-OF_NO_BIN = 0.6
+OF_NO_BIN = 0.58
 """Likelihood from which such a record is believed at all in words without any bin: what is cooked,
 spilt, bought and seen elsewhere is told of in just such words."""
 TO_NOBODY = 0.7

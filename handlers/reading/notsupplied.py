@@ -10,11 +10,13 @@ from handlers.reading.deeds.peeks import is_shut_again
 from handlers.reading.deeds.sealed import is_lid_open, is_of_tap
 from handlers.reading.deeds.toldday import is_ahead
 from handlers.reading.doubts.lookalikes import is_between_bins
+from handlers.reading.food.notfood import BITS, is_of_stuff
 from handlers.reading.food.ofwhat import is_drawn, is_level
 from handlers.reading.food.quantities import is_of_naught
 from handlers.reading.groups import Group
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.people.namesakes import is_of_namesake
+from handlers.reading.words.binwords import BIN_WORDS
 from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
@@ -22,27 +24,30 @@ from handlers.reading.words.vocabulary import words_in
 
 def is_other(kind: str, group: Group) -> bool:
     """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
-    if kind in ("bury", "drain", "seal") and (
+    if kind in ("bury", "drain", "seal", "open") and (
         is_of_namesake(group) or _asks_which(group) or _is_only_asked(group) or _is_bidden(group)
     ):
         return True
     if kind == "layer":
-        return is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
+        nowhere = is_of_naught(group) or is_between_bins(group) or _goes_in_nowhere(group)
+        return nowhere or _asks_leave(group)
     if kind == "drain":
         no_liquid = _is_only_of_scraps(group) or _goes_into_bin(group) or _is_yield(group)
-        no_liquid = no_liquid or _is_nothing_drawn(group)
+        no_liquid = no_liquid or _is_nothing_drawn(group) or _is_of_cloth(group)
         return no_liquid or _is_only_numbered(group) or is_only_set_under(group.message)
     if kind in ("batch", "stock"):
         message = group.message
         of_bins = any(ref.name for ref in message.bins) and not message.bran()  # "bin 4: 500 g"
-        return of_bins or is_strewn(group)
+        return of_bins or is_strewn(group) or (kind == "batch" and _is_only_asked_for(group))
     if kind == "seal":
         message = group.message
         return is_shut_again(message) or is_of_tap(message) or is_lid_open(message)
     if kind == "bury":
         ahead = is_ahead(group) or group.sense == "will"
         return ahead or is_inside(group) or is_dug_up(group) or is_only_a_hole(group)
-    return kind == "open" and is_several(group)
+    if kind == "observe":
+        return _is_of_place(group)
+    return kind == "open" and (is_several(group) or is_ahead(group))
 
 
 def _is_only_asked(group: Group) -> bool:
@@ -61,7 +66,10 @@ def _is_only_asked(group: Group) -> bool:
 def _is_bidden(group: Group) -> bool:
     """ "It's full, seal it?", "bury it tonight Zoe": somebody is to do it, and nothing is done."""
     message = group.message
-    if group.norms[:1] == ["lets"] or group.norms[:2] in (["let", "'s"], ["let", "us"]):
+    if group.norms[:1] in (["lets"], ["please"]) or group.norms[:2] in (
+        ["let", "'s"],
+        ["let", "us"],
+    ):
         return True
     if group.verb is None or group.sense != "order" or group.measured():
         return False
@@ -70,6 +78,23 @@ def _is_bidden(group: Group) -> bool:
 
 
 _MODALS = words_in("might may could would should")
+
+
+def _is_only_asked_for(group: Group) -> bool:
+    """ "Bran for 8 kg mixed?", "a mix for 3 kg?": nobody mixed any."""
+    clauses, norms = group.message.clauses, group.message.norms
+    asked = all(sentence.asked for sentence in group.message.sentences)
+    return asked and (norms[1:2] == ["for"] or all(clause.sense != "did" for clause in clauses))
+
+
+def _asks_leave(group: Group) -> bool:
+    """ "Can we put in a kilo of rice on Monday, two of bread on Friday?": nothing went in."""
+    message = group.message
+    leave = message.norms[0] in _LEAVE and message.norms[1:2] in (["we"], ["i"])
+    return leave and all(sentence.asked for sentence in message.sentences)
+
+
+_LEAVE = words_in("can could may might should shall")
 
 
 def _asks_which(group: Group) -> bool:
@@ -124,6 +149,28 @@ _DRAWING = words_in(
 )
 
 
+def _is_of_place(group: Group) -> bool:
+    """ "Flies in the shed again", "walk in is at 38 degrees": of a place that a bin is called
+    after, and no word of a bin."""
+    if group.message.has(BIN_WORDS) or not group.bins:
+        return False
+    seen = {s.sign for s in group.message.signs if group.start <= s.start < group.end}
+    if not seen:
+        return all((ref.name or "").casefold() in _COLD_STORES for ref in group.bins)
+    return all(ref.place for ref in group.bins) and seen == {"insects"}
+
+
+_COLD_STORES = frozenset({"walk in", "walk-in", "fridge", "freezer", "cooler", "cold room"})
+"""What is kept at a temperature of its own."""
+
+
+def _is_of_cloth(group: Group) -> bool:
+    """ "Took a bag of scraps of silk along": scraps of what holds no liquid."""
+    return any(
+        norm in BITS and is_of_stuff(group.norms, i + 1) for i, norm in enumerate(group.norms)
+    )
+
+
 def _is_only_numbered(group: Group) -> bool:
     """ "White 4": a bin and a figure, which tells of no liquid where the talk is not of it."""
     message = group.message
@@ -152,12 +199,10 @@ _TIMES = words_in("day week fortnight month")
 def _goes_into_bin(group: Group) -> bool:
     """ "Poured half a litre into red": what went in came out of nothing that is named."""
     norms = group.message.norms
-    into = any(
-        "into" in norms[max(group.start, ref.start - 2) : ref.start]
-        for ref in group.bins
-        if ref.known
-    )
-    return into and "poured" in group.norms and _OUT_OF.isdisjoint(group.norms)
+    led = [norms[max(group.start, ref.start - 2) : ref.start] for ref in group.bins if ref.known]
+    poured = "poured" in group.norms and any("into" in words for words in led)
+    put = norms[0] == "put" and any("in" in words or "into" in words for words in led)
+    return (poured or put) and _OUT_OF.isdisjoint(group.norms)
 
 
 _OUT_OF = words_in("from off out drained")

@@ -35,7 +35,16 @@ from handlers.reading.corrections.otherbin import (
 )
 from handlers.reading.corrections.readfor import read_for
 from handlers.reading.corrections.restated import CUES, restated
-from handlers.reading.corrections.striking import MINE, OF_STRIKING, mine_struck_out, struck_out
+from handlers.reading.corrections.striking import (
+    CALLING_OFF,
+    FORGETTING,
+    MINE,
+    OF_STRIKING,
+    called_off,
+    food_forgotten,
+    mine_struck_out,
+    struck_out,
+)
 from handlers.reading.deeds.flatly import CUES as OF_ANSWERS
 from handlers.reading.deeds.flatly import flat_answer
 from handlers.reading.deeds.spoons import is_of_spoons
@@ -68,7 +77,7 @@ def certain(message: Message) -> tuple[Act, ...]:
     """What is a reply by its form alone: a setting, a figure put right, a bin named as passing, a
     flat answer.
     """
-    return _first(message, _READERS[:7])
+    return _first(message, _READERS[:9])
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
@@ -147,6 +156,8 @@ _READERS: tuple[_Reader, ...] = (
     (_restated, CUES | OFF | OF_DAYS | _RESTS | words_in("only credit who") | REFUSALS | NA, ""),
     (another_did, words_in("that"), ""),
     (mine_struck_out, MINE, ""),
+    (food_forgotten, FORGETTING, ""),
+    (called_off, CALLING_OFF, ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),
     (struck_out, OF_STRIKING, "retract"),

@@ -102,24 +102,23 @@ def scores_of(message: Message) -> Scores:
 
 _AWAITED, _LIKELIER = 3 * ONE // 2, ONE
 """Log-odds by which an answer is likelier where one waits for it, and a question or
-what puts right where the talk is on them: four- and threefold odds, by judgement. The labelled
+what puts right where the talk is on them: 4.5- and threefold odds, by judgement. The labelled
 messages stand alone and say nothing of that."""
 _ANSWERS = frozenset({"accept", "decline", "done", "later"})
 
 
-def _expects(message: Message) -> tuple[bool, bool, bool, bool]:
-    """Whether an answer, a question, a correction and a striking out are to be expected."""
+def _expects(message: Message) -> tuple[bool, bool, bool]:
+    """Whether an answer, a question and a correction are to be expected."""
     context = message.context
     to_bot = context.after_bot or context.to_bot or bool(message.bot)
-    on_record = context.last is not None
-    return to_bot or context.on_offer, to_bot, on_record, on_record or context.on_reminder
+    return to_bot or context.on_offer, to_bot, context.last is not None
 
 
 @cache
-def _expected(answer: bool, question: bool, righted: bool, struck: bool) -> int:
+def _expected(answer: bool, question: bool, righted: bool) -> int:
     """What is added to the scores of the kinds that are to be expected."""
     kinds = [kind for kind in weights().kinds if question and kind.startswith("ask ")]
-    kinds += [*(_ANSWERS if answer else ()), *["amend"] * righted, *["retract"] * struck]
+    kinds += [*(_ANSWERS if answer else ()), *["amend"] * righted]
     shares = {kind: _AWAITED if kind in _ANSWERS else _LIKELIER for kind in kinds}
     return sum(share << weights().lane(kind) for kind, share in shares.items())
 

@@ -185,6 +185,14 @@ def _comes_out(group: Group) -> float:
     return 2.0 * any(is_drawn(group.message, amount) for amount in group.measured())
 
 
+def _changes_nothing(act: Amend, message: Message) -> bool:
+    """ "This was for bin 3", where the record in talk is of bin 3; "it was Ruth who ate it"."""
+    context = message.context
+    if act == Amend(bin=act.bin) and context.in_room:
+        return act.bin is not None and getattr(context.last, "bin", None) == act.bin
+    return act == Amend(member=act.member) and message.has(_EATING)
+
+
 def _strikes_oneself(message: Message) -> bool:
     """ "Remove me", "take us off the list": a person is no record."""
     return _ONESELF.search(" ".join(message.norms)) is not None
@@ -193,7 +201,7 @@ def _strikes_oneself(message: Message) -> bool:
 def _strikes_nothing(message: Message) -> bool:
     """ "What was the last thing I logged?", "twice that", "I ate it": what strikes nothing."""
     norms = message.norms
-    if is_quoted(message.clauses):
+    if is_quoted(message.clauses) or message.has(_REMINDERS):
         return True
     if not message.has(STRIKING):
         text = " ".join(norms)
@@ -206,6 +214,8 @@ def _strikes_nothing(message: Message) -> bool:
     return any(pair in _MULTIPLIED for pair in pairwise(norms))
 
 
+_REMINDERS = words_in("reminder reminders")
+_EATING = words_in("ate eaten eat drank")
 _TAKING_OFF = words_in("off minus less")
 _MULTIPLIED = {("double", "that"), ("double", "it"), ("double", "the"), ("twice", "that")}
 _ASKING = words_in("what whats which when who whose how where why did do does is was have has")
@@ -264,7 +274,7 @@ def _answer(name: str, message: Message) -> Act | None:
             if message.context.in_room and is_further(message) and _is_one_amount(message):
                 return _further(message)
             act = with_figure(amend_from(message, SURE), message)
-            return None if act == Amend() else act
+            return None if act == Amend() or _changes_nothing(act, message) else act
         case "set":
             return wish_of(message)
     return None

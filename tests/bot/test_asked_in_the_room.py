@@ -134,8 +134,8 @@ async def test_the_dose_on_that_is_of_what_another_told(room: TalkingRoom) -> No
 async def test_the_dose_on_that_is_of_what_was_asked_about(room: TalkingRoom) -> None:
     await heard(room, OPEN, "added 1 kg to the blue bin")
     await room.waits(hours=20)
-    (asked,) = await room.says("ham bones going in. 2 kg", who="bram")
-    assert asked.body == "Shall I write down 2 kg?"
+    (asked,) = await room.says("2 kg of ham bones or so, blue?", who="bram")
+    assert asked.body.startswith("Shall I write down 2 kg")
     await room.says("those are big", who="zoe")
     (dose,) = await room.says("how much bran for that", who="ines")
     assert "of starter on 2 kg" in dose.body

@@ -63,7 +63,7 @@ async def told(room: TalkingRoom, *said: str) -> str:
         ((*LAYER, "ought anyone to dig barn into the bean bed?"), ""),
         ((*LAYER, "who would like to bury barn in the bean bed?"), ""),
         ((*LAYER, "we might bury barn in the bean bed"), ""),
-        ((*LAYER, "has somebody dug barn into the bean bed?"), ""),
+        ((*LAYER, "has somebody dug barn into the bean bed?"), "seal the barn bin"),
         ((*LAYER, "could we bury barn under the fig on Friday?"), "not sealed yet. Sealed today"),
     ],
 )

@@ -6,7 +6,7 @@ import pytest
 
 from handlers.reading.acts import Act, Drain, Layer, Unsure
 from handlers.reading.deeds.straight import RULE
-from tests.reading.context import acts, group
+from tests.reading.context import acts
 
 BINS = ("green", "bin 2", "Hettie", "kitchen", "tank")
 
@@ -96,11 +96,6 @@ def test_millilitres_that_stand_beside_bins_came_out() -> None:
 def test_each_amount_has_the_day_behind_it(text: str, days: list[int]) -> None:
     layers = [act for act in in_room(text) if isinstance(act, Layer)]
     assert [layer.on for layer in layers] == [date(2026, 6, day) for day in days]
-
-
-def test_outside_of_a_room_the_scores_decide() -> None:
-    assert group().in_room is False
-    assert acts("put 3 quarts in the tank", bins=BINS) == ()
 
 
 @pytest.mark.parametrize(

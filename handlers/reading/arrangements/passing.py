@@ -137,6 +137,7 @@ _OFFERED = _patterns(
     r"\bany ?takk?ers (?:for|on) BIN|^ANY (?:: |, |- )?any ?takk?ers\b",
     r"\bwho (?:fancies|'d like|would like|wants|'d have)(?: having| minding| taking| to KEEP)? BIN",
     r"\b(?:relieve|rid) me of BIN",
+    r"\b(?:i|we)(?: 'd| would|d) (?:like|love|prefer|want) (?:for )?SOMEONE(?: else)? to KEEP BIN",
     r"\b(?:step forward|come forward|volunteers?) for BIN",
     r"\b(?:someone|somebody|anyone|anybody) to give ANY a home\b",
     r"\b(?:anybody|anyone|somebody|someone|who)(?: (?:has|have|got|with|is|there))*(?: an?| any)?"

@@ -34,6 +34,28 @@ def mine_struck_out(message: Message) -> Retract | None:
     return None if match is None else Retract(rules=(BY_FORM,))
 
 
+def food_forgotten(message: Message) -> Retract | None:
+    """ "Forget about the bread", right behind a layer with bread in it."""
+    norms, items = message.norms, message.items
+    if norms[0] not in FORGETTING or len(items) != 1 or not message.context.in_room:
+        return None
+    said = {*norms[1 : items[0].start], *norms[items[0].end :]}
+    return of_scraps(Retract(rules=(BY_FORM,)), message) if said <= _LEADS | {".", "!"} else None
+
+
+def called_off(message: Message) -> Retract | None:
+    """ "Cancel Thursday's", right behind a reminder that one has set: one of a day."""
+    days, norms = message.days, message.norms
+    if norms[0] not in CALLING_OFF or len(days) != 1 or not message.context.on_reminder:
+        return None
+    rest = {*norms[1 : days[0].start], *norms[days[0].end :]}
+    return Retract(rules=(BY_FORM,)) if rest <= _OF_A_DAY else None
+
+
+CALLING_OFF = words_in("cancel scrap drop")
+_OF_A_DAY = words_in("the my 's one reminder please . !")
+
+
 _CHANGES = words_in("undo correction change edit")
 
 
@@ -44,7 +66,7 @@ def of_scraps(act: Retract, message: Message) -> Retract | None:
     if not message.context.in_room:
         return act
     called = _called_by_scraps(act, message)
-    if _FORGETTING.isdisjoint(message.said) or message.bot:
+    if FORGETTING.isdisjoint(message.said) or message.bot:
         return called
     last = spoken_of(message)
     held = (last.materials or {}) if isinstance(last, Layer) else {}
@@ -68,7 +90,7 @@ _STRIKING = words_in(
     "scratch strike delete remove cancel erase drop undo scrap out unlog take leave pull cross rub "
     "knock forget ignore disregard"
 )
-_FORGETTING = words_in("forget ignore disregard")
+FORGETTING = words_in("forget ignore disregard")
 _LEADS = words_in("the that my last layer of record entry about")
 
 

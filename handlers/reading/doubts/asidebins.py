@@ -217,6 +217,7 @@ BESIDE_BINS: dict[str, Late] = {
         r"\bqbin (?:is )?(?:called|named) (?:scratch|delete|undo|strike|cancel|forget)\b"
     ),
     "offer": Late(
+        r"\bkeys? (?:to|for|of) (?:the )?qbin\b|"
         r"\b(?:want|wants|wanted|need|needs|like|love|have|has|trying|going) to (?:change|fix|"
         r"mend|paint|"
         r"hang|drill|clean|install|replace|repair|rewire|hoover|sweep|put up|take down|swap) "

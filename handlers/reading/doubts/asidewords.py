@@ -284,6 +284,9 @@ OF_ELSE: dict[str, Late] = {
         r"\bfor (?:ball|cricket|football|golf|tennis|rugby)\b|"
         r"\b(?:days?|weeks?) for the (?!qbin|bin|bucket|turn|rota|layer|bran|soil|trench)[a-z]+"
     ),
-    "ask due": Late(r"^(?:and |so |wait )?[a-z]+ (?:it )?(?:what|who|which)$"),
+    "ask due": Late(
+        r"^(?:and |so |wait )?[a-z]+ (?:it )?(?:what|who|which)$|"
+        r"\bon (?:the )?(?:telly|tv|television|box|radio|pictures|cinema|menu)\b"
+    ),
     "ask custody": Late(r"^(?:says|said) who$|^(?:and |so )?who (?:all )?(?:is|'s|will be) away\b"),
 }

@@ -1,5 +1,5 @@
-"""A bin that is closed or full as it is, told as the reason why scraps went into another one: "the shed is
-shut, so it went in the hall".
+"""A bin that is closed or full as it is, told as the reason why scraps went into another one:
+"the shed is shut, so it went in the hall".
 """
 
 from collections.abc import Iterator, Sequence
@@ -62,8 +62,8 @@ _STATE = (
     r"(?: (?:innit|already|now|mate|sadly|anyway|lol|of course|,|[.]+|-|—|;))*"
 )
 _SO = Late(
-    _STATE
-    + r" (?:so|hence|therefore|which is why)\b(?! (?:i|we|he|she) (?:\w+ )?(?:sealed|closed|shut|taped)\b)"
+    _STATE + r" (?:so|hence|therefore|which is why)\b"
+    r"(?! (?:i|we|he|she) (?:\w+ )?(?:sealed|closed|shut|taped)\b)"
 )
 _THEREFORE = Late(_STATE + r"$")
 _IS_CLOSED = Late(_STATE)

@@ -29,6 +29,8 @@ _SHUT_FOR = Late(
 """What shuts a room, a school or a depot, and no lid."""
 
 
+_SHUT_ON = Late(r"^(?:the )?qbin (?:is|'s) (?:closed|shut) (?:on )?(?:every )?qday(?: and qday)*$")
+""" "The hall is closed Monday": on which days it opens."""
 _SHUT_TILL = Late(
     r"^(?!.*\b(?:lids?|bran|scraps|juice|leachate|taps?|taped?|airtight|bokashi|ferment\w*|brim|"
     r"labell?(?:ed)?|full|bury|burial|drain\w*)\b).*\bqbin (?:(?:is|was|'s|has|been|now|all) )*"
@@ -53,7 +55,7 @@ def is_premises_shut(message: Message) -> bool:
     if not message.has(_SHUT) or _says_bin(message):
         return False
     text = plain_text(message, days=True)
-    if _SHUT_FOR.search(text) is not None:
+    if _SHUT_FOR.search(text) is not None or _SHUT_ON.search(text) is not None:
         return True
     till = _SHUT_TILL.search(text)
     if till is None:

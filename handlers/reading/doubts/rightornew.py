@@ -1,6 +1,7 @@
 """An amount that is both put right and told as new: which of the two is meant."""
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from handlers.reading.acts import Act, Amend, Bury, Drain, Layer, Seal
 from handlers.reading.corrections.amended import NOT_ANOTHER
@@ -21,7 +22,7 @@ def right_or_new(acts: Sequence[Act], message: Message) -> list[Act]:
         act for act in told if any(_puts_right(a, act) for a in amends if a not in new)
     ]
     if len(message.sentences) == 1:
-        right += [act for act in acts if any(_names_its_bin(a, act) for a in amends)]
+        right += [act for act in acts if any(_names_it_again(a, act) for a in amends)]
     return [act for act in acts if act not in new and act not in right]
 
 
@@ -36,10 +37,11 @@ def _puts_right(amend: Amend, act: Layer | Drain) -> bool:
     return plain and amend.bin == act.bin and _is_same(act, amend)
 
 
-def _names_its_bin(amend: Amend, act: Act) -> bool:
-    """ "It was the barn, not the yard, from which I drew a pint": the deed is named again."""
+def _names_it_again(amend: Amend, act: Act) -> bool:
+    """ "It was the barn, not the yard, from which I drew a pint", "it was Ines that sealed it": the
+    deed is named again."""
     deed = isinstance(act, Layer | Drain | Seal | Bury) and act.bin == amend.bin
-    return deed and amend == Amend(bin=amend.bin, rules=(BY_FORM,))
+    return deed and replace(amend, bin=None, member=None) == Amend(rules=(BY_FORM,))
 
 
 def _is_same(act: Layer | Drain, amend: Amend) -> bool:

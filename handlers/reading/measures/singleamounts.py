@@ -93,9 +93,9 @@ class _Reader(Measuring):
             return self.vessel_of(i)
         if not self.taken.isdisjoint(range(i, number.end)):
             return None
-        if number.value > 1 and self.norms[i - 1 : i] == ["the"]:
-            if self.norms[number.end : number.end + 1] and self.norms[number.end] in _OF_SO_MANY:
-                return None  # "egg shells from the 30 tray"
+        so_many = not _OF_SO_MANY.isdisjoint(self.norms[number.end : number.end + 1])
+        if so_many and number.value > 1 and self.norms[i - 1 : i] == ["the"]:
+            return None  # "egg shells from the 30 tray"
         if self.norms[number.end : number.end + 1] == ["ph"] and number.value <= MOST_PH:
             return Amount(i, number.end + 1, "ph", number.value)
         unit = self.unit(number)

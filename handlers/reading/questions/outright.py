@@ -30,6 +30,8 @@ def _is_named(of: str, message: Message) -> bool:
     """
     if of == "bot":
         return bool(message.bot) or message.context.to_bot or message.context.after_bot
+    if of == "asked":
+        return message.asked
     if message.has(_PETS):
         return False
     if of == "bin on bed":

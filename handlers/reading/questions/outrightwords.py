@@ -73,6 +73,10 @@ _EACH_TIME = Late(
     rf"(?:(?:the|any|some|more) )?{_BRAN}(?: in| on| over| down)? (?:(?:with|after|on|to) )?"
     r"(?:every|each) (?:single )?(?:time|layer|day|go|load|lot|scrap)\b"
 )
+_FOR_SO_MUCH = Late(
+    rf"^(?:(?:so|ok|okay|and|hi|,) )*{_BRAN} for (?:(?:about|some|another) )?\d[\d.,]* ?"
+    r"(?:kg|kgs|kilos?|g|grams?|lbs?|pounds?|l|litres?)\b"
+)
 _DUE = Late(
     r"^(?:(?:so|hey|hi|ok|okay|and|please|morning|all|folks|,) )*what(?:s| is| 's) "
     r"(?:on (?:the|our) (?:calendar|schedule|agenda)|scheduled)(?: (?:for|on|in|this|next|coming|"
@@ -332,6 +336,7 @@ OUTRIGHTS = (
         words_in("bran starter scoop fistful handful sprinkle dosage dose percentage spoon"),
         _DOSE,
     ),
+    _Outright("dose", words_in("bran starter inoculant"), _FOR_SO_MUCH, "asked"),
     _Outright("dose", words_in("every each"), _EACH_TIME),
     _Outright(
         "due",

@@ -71,7 +71,7 @@ def moulds_in(
             and (at < i or norms[i] != "down")
             and not _is_fruit(norms, at)
         ]
-        if not (colours or norms[i] in _ALONE) or _is_soil(norms, i) or _is_peel(norms, i):
+        if not (colours or norms[i] in _ALONE) or _is_soil(norms, i):
             continue
         start = min([i, *(at for at, _ in colours)])
         absent = denied(norms, start)
@@ -85,8 +85,15 @@ _WORN = words_in("beard hair hairs whiskers moustache mustache afro wig jumper c
 
 
 def _is_fruit(norms: Sequence[str], at: int) -> bool:
-    """ "Orange rind": the fruit, and no colour."""
-    return norms[at] == "orange" and norms[at + 1] in ("rind", "rinds", "zest", "pith")
+    """ "Orange rind", "600 g of orange skin": the fruit, and no colour."""
+    if norms[at] != "orange":
+        return False
+    before = at - 1 - (norms[max(0, at - 1)] == "of")
+    weighed = before >= 0 and norms[before] in unit_starts("metric")
+    return norms[at + 1] in _OF_FRUIT or (weighed and norms[at + 1] == "skin")
+
+
+_OF_FRUIT = words_in("rind rinds zest pith")
 
 
 _REACH = 4
@@ -103,14 +110,6 @@ def _reach(norm: str) -> int:
 def _is_soil(norms: Sequence[str], i: int) -> bool:
     """ "Brown stuff", "dark bits": what ferments looks so."""
     return norms[i] in ("stuff", "bits") and norms[i - 1] in _OF_FOOD
-
-
-def _is_peel(norms: Sequence[str], i: int) -> bool:
-    """ "600 g of orange rind": what is measured is a fruit's."""
-    if norms[i] not in ("skin", "rind") or norms[i - 1] != "orange":
-        return False
-    at = i - 2 - (norms[max(0, i - 2)] == "of")
-    return at >= 0 and norms[at] in unit_starts("metric")
 
 
 _OF_FOOD = words_in("brown dark red yellow orange")

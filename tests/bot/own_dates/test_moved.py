@@ -83,7 +83,7 @@ async def test_a_reminder_called_off_strikes_no_record(room: TalkingRoom, said: 
         ("make the pear one Saturday instead", True),
         ("make the pear bed digging Saturday instead", True),
         ("move the pear digging to Saturday", True),
-        ("make the rice one Saturday instead", False),
+        ("the rice one should be Saturday instead", False),
         ("make the caddy one Saturday instead", None),
     ],
 )

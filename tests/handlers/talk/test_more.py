@@ -144,8 +144,8 @@ async def test_a_question_of_ones_own_is_no_yes(room: TalkingRoom) -> None:
 async def test_a_yes_behind_a_later_record_is_not_for_an_earlier_question(
     room: TalkingRoom,
 ) -> None:
-    [asked] = await room.says("sealed it with 3 kg of tape")
-    assert asked.body == "Shall I write down a sealing?"
+    [asked] = await room.says("closed the shed")
+    assert asked.body == "Shall I write down a sealing in the shed bin?"
     await room.says("added 1 kg to the shed bin")
     await room.says("yes")
     assert [e.act for e in await room.standing()] == ["open", "layer", "layer"]
