@@ -27,7 +27,7 @@ def if_likely(
 
 def _is_too_little(kind: str, likelihood: float, message: Message, *, alone: bool) -> bool:
     if kind in _OF_A_BIN:
-        return alone and likelihood < OF_NO_BIN and not _sounds_so(message)
+        return alone and likelihood < PLAINLY_TOLD and not _sounds_so(message)
     if kind == "seal":
         return not alone and likelihood < SHUT_BESIDE
     if kind == "decline" and message.context.in_room:
@@ -55,13 +55,12 @@ MAY_BE_OF_NO_BIN = 0.25
 """Likelihood below which no rule is believed that finds a layer in words without any bin: most is
 carried, spilt and given away by weight."""
 PLAINLY_TOLD = 0.58
-"""Likelihood from which a record that no rule found is written down without asking."""
+"""Likelihood from which a record that no rule found is written down without asking; below it, a
+layer or a sign in words without any bin is not even asked about: what is cooked, spilt, bought and
+seen elsewhere is told of in just such words."""
 SHUT_BESIDE = 0.9
 """Likelihood from which a bin is believed to be sealed beside something else that is told of it:
 lids are also pressed, stuck and looked under."""
-OF_NO_BIN = 0.58
-"""Likelihood from which such a record is believed at all in words without any bin: what is cooked,
-spilt, bought and seen elsewhere is told of in just such words."""
 TO_NOBODY = 0.7
 """Likelihood from which an answer is believed that neither calls the bot nor names a bin: most that
 sound so are given to a neighbour."""

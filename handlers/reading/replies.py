@@ -77,7 +77,7 @@ def certain(message: Message) -> tuple[Act, ...]:
     """What is a reply by its form alone: a setting, a figure put right, a bin named as passing, a
     flat answer.
     """
-    return _first(message, _READERS[:9])
+    return _first(message, _CERTAIN)
 
 
 def _first(message: Message, readers: Sequence[_Reader]) -> tuple[Act, ...]:
@@ -112,7 +112,7 @@ def _restated(message: Message) -> Amend | None:
     if found is None and message.bins:
         found = another_number(message)
     found = found or in_another_bin(message) or it_be(message)
-    return found or read_for(message) or another_did(message) or another_day(message)
+    return found or read_for(message) or another_day(message)
 
 
 def _later(message: Message) -> Later | None:
@@ -150,16 +150,21 @@ def _says_done(norms: Sequence[str]) -> bool:
     )
 
 
-_READERS: tuple[_Reader, ...] = (
+_PUT_RIGHT = CUES | OFF | OF_DAYS | _RESTS | words_in("only credit who") | REFUSALS | NA
+_CERTAIN: tuple[_Reader, ...] = (
     (setting_told, OF_SETTINGS, ""),
     (meant_for, FOR_BIN, ""),
-    (_restated, CUES | OFF | OF_DAYS | _RESTS | words_in("only credit who") | REFUSALS | NA, ""),
-    (another_did, words_in("that"), ""),
+    (_restated, _PUT_RIGHT, ""),
+    (another_did, _PUT_RIGHT | words_in("that"), ""),
     (mine_struck_out, MINE, ""),
     (food_forgotten, FORGETTING, ""),
     (called_off, CALLING_OFF, ""),
     (passed_on, OF_PASSING, ""),
     (flat_answer, OF_ANSWERS, ""),
+)
+"""What is read by its form alone."""
+_READERS: tuple[_Reader, ...] = (
+    *_CERTAIN,
     (struck_out, OF_STRIKING, "retract"),
     (
         _later,

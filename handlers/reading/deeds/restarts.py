@@ -38,7 +38,9 @@ _NOT_YET = frozenset({"will", "if", "ask", "not", "said", "order"})
 
 def is_begun_again(message: Message) -> bool:
     """Whether a message tells so by its form, whatever its score."""
-    return message.has(CUES) and restart_of(groups_of(message)) is not None
+    if not (message.bins or message.named) or not message.has(CUES):
+        return False
+    return restart_of(groups_of(message)) is not None
 
 
 def restart_of(groups: Sequence[Group]) -> tuple[int, Open] | None:

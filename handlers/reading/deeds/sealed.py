@@ -269,11 +269,11 @@ def is_sealed_before(message: Message) -> bool:
         return False
     text = plain_text(message)
     so_long = is_asking(message) and _SEALED_SO_LONG.search(text) is not None
-    return so_long or any(p.search(text) for p in (_SEALED_BEFORE, _SO_LONG_SEALED))
+    return so_long or any(p.search(text) for p in (_SEALED_BEFORE, _DAYS_SHUT))
 
 
 BEFORE = words_in("after since been day days week weeks fortnight")
-_SO_LONG_SEALED = Late(
+_DAYS_SHUT = Late(
     r"\b(?:is |'s |now )*(?:an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|\d+) "
     r"(?:full |whole |good )?(?:days?|weeks?|fortnight) (?:closed|shut|sealed)\b"
     r"(?! (?:up )?(?:the|it|him|her|them|both|qbin)\b)(?!.*\b(?:closed|shut|sealed))"

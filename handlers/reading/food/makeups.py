@@ -77,9 +77,8 @@ def _shared(specific: list[Item], generic: list[Item]) -> list[tuple[Item, float
         return [(item, item.share or 0.0) for item in specific] + left
     told = [item for item in specific if item.share is not None and not item.vague]
     if len(told) > 1 and stated > _WHOLE_DISH and open_ones == specific[: len(open_ones)]:
-        return [
-            (item, item.share or 0.0) for item in told
-        ]  # "wedding food, half of it rice, half of it lamb"
+        # "wedding food, half of it rice, half of it lamb"
+        return [(item, item.share or 0.0) for item in told]
     if any(x.share is not None and not x.vague and x.food.rich == 1 for x in specific):
         specific = [_lean(x) for x in specific]
     each = max(1 - stated, 0.15) / len(open_ones)

@@ -25,8 +25,8 @@ OUTRIGHT = "asked in words that can ask about nothing else"
 
 
 def _is_named(of: str, message: Message) -> bool:
-    """Whether a food that no mouth waits for is named, or a sign and the bin that shows it; or the
-    bot is asked.
+    """Whether a food that no mouth waits for is named, or a sign and the bin that shows it; or
+    that the bot is asked, or anything at all.
     """
     if of == "bot":
         return bool(message.bot) or message.context.to_bot or message.context.after_bot

@@ -13,7 +13,8 @@ class _Outright(NamedTuple):
     """Words without one of which it is not asked."""
     asked: Late
     of: str | None = None
-    """What must be named with it: a food, a bin and its bed, a sign of a bin, or the bot."""
+    """What must be named with it: a food, a bin and its bed, a sign of a bin, or the bot; or
+    that it is marked as a question."""
 
 
 _BRAN = r"(?:bran|starter|inoculant|bokashi mix)"

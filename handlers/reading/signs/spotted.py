@@ -47,10 +47,10 @@ def find_signs(
     of_people = SMELLS if not of_bin and somebody_smells(norms, people) else ()
     told = [m for m in marks if m.tag in tags and m.value.sign not in of_people]
     turns = list(turns_in(norms, in_bins)) if of_bin else []
-    foods = [m for m in marks if m.tag == "food"]
-    stale = _of_old_food(norms, foods)
+    stale = _of_old_food(norms, marks)
     if not (found or told or turns or stale or "any" in norms):
         return ()
+    foods = [m for m in marks if m.tag == "food"]
     used = indexes(found)
     for mark in told:
         if any(i in used for i in range(mark.start, mark.end)):
@@ -71,14 +71,15 @@ def find_signs(
     )
 
 
-def _of_old_food(norms: Sequence[str], foods: Sequence[Mark]) -> list[Seen]:
+def _of_old_food(norms: Sequence[str], marks: Sequence[Mark]) -> list[Seen]:
     """ "Smells like old meat", "of last week's fish": what was alive once and is stale."""
     if _STALE.isdisjoint(norms):
         return []
     return [
         Seen(food.start - 1, food.end, "rotten", True, denied(norms, food.start - 1))
-        for food in foods
-        if food.start
+        for food in marks
+        if food.tag == "food"
+        and food.start
         and norms[food.start - 1] in _STALE
         and food.value.shares[0][0] in _ONCE_ALIVE
         and not _LIKE.isdisjoint(norms[max(0, food.start - 4) : food.start - 1])
