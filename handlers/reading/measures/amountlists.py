@@ -19,6 +19,8 @@ from handlers.reading.measures.repeated import CUES, repeated
 from handlers.reading.measures.sharedunits import is_second_guess
 from handlers.reading.measures.singleamounts import leads_of, single_amounts
 from handlers.reading.measures.tails import LEAST_GRAMS
+from handlers.reading.measures.takenout import CUES as TAKEN
+from handlers.reading.measures.takenout import without_taken_out
 from handlers.reading.measures.tare import CUES as WEIGHED_IN
 from handlers.reading.measures.tare import with_tare
 from handlers.reading.measures.vesselamounts import CUES_FULL, filled, of_size, sized
@@ -52,6 +54,8 @@ def read_amounts(
         found = tuple(without_prices(norms, found))
     if len(found) > 1 and not WEIGHED_IN.isdisjoint(norms):
         found = tuple(with_tare(norms, found))
+    if len(found) > 1 and not TAKEN.isdisjoint(norms):
+        found = tuple(without_taken_out(norms, found))
     return found
 
 
