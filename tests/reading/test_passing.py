@@ -191,6 +191,8 @@ def test_the_bin_passed_on_is_the_one_behind_the_word(text: str, bin: str) -> No
         ("not on Sunday, but I can take Agnes on Monday", date(2026, 6, 22)),
         ("I can't take Agnes on Sunday, ask Ruth about Monday", date(2026, 6, 21)),
         ("Monday I lost my cast. Can somebody take Agnes from Sunday?", date(2026, 6, 21)),
+        ("can somebody take Agnes next week?", date(2026, 6, 22)),
+        ("can somebody take Agnes next week Thursday?", date(2026, 6, 25)),
     ],
 )
 def test_the_day_on_which_it_is_to_pass(text: str, on: date) -> None:

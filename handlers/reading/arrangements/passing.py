@@ -4,7 +4,7 @@ Such words hold whatever their score: with a bin's name in that place they can m
 """
 
 import re
-from datetime import date
+from datetime import date, timedelta
 
 from handlers.reading.acts import Accept, Act, Ask, Decline, Offer
 from handlers.reading.calendar.days import Day
@@ -323,7 +323,10 @@ def coming(message: Message, *, refused: bool = False) -> date | None:
         named = _from_named(message)
         if named or not said:
             return named
-    return coming_day(said[0].past, said[0].future, message.today)
+    day = said[0]
+    if message.norms[day.start : day.end] == ["next", "week"]:  # a turn begins with the week
+        return message.today + timedelta(days=7 - message.today.weekday())
+    return coming_day(day.past, day.future, message.today)
 
 
 def _from_named(message: Message) -> date | None:
