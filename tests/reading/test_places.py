@@ -57,6 +57,8 @@ from tests.reading.context import acts
         ("buried bin 3. Just behind the shed wall", "behind the shed wall"),
         ("buried bin 3. Right next to the shed wall", "next to the shed wall"),
         ("buried bin 3. Down at the pub now", None),
+        ("buried bin 3, the top of it was mouldy", None),
+        ("dug bin 3 in this morning, and the bottom of it was sodden", None),
         ("buried bin 3 in the bean patch on 14/6", "bean patch"),
     ],
 )
