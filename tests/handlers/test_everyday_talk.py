@@ -103,6 +103,8 @@ async def test_a_figure_of_else_is_no_layer(room: TalkingRoom, said: str) -> Non
     ("said", "deed"),
     [
         ("it's full, sealing it tonight", "seal"),
+        ("it's full, shutting it tonight", "seal"),
+        ("it's full, closing it tonight", "seal"),
         ("I'll seal it tonight", "seal"),
         ("going to drain it later", "drain"),
     ],

@@ -19,7 +19,7 @@ CUES = (
     *(" you", "anyone", "anybody", "someone", "somebody", "who"),
     *("doing", "does ", " do ", "cover", "drain", "seal", "bury", "see to", "seeing to"),
     *("empty", " will", "stand in", "step in", "fill in", "looking after", "look after"),
-    *("close", "shut"),
+    *("clos", "shut"),
 )
 _CLOSING = words_in("close closing shut shutting")
 """Words for sealing that are said of shops and doors as well."""
@@ -92,8 +92,8 @@ _PROMISED = Late(
 _OWN_DEED = Late(
     r"(?:^|\b(?:full|now|and|so|then|but|ok|okay|yes|right) )"
     r"(?:(?:i|we) (?:am |are )?)?(?:just )?(?:"
-    r"(?:sealing|draining|burying|closing)|"
-    r"(?:will|'ll|shall|gonna|going to|plan to|want to) (?:seal|drain|bury|close)) "
+    r"(?:sealing|draining|burying|closing|shutting)|"
+    r"(?:will|'ll|shall|gonna|going to|plan to|want to) (?:seal|drain|bury|close|shut)) "
     rf"(?:it|this|that|them|{_OURS})(?: up)?{_WHEN}$"
 )
 _ANOTHERS = Late(
