@@ -125,9 +125,14 @@ def _contents(book: Path) -> Iterator[Finding]:
     if told.orphans:
         yield wrong(f"{told.orphans} rows of the book point to nothing: put back a backup")
     yield right(
-        f"the book is whole (schema {told.version}; {told.rooms} rooms; {told.waiting} events to "
-        f"be worked through, {told.unsent} messages to be sent)"
+        f"the book is whole (schema {told.version}; {_counted(told.rooms, 'room')}; "
+        f"{_counted(told.waiting, 'event')} to be worked through, "
+        f"{_counted(told.unsent, 'message')} to be sent)"
     )
+
+
+def _counted(number: int, thing: str) -> str:
+    return f"{number} {thing}{'' if number == 1 else 's'}"
 
 
 def _read(book: Path) -> _Contents:
