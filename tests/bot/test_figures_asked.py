@@ -121,6 +121,9 @@ async def test_scraps_are_asked_of_whatever_the_bins_hold(
         ("how much water for a yoghurt pot of juice?", "450 mL of liquid in 45 L of water"),
         ("how much water for a 200 ml pot of liquid?", "200 mL of liquid in 20 L of water"),
         ("how much juice for a lemon tree in a tub?", "1 part liquid to 500"),
+        ("how much water for tomatoes in pots?", "1 part liquid to 500"),
+        ("how much juice for peppers in grow bags?", "1 part liquid to 500"),
+        ("how much water for my beans in a big container", "1 part liquid to 500"),
         ("how much water for half a cup?", "125 mL of liquid in 12.5 L of water"),
     ],
 )

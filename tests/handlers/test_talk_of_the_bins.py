@@ -236,6 +236,8 @@ async def test_it_is_the_bin_that_is_to_be_buried(room: TalkingRoom, asked: str)
         ("what do I do with it?", "Thin it"),
         ("for my roses?", "in 10 L of water"),
         ("and for pots?", "in 10 L of water"),
+        ("how much for tomatoes", "200 mL of liquid in 20 L"),
+        ("how much do I need for the lawn?", "200 mL of liquid in 20 L"),
     ],
 )
 async def test_what_another_drained_is_asked_about(
@@ -243,6 +245,11 @@ async def test_what_another_drained_is_asked_about(
 ) -> None:
     await room.says("drained it, 200 ml", who="bram")
     assert answered in words(await room.says(asked, who="zoe"))
+
+
+async def test_how_much_is_asked_of_other_things(room: TalkingRoom) -> None:
+    await room.says("drained it, 200 ml", who="bram")
+    assert await room.says("how much for the tickets?", who="zoe") == []
 
 
 async def test_both_bins_just_told_of_have_one_size(db: Database) -> None:

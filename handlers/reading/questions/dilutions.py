@@ -9,6 +9,7 @@ from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import LIQUID, Message
 from handlers.reading.questions.briefly import PLANTS
 from handlers.reading.questions.question import Question
+from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
 
@@ -154,14 +155,18 @@ def _use(q: Question) -> str | None:
     places = [i for i in range(q.start, q.end) if i not in held]
     found = _named_use(norms, places)
     tender = [norms[i] for i in places if norms[i] in TENDER or (found and norms[i] in YOUNG)]
-    if not tender and any(norms[i : i + 3] in _IN_A_TUB for i in places):
+    if not tender and _IN_A_TUB.search(" ".join(norms[i] for i in places)):
         tender = ["tub"]
     if not tender or not TENDER.isdisjoint((found or "").split()):
         return found
     return f"{found} {tender[0]}" if found else tender[0]
 
 
-_IN_A_TUB = [["in", lead, tub] for lead in ("a", "the", "my", "our") for tub in ("tub", "tubs")]
+_IN_A_TUB = Late(
+    r"\bin (?:(?:a|the|my|our|their|big|large|small|little|clay|plastic) )*"
+    r"(?:tubs?|pots?|containers?|grow ?bags?|window ?boxes|hanging baskets?)\b"
+)
+"""A plant in little soil takes no more than a house plant does."""
 
 
 def _holds(q: Question, amount: Amount) -> bool:

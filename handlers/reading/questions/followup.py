@@ -48,7 +48,7 @@ _FIRST = (
     | TIMES.keys()
     | _REFUSING
     | _FURTHER
-    | words_in("for three i in what's what’s whats now can could would")
+    | words_in("for how three i in what's what’s whats now can could would")
     | words_in("counted weighed checked bought got spilled spilt dropped")
 )
 _RULE = ("the question asked last, changed by a few words",)
@@ -252,6 +252,8 @@ def _to_use(message: Message) -> Ask | None:
 
 
 _TO_USE = Late(
+    r"^(?:(?:and|so|ok|but|,) )*how much(?: (?:of (?:it|that)|juice|liquid|do|should|can|would|i|"
+    r"we|you|give|need|use|put|pour))* (?:for|on|to) |"
     r"\b(?:what (?:can|do|should|could|shall) (?:i|we) do with (?:it|that|this)|"
     r"(?:any|some) use for (?:it|that|this)|"
     r"(?:can|could|may|should|shall) (?:i|we) (?:use|put|pour|give|feed) (?:it|that|this)|"
