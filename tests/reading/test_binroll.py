@@ -26,6 +26,21 @@ def _opened(text: str, **changes: object) -> list[tuple[str | None, float | None
         ("we have bins 1, 2 and 3, 10 L each", [("bin 1", 10), ("bin 2", 10), ("bin 3", 10)]),
         ("we've got 2 buckets, 1 to 2, 15 L each", [("bucket 1", 15), ("bucket 2", 15)]),
         ("bins 1 and 2 are 10 L, bin 3 is 20 L", [("bin 1", 10), ("bin 2", 10), ("bin 3", 20)]),
+        (
+            "we share three buckets, the hall one, the yard one and a blue one. hall and yard 15 "
+            "litres, blue 60",
+            [("hall", 15), ("yard", 15), ("blue", 60)],
+        ),
+        (
+            "we have two bins, the hall one, 15 L, and a barrel, 60 L",
+            [("hall", 15), ("barrel", 60)],
+        ),
+        ("bins: hall 15 L, barrel 60", [("hall", 15), ("barrel", 60)]),
+        ("bins: drum 1 60 L, drum 2 30 L", [("drum 1", 60), ("drum 2", 30)]),
+        ("bins: hall 15 L, drum 60 L", [("hall", 15), ("drum", 60)]),
+        ("we have two bins: hall and yard. hall and yard 12 L", [("hall", 12), ("yard", 12)]),
+        ("our bins: hall and yard 15 L, blue 60 L", [("hall", 15), ("yard", 15), ("blue", 60)]),
+        ("bins: hall 10 L, yard and blue 60 L", [("hall", 10), ("yard", 60), ("blue", 60)]),
         ("opened the yard bin btw, 20 L", [("yard", 20)]),
         (
             "three bins: West, East and the Old One (12 l). West and East are 18 l",

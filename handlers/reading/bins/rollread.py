@@ -2,8 +2,9 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.bins.rolltold import Bins, Unlike, is_numbered
+from handlers.reading.bins.rolltold import Bins, Told, Unlike, is_numbered
 from handlers.reading.bins.rollwords import Piece
+from handlers.reading.bins.sizes import SMALLEST_BARE
 from handlers.reading.words.binwords import PLACE_NAMES, TOLD_BY
 from handlers.reading.words.vocabulary import words_in
 
@@ -40,6 +41,8 @@ class Roll(Bins):
     def name(self, piece: Piece) -> None:
         """A name begins a bin of the list, is told of the last one, or is a keeper's."""
         start = self.at - 1
+        if self._is_sized_kind(piece):
+            return
         while self._goes_on(piece):
             self.at += 1
         if piece.said.islower() and not stands_alone(piece.said) and self.kind() in ("it", "the"):
@@ -61,6 +64,17 @@ class Roll(Bins):
         if is_numbered(piece) and self.kind() == "name" and self.ends(1):
             self.at += 1
             self.keep(self.pieces[self.at - 1].said)  # "flat 3 Zoe"
+
+    def _is_sized_kind(self, piece: Piece) -> bool:
+        """ "Porch 15 L, barrel 60": begins the barrel, and no bin of that number."""
+        kind, _, figure = piece.said.lower().partition(" ")
+        sized = figure.isdecimal() and float(figure) >= SMALLEST_BARE and "size" in self.kinds
+        if kind not in _CALLED_BY_KIND or not sized or not self.ends():
+            return False
+        self.begin(kind, self.at - 1)
+        if self.last is not None:
+            self.last.number, self.last.again = float(figure), False
+        return True
 
     def _is_heading(self) -> bool:
         """ "Drei Eimer:", "our gear:"."""
@@ -125,10 +139,19 @@ class Roll(Bins):
             self.last.shared = False
 
     def vessel(self, piece: Piece) -> None:
-        """ "One on the porch", "a bin on the porch": it is called by where it stands."""
+        """ "One on the porch", "a bin on the porch": it is called by where it stands; "a barrel,
+        60 L", of which a group has one, by what it is.
+        """
         start = self.at - 1
-        named = start > 0 and self.pieces[start - 1].kind == "name"
-        if named or self.kind() not in ("where", "lives"):
+        led = self.pieces[start - 1].kind if start else ""
+        if led == "name":
+            return
+        if self.kind() not in ("where", "lives"):
+            sized = self.kind(self.kind() in ("comma", "is")) in ("size", "number")
+            norm = self.message.norms[piece.start]
+            only = norm in _CALLED_BY_KIND and not self._is_of_another(norm)
+            if only and sized and led not in ("size", "number"):
+                self.begin(norm, start)
             return
         while self.kind() in ("where", "lives", "the"):
             self.at += 1
@@ -136,6 +159,11 @@ class Roll(Bins):
         if not place:
             raise Unlike
         self.begin(place, start)
+
+    def _is_of_another(self, norm: str) -> bool:
+        """Whether a bin that is there is called by that word and more ("the rain barrel")."""
+        known = self.message.context.bins
+        return any(norm != name and norm in name.casefold().split() for name in known)
 
     def where(self, piece: Piece) -> None:
         """Where a bin stands that has a name."""
@@ -162,10 +190,8 @@ class Roll(Bins):
             self.size_all(piece.litres)
             self.at += self.kind() == "each"
         elif self.last is not None and (self.last.again or self.is_open()):
-            if self.last.again and "are" in [p.said for p in self.pieces[self.at - 3 : self.at]]:
-                for one in self.bins:  # "North and South are 20 L", behind the list of them
-                    if one.again and one.litres is None:
-                        one.litres, one.again = piece.litres, False
+            for one in self._sized_together():
+                one.litres, one.again = piece.litres, False
             self.last.litres, self.last.again = piece.litres, False
             for one in self.bins:
                 if one.row == self.last.row != -1 and one.litres is None:
@@ -174,6 +200,21 @@ class Roll(Bins):
             self.litres = piece.litres
         else:
             raise Unlike
+
+    def _sized_together(self) -> list[Told]:
+        """ "North and South (are) 20 L, East 60 L": the bins that stand joined before a size, where
+        no more are listed before them, or they have been listed.
+        """
+        at = self.at - 2
+        names = set[str]()
+        while at >= 0 and self.pieces[at].kind in ("name", "and", "the", "is"):
+            names.add(self.pieces[at].said)
+            at -= 1
+        joined = [one for one in self.bins if one.name in names and one.litres is None]
+        led = self.pieces[max(0, at - 1) : at + 1]
+        begins = not led or led[-1].kind in ("stop", "vessels") or led[-1].said == ":"
+        begins = begins or [each.kind for each in led] == ["size", "comma"]
+        return [one for one in joined if one.again or begins]
 
     def number(self, piece: Piece) -> None:
         """How many bins there are, or a size whose unit stands beside another."""
@@ -249,6 +290,7 @@ class Roll(Bins):
             self.parted = False
 
 
+_CALLED_BY_KIND = words_in("barrel drum keg crock caddy churn")
 _FOR_SALE = words_in("shop store supermarket market sale window skip tip dump catalogue advert")
 """Where a bin may be seen that nobody has."""
 _OF_THE_LAST = words_in("it he she they this which that belongs keeper for holds takes fits")

@@ -31,7 +31,7 @@ _KINDS: Mapping[str, frozenset[str]] = {
     "where": words_in("in on by under at near beside behind outside beneath next"),
     "lives": words_in("lives live stands stand sits sit kept living standing sitting"),
     "for": words_in("for keeper"),
-    "keeps": words_in("has have keeps keep looks does do minds runs belongs belong after"),
+    "keeps": words_in("has have share keeps keep looks does do minds runs belongs belong after"),
     "holds": words_in("holds takes fits hold take"),
     "it": words_in("it he she they that which this who them these those there here i we"),
     "mine": words_in("mine me myself"),
