@@ -123,6 +123,7 @@ async def test_scraps_are_asked_of_whatever_the_bins_hold(
         ("how much juice for a lemon tree in a tub?", "1 part liquid to 500"),
         ("how much water for tomatoes in pots?", "1 part liquid to 500"),
         ("how much juice for peppers in grow bags?", "1 part liquid to 500"),
+        ("how much juice in a big container of water?", "1 part liquid to 100"),
         ("how much water for my beans in a big container", "1 part liquid to 500"),
         ("how much water for half a cup?", "125 mL of liquid in 12.5 L of water"),
     ],

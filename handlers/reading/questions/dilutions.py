@@ -164,9 +164,9 @@ def _use(q: Question) -> str | None:
 
 _IN_A_TUB = Late(
     r"\bin (?:(?:a|the|my|our|their|big|large|small|little|clay|plastic) )*"
-    r"(?:tubs?|pots?|containers?|grow ?bags?|window ?boxes|hanging baskets?)\b"
+    r"(?:tubs?|pots?|containers?|grow ?bags?|window ?boxes|hanging baskets?)\b(?! of\b)"
 )
-"""A plant in little soil takes no more than a house plant does."""
+"""A plant in little soil takes no more than a house plant does; "a pot of water" holds none."""
 
 
 def _holds(q: Question, amount: Amount) -> bool:
