@@ -39,6 +39,14 @@ def _opened(text: str, **changes: object) -> list[tuple[str | None, float | None
         ("bins: drum 1 60 L, drum 2 30 L", [("drum 1", 60), ("drum 2", 30)]),
         ("bins: hall 15 L, drum 60 L", [("hall", 15), ("drum", 60)]),
         ("we have two bins: hall and yard. hall and yard 12 L", [("hall", 12), ("yard", 12)]),
+        (
+            "we have three bins: hall, yard and blue. hall, yard and blue are 20 L",
+            [("hall", 20), ("yard", 20), ("blue", 20)],
+        ),
+        (
+            "we have four bins: hall, yard, red and blue. hall, yard and red 20 L, blue 60 L",
+            [("hall", 20), ("yard", 20), ("red", 20), ("blue", 60)],
+        ),
         ("our bins: hall and yard 15 L, blue 60 L", [("hall", 15), ("yard", 15), ("blue", 60)]),
         ("bins: hall 10 L, yard and blue 60 L", [("hall", 10), ("yard", 60), ("blue", 60)]),
         ("opened the yard bin btw, 20 L", [("yard", 20)]),

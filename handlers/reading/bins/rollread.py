@@ -202,19 +202,30 @@ class Roll(Bins):
             raise Unlike
 
     def _sized_together(self) -> list[Told]:
-        """ "North and South (are) 20 L, East 60 L": the bins that stand joined before a size, where
-        no more are listed before them, or they have been listed.
+        """ "North, South and East (are) 20 L, West 60 L": the bins that share a size, listed
+        before, or joined there at the beginning of a list.
         """
-        at = self.at - 2
-        names = set[str]()
-        while at >= 0 and self.pieces[at].kind in ("name", "and", "the", "is"):
-            names.add(self.pieces[at].said)
-            at -= 1
-        joined = [one for one in self.bins if one.name in names and one.litres is None]
+        listed, _ = self._named_before(_JOINED | {"comma"})
+        joined, at = self._named_before(_JOINED)
         led = self.pieces[max(0, at - 1) : at + 1]
         begins = not led or led[-1].kind in ("stop", "vessels") or led[-1].said == ":"
         begins = begins or [each.kind for each in led] == ["size", "comma"]
-        return [one for one in joined if one.again or begins]
+        are = "are" in [piece.said for piece in self.pieces[self.at - 3 : self.at]]
+        return [
+            one
+            for one in self.bins
+            if one.litres is None
+            and ((one.again and (are or one.name in listed)) or (begins and one.name in joined))
+        ]
+
+    def _named_before(self, kinds: frozenset[str]) -> tuple[set[str], int]:
+        """The names before the piece that is read, as far as pieces are of such kinds; and the
+        place of the one before these."""
+        names, at = set[str](), self.at - 2
+        while at >= 0 and self.pieces[at].kind in kinds:
+            names.add(self.pieces[at].said)
+            at -= 1
+        return names, at
 
     def number(self, piece: Piece) -> None:
         """How many bins there are, or a size whose unit stands beside another."""
@@ -290,6 +301,7 @@ class Roll(Bins):
             self.parted = False
 
 
+_JOINED = frozenset({"name", "and", "the", "is"})
 _CALLED_BY_KIND = words_in("barrel drum keg crock caddy churn")
 _FOR_SALE = words_in("shop store supermarket market sale window skip tip dump catalogue advert")
 """Where a bin may be seen that nobody has."""

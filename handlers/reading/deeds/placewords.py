@@ -81,7 +81,7 @@ def place_from(message: Message, i: int, end: int, held: frozenset[int]) -> str 
         passed = held | _deep(message)
         after = _beyond_soil(norms, stop if stop - i <= 2 else i + 1, end, passed)
         return (place_from(message, after, end, held) if after else None) or "ground"
-    if norms[i:stop][-1:] == ["of"]:
+    if stop > i and norms[stop - 1] == "of":
         return None  # "the bottom of it was rotten"
     text = message.text(i, stop)
     return (text[2:] if text[:2] in ("t'", "t’") else text) or None  # "under t'rhubarb"

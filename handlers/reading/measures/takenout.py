@@ -34,9 +34,10 @@ def _came_out(norms: Sequence[str], amount: Amount) -> bool:
 
 _NEAR = 6
 """Words on either side that are looked at."""
-CUES = words_in("took taken take pulled picked fished scooped lifted dug came removed remove")
+_OUT_WITH = words_in("took taken take pulled picked fished scooped lifted dug")
+CUES = _OUT_WITH | {"came", "removed", "remove"}
 """Words without one of which nothing came out again."""
-_VERB = r"(?:took|taken|take|pulled|picked|fished|scooped|lifted|dug)"
+_VERB = f"(?:{'|'.join(sorted(_OUT_WITH))})"
 _AGAIN = (
     r"(?:back |straight )?out(?= of (?:it|there|that|them)\b| again\b| (?:for|because|and|as|since|"
     r"when|later|after|but)\b| ?[,.;:!)(-]| ?$)"
