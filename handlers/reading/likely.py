@@ -58,7 +58,7 @@ PLAINLY_TOLD = 0.58
 """Likelihood from which a record that no rule found is written down without asking; below it, a
 layer or a sign in words without any bin is not even asked about: what is cooked, spilt, bought and
 seen elsewhere is told of in just such words."""
-SHUT_BESIDE = 0.9
+SHUT_BESIDE = 0.6
 """Likelihood from which a bin is believed to be sealed beside something else that is told of it:
 lids are also pressed, stuck and looked under."""
 TO_NOBODY = 0.7

@@ -22,8 +22,10 @@ from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
 
-def is_other(kind: str, group: Group) -> bool:
+def is_other(kind: str, group: Group, likelihood: float) -> bool:
     """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
+    if kind == "bury" and likelihood >= OUTWEIGHED:
+        return is_ahead(group) or is_inside(group)
     if kind in ("bury", "drain", "seal", "open") and (
         is_of_namesake(group) or _asks_which(group) or _is_only_asked(group) or _is_bidden(group)
     ):
@@ -46,7 +48,7 @@ def is_other(kind: str, group: Group) -> bool:
         ahead = is_ahead(group) or group.sense == "will"
         return ahead or is_inside(group) or is_dug_up(group) or is_only_a_hole(group)
     if kind == "observe":
-        return _is_of_place(group)
+        return _is_of_place(group, likelihood)
     return kind == "open" and (is_several(group) or is_ahead(group))
 
 
@@ -149,7 +151,14 @@ _DRAWING = words_in(
 )
 
 
-def _is_of_place(group: Group) -> bool:
+OUTWEIGHED = 0.9
+"""Likelihood that outweighs words which mostly tell of no burial: by the figures of hands whose
+messages were not learned from."""
+OF_A_BIN = 0.75
+"""Likelihood from which flies in the shed are taken for those of the bin that is called so."""
+
+
+def _is_of_place(group: Group, likelihood: float) -> bool:
     """ "Flies in the shed again", "walk in is at 38 degrees": of a place that a bin is called
     after, and no word of a bin."""
     if group.message.has(BIN_WORDS) or not group.bins:
@@ -157,7 +166,8 @@ def _is_of_place(group: Group) -> bool:
     seen = {s.sign for s in group.message.signs if group.start <= s.start < group.end}
     if not seen:
         return all((ref.name or "").casefold() in _COLD_STORES for ref in group.bins)
-    return all(ref.place for ref in group.bins) and seen == {"insects"}
+    places = likelihood < OF_A_BIN and all(ref.place for ref in group.bins)
+    return places and seen <= {"insects", "rodents"}
 
 
 _COLD_STORES = frozenset({"walk in", "walk-in", "fridge", "freezer", "cooler", "cold room"})

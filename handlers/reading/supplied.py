@@ -153,7 +153,7 @@ def _record(kind: str, groups: Sequence[Group], message: Message, scores: Scores
         or (not message.context.in_room and told.is_naught())
     ):
         return None
-    if is_intended(told) or is_other(kind, told):
+    if is_intended(told) or is_other(kind, told, scores.likelihood(kind)):
         return None
     act = reader(groups, order[0], SURE)
     if isinstance(act, Stock) and is_nearly_gone(told):

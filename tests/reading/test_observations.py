@@ -141,12 +141,25 @@ from tests.reading.context import acts
         ("may puting amag sa bin 3", ["white_mould"]),
         ("may amag na itim sa bin 3", ["black_mould"]),
         ("the tap on bin 3 ran dry", ["no_liquid"]),
+        ("a raccoon got into bin 3 overnight", ["rodents"]),
+        ("something has died in bin 3", ["rotten"]),
+        ("bin 3 wheezed when I pressed the lid", ["gas"]),
     ],
 )
 def test_what_was_seen_or_smelt(text: str, signs: list[Sign]) -> None:
     (seen,) = acts(text)
     assert isinstance(seen, Observe)
     assert (seen.bin, list(seen.signs)) == ("bin 3", signs)
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["the potting shed has fruit flies now", "there's maggots in the potting shed, loads"],
+)
+def test_what_lives_in_a_bin_that_is_called_after_its_place(text: str) -> None:
+    (seen,) = acts(text, bins=("potting shed", "green"))
+    assert isinstance(seen, Observe)
+    assert (seen.bin, seen.signs) == ("potting shed", ("insects",))
 
 
 @pytest.mark.parametrize(
@@ -170,7 +183,8 @@ def test_what_was_measured(text: str, celsius: float | None, ph: float | None) -
 
 @pytest.mark.parametrize(
     "text",
-    ["it's freezing in the shed", "flies in the shed again", "the shed stinks of paint",
+    ["it's freezing in the shed", "flies in the shed again", "saw a fox behind the shed",
+     "the badger is at the lawn behind the shed", "the shed stinks of paint",
      "20 degrees in the shed",
      "mould on the bathroom ceiling", "my kefir smells sour", "mouldy bread again",
      "my yoghurt smells sour", "the tap in the bathroom is dripping",

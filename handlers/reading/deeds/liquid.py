@@ -118,7 +118,7 @@ def _goes_on(group: Group, drawn_off: Sequence[Amount], amount: Amount) -> bool:
     )
 
 
-_AND = words_in("and + & plus then another n , off from the out of on i we me")
+_AND = words_in("and + & plus then another again only just n , off from the out of on i we me")
 
 
 def _thins(norms: Sequence[str], amount: Amount) -> bool:

@@ -224,15 +224,19 @@ def _compared(
 
 
 def _is_it(norms: Sequence[str], i: int, amounts: Sequence[Amount]) -> bool:
-    """ "1.5 kilo of beans, dropped same in bin 4", "today 500 g same", "a pound of the same": no
-    more of it is told."""
+    """ "1.5 kilo of beans, dropped same in bin 4", "today 500 g same", "a pound of the same",
+    "Monday: 300 g of peel, same": no more of it is told."""
     if list(norms[max(0, i - 2) : i]) == ["of", "the"]:
         return True
     before = norms[i - 1] if i else ","
+    if before == "," and norms[i + 1 : i + 2] in ([], ["."]):
+        start = max((k + 1 for k in range(i) if norms[k] in _SENTENCE_ENDS), default=0)
+        return start > 0 and any(start <= a.start < i for a in amounts)
     puts = before in verb_words() and before not in _BEFORE_SAME
     return puts or any(a.end == i for a in amounts)
 
 
+_SENTENCE_ENDS = frozenset({".", "!", "?", "\n"})
 _BEFORE_SAME = words_in("got gets has had did do does took takes gave")
 
 

@@ -7,10 +7,11 @@ from handlers.reading.calendar.daywords import WEEKDAYS
 from handlers.reading.completion.lots import portions
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.measures.bareplaces import ENDINGS, SMALL, Place, is_decimal, norm_at
+from handlers.reading.measures.binshares import told_of_bin
 from handlers.reading.measures.digits import digits_value
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.measures.numberwords import TENS, UNITS
-from handlers.reading.measures.sharedunits import shared, told_of_bin
+from handlers.reading.measures.sharedunits import shared
 from handlers.reading.measures.unitwords import Unit, unit_table
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
@@ -56,7 +57,8 @@ def with_bare_amounts(
     more: list[Amount] = []
     for i, end, value in free:
         before, after, beyond = (norm_at(words, k) for k in (i - 1, end, end + 1))
-        dated = end in taken and after in _DAY_STARTS
+        dated = end in taken and after in _DAY_STARTS  # "300 this morning", "300 again today"
+        dated = dated or (after in _ONCE_MORE and end + 1 in taken and beyond in _DAY_STARTS)
         place = Place(i, end, value, before, after, beyond, dated)
         named = i - 1 in taken and is_decimal(words[i])  # "shed bin 1.9"
         counts = place.before in _NO_MEASURE and not (named or _is_weighed(words, i))
@@ -138,4 +140,5 @@ def _led_by_unit(
     return None if unit is None else place.amount(unit.quantity, unit.factor)._replace(start=at)
 
 
+_ONCE_MORE = words_in("again more")
 _DAY_STARTS = WEEKDAYS.keys() | words_in("today yesterday this last on tonight tonite")

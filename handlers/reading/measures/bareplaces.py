@@ -57,3 +57,4 @@ ENDINGS = words_in(". , ; ! ? ) ☺ in into to and n & so then left remaining al
     "",
 }
 STOPS = frozenset({"", ".", ",", ";", "\n", "!", "and", "&", "+"})
+TO_BIN = words_in("in into to for from off")

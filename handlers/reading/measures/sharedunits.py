@@ -12,10 +12,12 @@ from handlers.reading.measures.bareplaces import (
     NEAR,
     SMALL,
     STOPS,
+    TO_BIN,
     Place,
     is_decimal,
     norm_at,
 )
+from handlers.reading.measures.binshares import for_bin, put_too
 from handlers.reading.words.vocabulary import vocabulary, words_in
 from handlers.reading.words.words import Word
 
@@ -27,7 +29,8 @@ def shared(
     earlier = [a for a in known if a.end <= place.i]
     if place.before in _BACK and any(isclose(a.value, place.value * a.factor) for a in earlier):
         return None  # "900 g of hulls and one melon that was in with the 900"
-    amount = _of_a_day(place, earlier) or _for_bin(words, place, earlier, taken)
+    amount = _of_a_day(place, earlier) or for_bin(words, place, earlier, taken)
+    amount = amount or put_too(words, place, earlier)
     amount = amount or _in_list(words, place, earlier) or _in_row(words, place, known)
     if amount is not None:
         return amount
@@ -104,26 +107,6 @@ def _of_a_day(place: Place, before: Sequence[Amount]) -> Amount | None:
     return amount if again or place.before in LISTED else None
 
 
-def told_of_bin(
-    words: Sequence[Word], place: Place, known: Sequence[Amount], taken: Collection[int]
-) -> Amount | None:
-    """ "7 lb, shared by the shed (five) and the hall (two)", "shed 1.5 lb. hall 3"."""
-    apart = place.before == "(" and place.after == ")" and place.i - 2 in taken
-    if not apart and place.i - 1 not in taken:
-        return None
-    before = [a for a in known if a.end <= place.i and a.factor >= LARGE]
-    if not before:
-        return None
-    last = before[-1]
-    if apart:
-        part = place.amount(last.quantity, last.factor)
-        return part if part.value <= before[0].value else None
-    row = last.start - 1 in taken and place.i - last.end <= NEAR
-    ends = place.after in STOPS and words[place.i].kind == "number"
-    alike = 0.1 <= place.value * last.factor / (last.value or 1.0) <= 10
-    return place.amount(last.quantity, last.factor) if row and ends and alike else None
-
-
 def _in_list(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> Amount | None:
     """ "Husks 5 lb, melon rinds 9", "peels eight pound, crusts two": each thing with its number."""
     if not before or place.after not in STOPS or before[-1].factor < LARGE:
@@ -195,50 +178,6 @@ def _is_the_rest(words: Sequence[Word], place: Place) -> bool:
 _ABOUT = words_in(", about roughly around like say another ( -")
 
 
-def _for_bin(
-    words: Sequence[Word], place: Place, before: Sequence[Amount], taken: Collection[int]
-) -> Amount | None:
-    """ "1 kg for the hall, 400 for the shed", "2 kg in the hall and 3 in the shed"."""
-    from_me = place.after == "from" and place.beyond in ("me", "us")
-    if from_me and before and place.before in LISTED and before[-1].factor >= LARGE:
-        return place.amount(before[-1].quantity, before[-1].factor)  # "2 kg from Tom, 1 from me"
-    if not before or place.i - before[-1].end > NEAR:
-        return None
-    last, at = before[-1], place.end + 1
-    lot = before[0]
-    led = place.before in _PARTED or place.i - 1 in taken  # "2 shed 3 hall"
-    part = led and place.value * lot.factor < lot.value
-    parted = any(w.norm in _SPLIT for w in words[lot.end : place.i])
-    # "6 kg of bread, all stale. 4 in the shed, 2 in the hall"
-    parted = parted or (
-        place.before in _BREAKS and not any(i in taken for i in range(lot.end, place.i))
-    )
-    if part and (
-        parted or any(w.norm in _TOTAL for w in words[max(0, lot.start - 2) : lot.end + 2])
-    ):
-        straight = place.end in taken  # "6 kg split: 4 shed, 2 hall"
-        behind = at + (norm_at(words, at) in ("the", "our", "my"))
-        if straight or (place.after in _TO_BIN and behind in taken):
-            return place.amount(lot.quantity, lot.factor)
-    if place.after not in _TO_BIN:
-        return None
-    at += at < len(words) and words[at].norm in ("the", "our", "my")
-    grams = last.factor == 1 and LEAST_GRAMS <= place.value < 1000
-    amount = place.amount(last.quantity, SMALL if grams else last.factor)
-    put = place.before in _PUT and amount.value <= last.value
-    if place.after == "for" and not put:
-        return amount if grams and place.before in LISTED else None
-    return amount if (put or place.before in LISTED) and at in taken else None
-
-
-_BREAKS = frozenset({".", "\n"})
-_SPLIT = words_in(": split divided shared parted")
-_TOTAL = words_in("total altogether overall")
-_PARTED = LISTED | {":", "-", "—", "(", ".", "\n", "into", "split", "divided"}
-_TO_BIN = words_in("in into to for from off")
-_PUT = words_in("put took tipped added chucked dumped went gave threw")
-
-
 def is_second_guess(between: Sequence[str]) -> bool:
     """Whether nothing but doubt stands between two figures ("700 g, may have been 800")."""
     return _PERHAPS_SAID.issuperset(between) and not _PERHAPS.isdisjoint(between)
@@ -278,7 +217,7 @@ def _shared_ahead(
     in_named = place.i - 1 in taken
     if in_named and place.end in taken and behind.factor == SMALL and place.value >= LEAST_GRAMS:
         return place.amount(behind.quantity, behind.factor)  # "gate 600 shed 450 g"
-    bin_behind = place.after in _TO_BIN and place.end + 1 in taken
+    bin_behind = place.after in TO_BIN and place.end + 1 in taken
     if bin_behind and behind.quantity == "mass" and is_decimal(words[place.i]):
         kilos = behind.factor in (1, SMALL)
         return place.amount("mass", 1.0 if kilos else behind.factor)  # "peel 1.8 in shed, 400 g"

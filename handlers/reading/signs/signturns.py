@@ -40,6 +40,11 @@ _TAP = r"\b(?:tap|taps|spigot|spout|valve)\b"
 _LID = r"\b(?:lid|lids|cover)\b"
 _MUSHES = "soup slop slops mush pulp porridge sludge gruel slurry swamp bog quagmire pond marsh"
 _MUSH = f"(?:{_MUSHES.replace(' ', '|')})"
+_ANIMALS = (
+    "raccoon raccoons racoon racoons possum possums opossum opossums skunk skunks fox foxes badger "
+    "badgers bear bears monkey monkeys mongoose stoat weasel polecat"
+)
+"""What opens a bin from outside, and is kept out as rats are."""
 _BY_TWO_WORDS: Mapping[Sign, tuple[str, ...]] = {
     "white_mould": ("snow white", "pure white"),
     "green_mould": ("blue green",),
@@ -85,7 +90,8 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
         "nothing nowt nothin nuffin nuthin nada",
         rf"{_TAP}{_GAP % 6} (?P<s>nuffin|nuthin|nothin|nada)\b|"
         rf"\b(?P<s2>nuffin|nuthin|nothing?|nada|nowt)(?: at all| whatever| whatsoever)? "
-        r"(?:from|at|in|out of|off) the (?:[a-z0-9]+ ){0,2}?(?:tap|spigot|spout)\b",
+        r"(?:from|at|in|out of|off) (?:the|(?:[a-z0-9]+ ){1,2}'s) (?:[a-z0-9]+ ){0,2}?"
+        r"(?:tap|spigot|spout)\b",
     ),
     (
         "no_liquid",
@@ -137,8 +143,25 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
     (
         "gas",
         "",
-        r"(?<!\S)(?P<s>p?s{3,}h*t*|p+s+t{2,}|p*f{3,}t*|p+s+h+t*|t?s{4,}|p?fi{3,}|hi?s{4,}|p{2,}s+t*)"
+        r"(?<!\S)(?P<s>p?s{3,}h*t*|p+s+t{2,}|p*f{3,}t*|p+s+h+t*|t?s{4,}|p?fi{3,}|hi?s{4,}|p{2,}s+t*|t+s{2,})"
         r"(?!\S)",
+    ),
+    (
+        "rodents",
+        _ANIMALS,
+        rf"\b(?P<s>{_ANIMALS.replace(' ', '|')})\b(?: [^ .!?\n]+){{0,4}}? "
+        r"(?:into|inside|at|lid|lids|open)\b",
+    ),
+    (
+        "gas",
+        "wheezes wheezed wheezing fizzy champagne prosecco",
+        r"\b(?P<s>wheez(?:es|ed|ing)|(?:sounds?|sounded|fizz(?:es|ed)|went off|goes off) like "
+        r"(?:a |an )?(?:fizzy|champagne|prosecco))\b",
+    ),
+    (
+        "rotten",
+        "died dead",
+        r"\b(?P<s>something(?: has| 's)? (?:died|dead)|dead something)\b",
     ),
     (
         "gas",

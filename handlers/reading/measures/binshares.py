@@ -1,0 +1,124 @@
+"""Numbers without a unit that stand with a bin: "400 ml off the shed, 200 off the hall"."""
+
+from collections.abc import Collection, Sequence
+
+from handlers.reading.measures.amounts import Amount
+from handlers.reading.measures.bareplaces import (
+    LARGE,
+    LEAST_GRAMS,
+    LISTED,
+    NEAR,
+    SMALL,
+    STOPS,
+    TO_BIN,
+    Place,
+    norm_at,
+)
+from handlers.reading.words.vocabulary import words_in
+from handlers.reading.words.words import Word
+
+
+def told_of_bin(
+    words: Sequence[Word], place: Place, known: Sequence[Amount], taken: Collection[int]
+) -> Amount | None:
+    """ "7 lb, shared by the shed (five) and the hall (two)", "shed 1.5 lb. hall 3", "pears in
+    shed: 2 kg. Plums in hall: 3"."""
+    apart = place.before == "(" and place.after == ")" and place.i - 2 in taken
+    parted = _is_parted(words, place.i, taken)
+    if not apart and not parted and place.i - 1 not in taken:
+        return None
+    earlier = [a for a in known if a.end <= place.i]
+    if apart and earlier and earlier[-1].factor == SMALL and place.value >= LEAST_GRAMS:
+        return place.amount(earlier[-1].quantity, SMALL)  # "to the shed (800 g), to green (300)"
+    before = [a for a in earlier if a.factor >= LARGE]
+    if not before:
+        return None
+    last = before[-1]
+    if apart:
+        part = place.amount(last.quantity, last.factor)
+        return part if part.value <= before[0].value else None
+    row = last.start - 1 in taken or _is_parted(words, last.start, taken)
+    row = row and place.i - last.end <= NEAR
+    ends = place.after in STOPS and (parted or words[place.i].kind == "number")
+    alike = 0.1 <= place.value * last.factor / (last.value or 1.0) <= 10
+    return place.amount(last.quantity, last.factor) if row and ends and alike else None
+
+
+def _is_parted(words: Sequence[Word], at: int, taken: Collection[int]) -> bool:
+    """Whether no more than a colon parts word `at` from a name before it."""
+    return norm_at(words, at - 1) == ":" and at - 2 in taken
+
+
+def for_bin(
+    words: Sequence[Word], place: Place, before: Sequence[Amount], taken: Collection[int]
+) -> Amount | None:
+    """ "1 kg for the hall, 400 for the shed", "2 kg in the hall and 3 in the shed"."""
+    from_me = place.after == "from" and place.beyond in ("me", "us")
+    if from_me and before and place.before in LISTED and before[-1].factor >= LARGE:
+        return place.amount(before[-1].quantity, before[-1].factor)  # "2 kg from Tom, 1 from me"
+    if not before or place.i - before[-1].end > NEAR:
+        return None
+    last, at = before[-1], place.end + 1
+    lot = before[0]
+    led = place.before in _PARTED or place.i - 1 in taken  # "2 shed 3 hall"
+    part = led and place.value * lot.factor < lot.value
+    parted = any(w.norm in _SPLIT for w in words[lot.end : place.i])
+    # "6 kg of bread, all stale. 4 in the shed, 2 in the hall"
+    parted = parted or (
+        place.before in _BREAKS and not any(i in taken for i in range(lot.end, place.i))
+    )
+    if part and (
+        parted or any(w.norm in _TOTAL for w in words[max(0, lot.start - 2) : lot.end + 2])
+    ):
+        straight = place.end in taken  # "6 kg split: 4 shed, 2 hall"
+        behind = at + (norm_at(words, at) in ("the", "our", "my"))
+        if straight or (place.after in TO_BIN and behind in taken):
+            return place.amount(lot.quantity, lot.factor)
+    if place.end in taken and place.before in LISTED and _goes_likewise(words, place, last, taken):
+        return place.amount(last.quantity, last.factor)
+    if place.after not in TO_BIN and not (place.after == "out" and place.beyond == "of"):
+        return None
+    at += place.after == "out"
+    at += at < len(words) and words[at].norm in ("the", "our", "my")
+    grams = last.factor == 1 and LEAST_GRAMS <= place.value < 1000
+    amount = place.amount(last.quantity, SMALL if grams else last.factor)
+    put = place.before in _PUT and amount.value <= last.value
+    if place.after == "for" and not put:
+        likewise = last.quantity == "mass" and at in taken
+        likewise = likewise and _goes_likewise(words, place, last, taken)
+        return amount if (grams or likewise) and place.before in LISTED else None
+    return amount if (put or place.before in LISTED) and at in taken else None
+
+
+def _goes_likewise(
+    words: Sequence[Word], place: Place, last: Amount, taken: Collection[int]
+) -> bool:
+    """ "300 ml off the shed, 150 green", "three litres for the shed, two for green": the amount
+    before stands with its bin, too, and nothing else is between.
+    """
+    at = last.end + 1 + (norm_at(words, last.end) == "out")
+    at += norm_at(words, at) in ("the", "our", "my")
+    if norm_at(words, last.end) not in TO_BIN | {"out"} or at not in taken:
+        return False
+    while at in taken:
+        at += 1
+    alike = 0.1 <= place.value * last.factor / (last.value or 1.0) <= 10
+    return alike and at == place.i - 1
+
+
+def put_too(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> Amount | None:
+    """ "Ruth put a pound in and I put two": what another put in beside."""
+    if not before or place.before not in _PUT or not place.ends:
+        return None
+    last = before[-1]
+    put = any(word.norm in _PUT for word in words[max(0, last.start - 2) : last.start])
+    if not put or last.factor < LARGE or place.i - last.end > NEAR:
+        return None
+    return place.amount(last.quantity, last.factor)
+
+
+_BREAKS = frozenset({".", "\n"})
+_SPLIT = words_in(": split divided shared parted")
+_TOTAL = words_in("total altogether overall")
+_PARTED = LISTED | {":", "-", "—", "(", ".", "\n", "into", "split", "divided"}
+_PUT = words_in("put took tipped added chucked dumped went gave threw")
