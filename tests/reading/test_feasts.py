@@ -41,6 +41,7 @@ def test_a_feast_is_on_its_day(name: str, american: bool, past: str, future: str
         ("bin 3 was sealed the evening of King's Day", date(2026, 4, 27)),
         ("sealed bin 3 boxing day arvo after the match", date(2025, 12, 26)),
         ("sealed bin 3, the Easter eggs are all gone", date(2026, 6, 17)),
+        ("cleared up after Easter and sealed bin 3", date(2026, 6, 17)),
         ("sealed bin 3 on Monday", date(2026, 6, 15)),
     ],
 )

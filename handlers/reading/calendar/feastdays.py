@@ -8,6 +8,8 @@ from handlers.reading.calendar.feasts import feast_days
 
 _LONGEST_FEAST = 5
 """Words in the name of a feast, at most."""
+_OF_NO_DAY = frozenset({"for", "the", "happy", "merry", "till", "until"})
+"""Words before a feast that dates nothing which was done on it."""
 
 
 class FeastDays(Dates):
@@ -36,14 +38,9 @@ class FeastDays(Dates):
         if self.norms[max(0, start - 2) : start] == ["on", "the"]:
             before = "on"
         free = not after or not after[0].isalpha() or after in BEHIND_A_DAY
-        return (free or before == "on") and before not in (
-            "for",
-            "the",
-            "happy",
-            "merry",
-            "till",
-            "until",
-        )
+        if before == "after":  # "cleared up after Easter"; not "the day after Christmas"
+            return self.norms[max(0, start - 2)] in ("day", "until", "till")
+        return (free or before == "on") and before not in _OF_NO_DAY
 
     def after_part(self, end: int) -> int:
         """Index behind the part of the day ("evening") that stands at word `end`, if one does."""
