@@ -20,23 +20,33 @@ NAUGHT = ord("O")
 """The character that stands for a weight of nought; each next one is one more."""
 _UNIT_BYTES, _KIND_BYTES = 4, 6
 """Of a lane: half of it is many times what all words of a long text come to together."""
+_KEPT = 5000
+"""Features kept in lanes, of about a kilobyte each."""
 _HALF = 1 << 8 * _UNIT_BYTES - 1
 
 
 class _ByFeature(dict[str, int]):
-    """What each feature weighs in each unit, from the text of the file: put into lanes when it
-    first comes up. Of fifty thousand features a talk has some hundreds.
+    """What each feature weighs in each unit: put into lanes when it comes up, and kept while it
+    is among the last that did. Of a hundred thousand features a talk has some thousands.
     """
 
-    def __init__(self, told: dict[str, str]) -> None:
+    def __init__(self, names: Sequence[str], marks: bytes, units: int) -> None:
         super().__init__()
-        self._told = told
+        self._row = dict(zip(names, range(len(names)), strict=True))
+        self._marks = marks
+        self._units = units
+        self._naught = side_by_side([NAUGHT] * units, _UNIT_BYTES)
 
     def __missing__(self, feature: str) -> int:
-        told = self._told.get(feature)
-        if told is None:
+        row = self._row.get(feature)
+        if row is None:
             return 0  # it is not kept: of these a talk has no end
-        self[feature] = weight = side_by_side([ord(mark) - NAUGHT for mark in told], _UNIT_BYTES)
+        start = row * (self._units + 1)  # each row ends its line
+        lanes = bytearray(_UNIT_BYTES * self._units)
+        lanes[::_UNIT_BYTES] = self._marks[start : start + self._units]
+        if len(self) >= _KEPT:
+            self.clear()
+        self[feature] = weight = int.from_bytes(lanes, "little") - self._naught
         return weight
 
 
@@ -106,20 +116,20 @@ def _all_of(number: int, kinds: int) -> int:
 
 @cache
 def weights() -> Weights:
-    """The file: a line for each kind (its name, bias and what each unit weighs for it), an empty
-    one, what lies in each unit at rest, and a line for each feature: a mark for each unit.
+    """The file, in parts with an empty line between them: a line for each kind (its name, bias
+    and what each unit weighs for it), what lies in each unit at rest, the names of the features,
+    a line for each, and in the same order their weights, a mark for each unit.
     """
-    text = files("handlers.reading").joinpath("lexicon", "weights.txt").read_text(encoding="utf-8")
-    head, _, rest = text.partition("\n\n")
-    names, *numbers = zip(*(line.split("\t") for line in head.splitlines()), strict=True)
+    data = files("handlers.reading").joinpath("lexicon", "weights.txt").read_bytes()
+    head, at_rest, names, marks = data.split(b"\n\n")
+    kinds, *numbers = zip(*(line.split("\t") for line in head.decode().splitlines()), strict=True)
     bias, *by_unit = (side_by_side([int(number) for number in row], _KIND_BYTES) for row in numbers)
-    at_rest, _, lines = rest.partition("\n")
-    resting = [int(number) for number in at_rest.split("\t")]
+    resting = [int(number) for number in at_rest.split(b"\t")]
     return Weights(
-        kinds=tuple(names),
-        bias=bias + _level(len(names), _KIND_BYTES),
+        kinds=tuple(kinds),
+        bias=bias + _level(len(kinds), _KIND_BYTES),
         at_rest=side_by_side(resting, _UNIT_BYTES) + _level(len(resting), _UNIT_BYTES),
         by_unit=tuple(by_unit),
-        by_feature=_ByFeature(dict(line.split("\t", 1) for line in lines.splitlines())),
+        by_feature=_ByFeature(names.decode().split("\n"), marks, len(resting)),
         units=Struct(f"<{len(resting)}I"),
     )

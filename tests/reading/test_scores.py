@@ -36,14 +36,13 @@ class Written(NamedTuple):
 @pytest.fixture(scope="module")
 def written() -> Written:
     lexicon = files("handlers.reading").joinpath("lexicon", "weights.txt")
-    head, rest = lexicon.read_text(encoding="utf-8").split("\n\n")
+    head, at_rest, *features = lexicon.read_text(encoding="utf-8").split("\n\n")
     kinds = [line.split("\t") for line in head.splitlines()]
-    at_rest, *lines = rest.splitlines()
-    features = [line.split("\t") for line in lines]
+    names, rows = (part.splitlines() for part in features)
     return Written(
         {kind: [int(number) for number in numbers] for kind, *numbers in kinds},
         [int(number) for number in at_rest.split("\t")],
-        {name: [ord(mark) - NAUGHT for mark in marks] for name, marks in features},
+        {n: [ord(m) - NAUGHT for m in marks] for n, marks in zip(names, rows, strict=True)},
     )
 
 

@@ -175,10 +175,10 @@ def text_of(found: Learned) -> str:
     lines = list[str]()
     for kind, bias, units in zip(found.kinds, biases, by_unit, strict=True):
         lines.append("\t".join(map(str, (kind, bias, *units))))
-    lines += ["", "\t".join(map(str, at_rest))]
-    told = zip(found.known, marks, strict=True)
-    lines += sorted(f"{name}\t{''.join(chr(NAUGHT + mark) for mark in row)}" for name, row in told)
-    return "\n".join(lines) + "\n"
+    told = sorted(zip(found.known, marks, strict=True))
+    rows = ["".join(chr(NAUGHT + mark) for mark in row) for _, row in told]
+    parts = [lines, ["\t".join(map(str, at_rest))], [name for name, _ in told], rows]
+    return "\n\n".join("\n".join(part) for part in parts) + "\n"
 
 
 def main() -> None:
