@@ -24,8 +24,6 @@ from handlers.reading.words.vocabulary import words_in
 
 def is_other(kind: str, group: Group, likelihood: float) -> bool:
     """Whether they tell of what goes into no book: bran strewn, a bin only shut again, a jest."""
-    if kind == "bury" and likelihood >= OUTWEIGHED:
-        return is_ahead(group) or is_inside(group)
     if kind in ("bury", "drain", "seal", "open") and (
         is_of_namesake(group) or _asks_which(group) or _is_only_asked(group) or _is_bidden(group)
     ):
@@ -151,9 +149,6 @@ _DRAWING = words_in(
 )
 
 
-OUTWEIGHED = 0.9
-"""Likelihood that outweighs words which mostly tell of no burial: by the figures of hands whose
-messages were not learned from."""
 OF_A_BIN = 0.75
 """Likelihood from which flies in the shed are taken for those of the bin that is called so."""
 
