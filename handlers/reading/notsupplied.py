@@ -149,7 +149,7 @@ _DRAWING = words_in(
 )
 
 
-OF_A_BIN = 0.75
+_OF_A_BIN = 0.75
 """Likelihood from which flies in the shed are taken for those of the bin that is called so."""
 
 
@@ -161,7 +161,7 @@ def _is_of_place(group: Group, likelihood: float) -> bool:
     seen = {s.sign for s in group.message.signs if group.start <= s.start < group.end}
     if not seen:
         return all((ref.name or "").casefold() in _COLD_STORES for ref in group.bins)
-    places = likelihood < OF_A_BIN and all(ref.place for ref in group.bins)
+    places = likelihood < _OF_A_BIN and all(ref.place for ref in group.bins)
     return places and seen <= {"insects", "rodents"}
 
 

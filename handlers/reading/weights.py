@@ -21,13 +21,13 @@ NAUGHT = ord("O")
 _UNIT_BYTES, _KIND_BYTES = 4, 6
 """Of a lane: half of it is many times what all words of a long text come to together."""
 _KEPT = 5000
-"""Features kept in lanes, of about a kilobyte each."""
+"""Features kept in lanes, at most: each takes about half a kilobyte."""
 _HALF = 1 << 8 * _UNIT_BYTES - 1
 
 
 class _ByFeature(dict[str, int]):
-    """What each feature weighs in each unit: put into lanes when it comes up, and kept while it
-    is among the last that did. Of a hundred thousand features a talk has some thousands.
+    """What each feature weighs in each unit: put into lanes when it comes up, and kept until too
+    many have. Of fifty thousand features a talk has some hundreds.
     """
 
     def __init__(self, names: Sequence[str], marks: bytes, units: int) -> None:

@@ -38,8 +38,9 @@ class FeastDays(Dates):
         if self.norms[max(0, start - 2) : start] == ["on", "the"]:
             before = "on"
         free = not after or not after[0].isalpha() or after in BEHIND_A_DAY
-        if before == "after":  # "cleared up after Easter"; not "the day after Christmas"
-            return self.norms[max(0, start - 2)] in ("day", "until", "till")
+        led = self.norms[max(0, start - 2)]
+        if before == "after" and led not in ("day", "until", "till"):
+            return False  # "cleared up after Easter"
         return (free or before == "on") and before not in _OF_NO_DAY
 
     def after_part(self, end: int) -> int:

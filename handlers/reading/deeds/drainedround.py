@@ -51,6 +51,7 @@ def _bare(message: Message) -> list[Amount]:
 
 
 _LEAST_ML, _MOST_ML = 50, 3000
+"""mL that a bare figure may be of a draining, by judgement."""
 
 
 def _word(piece: Span | str) -> str:

@@ -31,6 +31,14 @@ class Place(NamedTuple):
         """The number as an amount in a unit of so many kg or litres."""
         return Amount(self.i, self.end, quantity, self.value * factor, factor=factor)
 
+    def in_unit_of(self, other: Amount) -> Amount:
+        """The number as an amount in the unit of another."""
+        return self.amount(other.quantity, other.factor)
+
+    def is_like(self, other: Amount) -> bool:
+        """Whether it is of the other's size in its unit: ten times as much or as little at most."""
+        return 0.1 <= self.value * other.factor / (other.value or 1.0) <= 10
+
 
 def is_decimal(word: Word) -> bool:
     """Whether figures stand before and behind a point, two behind it at most."""
@@ -58,3 +66,4 @@ ENDINGS = words_in(". , ; ! ? ) ☺ in into to and n & so then left remaining al
 }
 STOPS = frozenset({"", ".", ",", ";", "\n", "!", "and", "&", "+"})
 TO_BIN = words_in("in into to for from off")
+"""Words between an amount and its bin."""

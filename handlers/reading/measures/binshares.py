@@ -35,13 +35,12 @@ def told_of_bin(
         return None
     last = before[-1]
     if apart:
-        part = place.amount(last.quantity, last.factor)
+        part = place.in_unit_of(last)
         return part if part.value <= before[0].value else None
     row = last.start - 1 in taken or _is_parted(words, last.start, taken)
     row = row and place.i - last.end <= NEAR
     ends = place.after in STOPS and (parted or words[place.i].kind == "number")
-    alike = 0.1 <= place.value * last.factor / (last.value or 1.0) <= 10
-    return place.amount(last.quantity, last.factor) if row and ends and alike else None
+    return place.in_unit_of(last) if row and ends and place.is_like(last) else None
 
 
 def _is_parted(words: Sequence[Word], at: int, taken: Collection[int]) -> bool:
@@ -55,11 +54,11 @@ def for_bin(
     """ "1 kg for the hall, 400 for the shed", "2 kg in the hall and 3 in the shed"."""
     from_me = place.after == "from" and place.beyond in ("me", "us")
     if from_me and before and place.before in LISTED and before[-1].factor >= LARGE:
-        return place.amount(before[-1].quantity, before[-1].factor)  # "2 kg from Tom, 1 from me"
+        return place.in_unit_of(before[-1])  # "2 kg from Tom, 1 from me"
     if not before or place.i - before[-1].end > NEAR:
         return None
-    last, at = before[-1], place.end + 1
-    lot = before[0]
+    lot, last = before[0], before[-1]
+    at = _behind_to(words, place.end)
     led = place.before in _PARTED or place.i - 1 in taken  # "2 shed 3 hall"
     part = led and place.value * lot.factor < lot.value
     parted = any(w.norm in _SPLIT for w in words[lot.end : place.i])
@@ -71,15 +70,12 @@ def for_bin(
         parted or any(w.norm in _TOTAL for w in words[max(0, lot.start - 2) : lot.end + 2])
     ):
         straight = place.end in taken  # "6 kg split: 4 shed, 2 hall"
-        behind = at + (norm_at(words, at) in ("the", "our", "my"))
-        if straight or (place.after in TO_BIN and behind in taken):
-            return place.amount(lot.quantity, lot.factor)
+        if straight or (place.after in TO_BIN and at in taken):
+            return place.in_unit_of(lot)
     if place.end in taken and place.before in LISTED and _goes_likewise(words, place, last, taken):
-        return place.amount(last.quantity, last.factor)
+        return place.in_unit_of(last)
     if place.after not in TO_BIN and not (place.after == "out" and place.beyond == "of"):
         return None
-    at += place.after == "out"
-    at += at < len(words) and words[at].norm in ("the", "our", "my")
     grams = last.factor == 1 and LEAST_GRAMS <= place.value < 1000
     amount = place.amount(last.quantity, SMALL if grams else last.factor)
     put = place.before in _PUT and amount.value <= last.value
@@ -93,17 +89,21 @@ def for_bin(
 def _goes_likewise(
     words: Sequence[Word], place: Place, last: Amount, taken: Collection[int]
 ) -> bool:
-    """ "300 ml off the shed, 150 green", "three litres for the shed, two for green": the amount
+    """ "300 ml off the shed, 150 green", "three kilos for the shed, two for green": the amount
     before stands with its bin, too, and nothing else is between.
     """
-    at = last.end + 1 + (norm_at(words, last.end) == "out")
-    at += norm_at(words, at) in ("the", "our", "my")
+    at = _behind_to(words, last.end)
     if norm_at(words, last.end) not in TO_BIN | {"out"} or at not in taken:
         return False
     while at in taken:
         at += 1
-    alike = 0.1 <= place.value * last.factor / (last.value or 1.0) <= 10
-    return alike and at == place.i - 1
+    return place.is_like(last) and at == place.i - 1
+
+
+def _behind_to(words: Sequence[Word], i: int) -> int:
+    """Index behind "off the", "out of our", "into" at word i."""
+    at = i + 1 + (norm_at(words, i) == "out" and norm_at(words, i + 1) == "of")
+    return at + (norm_at(words, at) in ("the", "our", "my"))
 
 
 def put_too(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> Amount | None:
@@ -114,7 +114,7 @@ def put_too(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> Am
     put = any(word.norm in _PUT for word in words[max(0, last.start - 2) : last.start])
     if not put or last.factor < LARGE or place.i - last.end > NEAR:
         return None
-    return place.amount(last.quantity, last.factor)
+    return place.in_unit_of(last)
 
 
 _BREAKS = frozenset({".", "\n"})

@@ -53,27 +53,27 @@ def _shared_behind(words: Sequence[Word], place: Place, before: Sequence[Amount]
     called = place.before == "it" and norm_at(words, place.i - 2) in ("call", "make")
     called = called or _is_said_last(words, place, last)
     if tare or called or _guesses_again(words, place, last):
-        return place.amount(last.quantity, last.factor)
+        return place.in_unit_of(last)
     if place.after == "of" and place.beyond in _WHOLE:
         return _part_of(place, last)
     if place.before in _OTHERS and place.after in ("to", "into", "tae", "."):
-        return place.amount(last.quantity, last.factor)
+        return place.in_unit_of(last)
     if place.after in ("of", "o") and place.before in LISTED and place.beyond not in _NOT_THINGS:
         things = place.value >= 10 or place.beyond in vocabulary()
-        return place.amount(last.quantity, last.factor) if things else None
+        return place.in_unit_of(last) if things else None
     if place.before == "(" and last.end == place.i - 1 and place.after == ")":
         return None  # "half a kilo (0.5)"
     if not place.ends:
         return None
     if is_decimal(words[place.i]):
         large = [a for a in near if a.factor >= LARGE]
-        return place.amount(large[-1].quantity, large[-1].factor) if large else None
+        return place.in_unit_of(large[-1]) if large else None
     named = place.before.isalpha() and len(place.before) > 2
     small = last.factor <= SMALL and 50 <= place.value < 1900
     thing = named and place.before not in LISTED and place.after in ENDINGS
     if thing and last.factor == 1 and 100 <= place.value < 1000 and place.value % 10 == 0:
         return place.amount(last.quantity, SMALL)  # "bothy 1 kg, cream 600"
-    return place.amount(last.quantity, last.factor) if named and small else None
+    return place.in_unit_of(last) if named and small else None
 
 
 def _is_said_last(words: Sequence[Word], place: Place, last: Amount) -> bool:
@@ -102,9 +102,8 @@ def _of_a_day(place: Place, before: Sequence[Amount]) -> Amount | None:
     near = [a for a in before[-1:] if place.i - a.end <= NEAR]
     if not near or not place.dated:
         return None
-    amount = place.amount(near[-1].quantity, near[-1].factor)
-    again = place.before == "another" and 0.1 <= amount.value / (near[-1].value or 1.0) <= 10
-    return amount if again or place.before in LISTED else None
+    again = place.before == "another" and place.is_like(near[-1])
+    return place.in_unit_of(near[-1]) if again or place.before in LISTED else None
 
 
 def _in_list(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> Amount | None:
@@ -119,7 +118,7 @@ def _in_list(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> A
     led = last.start > 0 and words[last.start - 1].norm.isalpha()
     things = led and all(w.isalpha() for w in thing) and place.value * last.factor <= _MOST_LISTED
     foods = things and any(mark.tag == "food" for mark in vocabulary().find(thing))
-    return place.amount(last.quantity, last.factor) if foods else None
+    return place.in_unit_of(last) if foods else None
 
 
 _THING_WORDS = 4
@@ -156,15 +155,15 @@ _ROW_JOINTS = words_in(", and & + then")
 def _spelled(words: Sequence[Word], place: Place, before: Sequence[Amount]) -> Amount | None:
     """ "Two kilos of bones and one of rice"."""
     if before and _is_said_last(words, place, before[-1]):
-        return place.amount(before[-1].quantity, before[-1].factor)
+        return place.in_unit_of(before[-1])
     near = [a for a in before if place.i - a.end <= NEAR and a.factor >= LARGE]
     if near and _is_the_rest(words, place):
-        return place.amount(near[-1].quantity, near[-1].factor)
+        return place.in_unit_of(near[-1])
     if not near or place.before not in LISTED or place.after != "of":
         return None
     beyond = [word.norm for word in words[place.end + 1 : place.end + 4]]  # "of corned beef"
     things = any(mark.tag == "food" and not mark.start for mark in vocabulary().find(beyond))
-    return place.amount(near[-1].quantity, near[-1].factor) if things else None
+    return place.in_unit_of(near[-1]) if things else None
 
 
 def _is_the_rest(words: Sequence[Word], place: Place) -> bool:
@@ -216,24 +215,24 @@ def _shared_ahead(
         return place.amount("mass", 1.0)  # "1.8 of veg peel, 200 g of rind"
     in_named = place.i - 1 in taken
     if in_named and place.end in taken and behind.factor == SMALL and place.value >= LEAST_GRAMS:
-        return place.amount(behind.quantity, behind.factor)  # "gate 600 shed 450 g"
+        return place.in_unit_of(behind)  # "gate 600 shed 450 g"
     bin_behind = place.after in TO_BIN and place.end + 1 in taken
     if bin_behind and behind.quantity == "mass" and is_decimal(words[place.i]):
         kilos = behind.factor in (1, SMALL)
         return place.amount("mass", 1.0 if kilos else behind.factor)  # "peel 1.8 in shed, 400 g"
     if place.after not in (",", ";", "and", "&", "n", "+"):
         return None
-    alike = 0.1 <= place.value * behind.factor / (behind.value or 1.0) <= 10
+    alike = place.is_like(behind)
     if place.after in ("and", "&", "n") and behind.start == place.end + 1 and alike:
-        return place.amount(behind.quantity, behind.factor)  # "300 and 150 ml"
+        return place.in_unit_of(behind)  # "300 and 150 ml"
     if in_named and behind.factor == 1 and 100 <= place.value < 1000:
         return place.amount(behind.quantity, SMALL)  # "cobber 600, nan 900, den a kilo"
     if place.after == "+" and behind.start == place.end + 1:
-        return place.amount(behind.quantity, behind.factor)  # "150 + 200 ml"
+        return place.in_unit_of(behind)  # "150 + 200 ml"
     if behind.factor == SMALL and _is_listed(words, place, behind):
-        return place.amount(behind.quantity, behind.factor)  # "Tom 800, Priya 650, me 900 g"
+        return place.in_unit_of(behind)  # "Tom 800, Priya 650, me 900 g"
     things = place.before in vocabulary() and place.beyond.isalpha()
-    return place.amount(behind.quantity, behind.factor) if alike and things else None
+    return place.in_unit_of(behind) if alike and things else None
 
 
 def _is_listed(words: Sequence[Word], place: Place, behind: Amount) -> bool:

@@ -143,7 +143,7 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
     (
         "gas",
         "",
-        r"(?<!\S)(?P<s>p?s{3,}h*t*|p+s+t{2,}|p*f{3,}t*|p+s+h+t*|t?s{4,}|p?fi{3,}|hi?s{4,}|p{2,}s+t*|t+s{2,})"
+        r"(?<!\S)(?P<s>p?s{3,}h*t*|p+s+t{2,}|p*f{3,}t*|p+s+h+t*|p?fi{3,}|hi?s{4,}|p{2,}s+t*|t+s{2,})"
         r"(?!\S)",
     ),
     (
@@ -157,11 +157,6 @@ _TURNS: tuple[tuple[Sign, str, str], ...] = (
         "wheezes wheezed wheezing fizzy champagne prosecco",
         r"\b(?P<s>wheez(?:es|ed|ing)|(?:sounds?|sounded|fizz(?:es|ed)|went off|goes off) like "
         r"(?:a |an )?(?:fizzy|champagne|prosecco))\b",
-    ),
-    (
-        "rotten",
-        "died dead",
-        r"\b(?P<s>something(?: has| 's)? (?:died|dead)|dead something)\b",
     ),
     (
         "gas",
