@@ -273,10 +273,16 @@ def _hedges(
         return hedges
     before = {v.start for v in verbs}
     hedges = [m for m in hedges if not (m.end in before and norms[m.end - 1] in ("be", "been"))]
+    if not _HAD_IT_BEEN.isdisjoint(norms):  # "it would have been 2 kg, but the dog had it"
+        hedges = [m for m in hedges if norms[m.start : m.start + 2] not in _WOULD_HAVE]
     weighed = {
         at for a in amounts if a.quantity in ("mass", "volume") for at in (a.start, a.start - 1)
     }
     return [m for m in hedges if norms[m.end - 2 : m.end] != ["it", "at"] or m.end in weighed]
+
+
+_HAD_IT_BEEN = frozenset({"but", "if", "only", "except"})
+_WOULD_HAVE = (["would", "have"], ["'d", "have"])
 
 
 def _further_bins(

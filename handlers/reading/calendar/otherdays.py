@@ -5,6 +5,7 @@ from datetime import date
 from itertools import pairwise
 
 from handlers.reading.calendar.days import Day
+from handlers.reading.calendar.feasts import first_words
 from handlers.reading.message import Message
 from handlers.reading.plaintext import words_between
 from handlers.reading.words.late import Late
@@ -51,6 +52,7 @@ def is_of_other(message: Message, day: Day, clause: Clause) -> bool:
     """Whether the clause of a day tells of something else than a deed."""
     return (
         _is_feast_past(message, day)
+        or _is_feast_before(message, day, clause)
         or _is_denied(message, day, clause)
         or _is_of_fill(message, clause)
         or _is_of_mishap(message, clause)
@@ -180,6 +182,20 @@ _EVENTS = words_in(
     "bbq braai meeting christening funeral wake match concert exam picnic potluck fete festival "
     "carnival anniversary quiz shift holiday collection jumble bazaar"
 )
+
+
+def _is_feast_before(message: Message, day: Day, clause: Clause) -> bool:
+    """ "Burns Night at the flat: haggis into the shed this morning": what the scraps are from,
+    where the deed was today.
+    """
+    if message.norms[day.start] not in first_words() or message.norms[day.start - 1] == "on":
+        return False
+    now = [d for d in message.days if d.start >= day.end and d.past == d.future == message.today]
+    if not now or now[0].aside:
+        return False
+    if now[0].start < clause.end:
+        return sum(clause.start <= a.start < clause.end for a in message.measured()) < 2
+    return clause.verb is None and _tells_no_layer(message, clause)
 
 
 def _is_denied(message: Message, day: Day, clause: Clause) -> bool:

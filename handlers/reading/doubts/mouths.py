@@ -147,7 +147,8 @@ _AT_TABLE = words_in(
 CUES = _CUES | _AT_TABLE | _TO_TABLE | _EATING | _FELT
 _HAD = Late(
     rf"\b(?:fed|gave|feeding|giving) {_OWNER}?(?:{_BEASTS}|{_PEOPLE})\b|"
-    rf"\b{_OWNER}?{_BEASTS} (?:got|had|ate|have had|finished)\b|"
+    rf"\b{_OWNER}?{_BEASTS} (?:got|had|ate|have had|finished)\b"
+    r"(?! (?:finished|done|been|left|gnawed|chewed|stripped|picked|had its|with)\b)|"
     rf"\b(?:to|for) {_OWNER}{_BEASTS}\b|\( the {_BEASTS} \)|"
     rf"\bqbin (?:, the (?:old|wee|big) )?{_BEASTS}\b"
 )

@@ -75,12 +75,17 @@ def grown_food(
 ) -> Item:
     """The food with the parts, dish names and scrap words that follow it."""
     food: Food = mark.value
+    if norms[mark.start - 1 : mark.start] and norms[mark.start - 1] in _MEATLESS:
+        food = _without_meat(food)
     scrap = _is_scrap(food)
     generic = is_generic(food)
     end = mark.end
     while end < len(norms):
         head = heads.get(end)
         after = foods.get(end)
+        if after is not None and norms[end - 1] in _MEATLESS and _meat_of(after.value):
+            food, end = _without_meat(after.value), after.end
+            continue
         if norms[end] in _TREE and norms[end + 1 : end + 2] and norms[end + 1] in _CUT:
             food, scrap, end = Food((("garden", 1.0),), 0.0, food.name), True, end + 2
         elif norms[end] in _GROWING:
@@ -101,6 +106,23 @@ def grown_food(
         else:
             break
     return Item(mark.start, end, food, scrap, generic=generic)
+
+
+_MEATLESS = words_in("veggie vegie vegan vegetarian meatless meat-free plant-based")
+
+
+def _without_meat(food: Food) -> Food:
+    """ "Veggie haggis", "vegan sausages": beans and the like for what else is meat or fish."""
+    meat = _meat_of(food)
+    if not meat:
+        return food
+    rest = tuple(part for part in food.shares if part[0] not in {*ANIMALS, "pulse"})
+    pulse = 1 - sum(share for _, share in rest)
+    return Food((("pulse", pulse), *rest), max(0.0, food.rich - meat), food.name)
+
+
+def _meat_of(food: Food) -> float:
+    return sum(share for kind, share in food.shares if kind in ANIMALS)
 
 
 def _is_joint(food: Food, norm: str) -> bool:

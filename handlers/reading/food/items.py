@@ -52,6 +52,16 @@ def is_dish(food: Food) -> bool:
     return any(kind == "cooked" for kind, _ in food.shares)
 
 
+def is_made_of(food: Food, told: Food) -> bool:
+    """ "Pasta bake" is made of pasta, "jollof rice" of rice, "bacon rind" of bacon."""
+    if food.name == told.name:
+        return True
+    first, _, second = food.name.partition(" ")
+    if first == told.name and second in ("bake", "salad", "dish", "casserole"):
+        return True
+    return told.name in (first, second) and food.shares[0][0] == told.shares[0][0]
+
+
 def is_rice(item: Item) -> bool:
     """Whether it is nothing but rice."""
     return item.food.shares == (("grain", 1.0),) and item.food.name.rpartition(" ")[2] == "rice"

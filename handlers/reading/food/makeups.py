@@ -5,7 +5,7 @@ from typing import NamedTuple
 
 from handlers.practice.kinds import Kind
 from handlers.reading.food.foodparts import OF_DISHES
-from handlers.reading.food.items import Item
+from handlers.reading.food.items import Item, is_made_of
 from handlers.reading.words.vocabulary import Food
 
 
@@ -95,15 +95,11 @@ def _lean(item: Item) -> Item:
 
 def _without_twins(specific: list[Item]) -> list[Item]:
     """ "Pasta and cheese, but like 70 % pasta": what is named again with its share counts once."""
-    told = {x.food.name for x in specific if x.share is not None and not x.vague}
-    left = [x for x in specific if x.share is not None or _base(x.food.name) not in told]
+    told = [x.food for x in specific if x.share is not None and not x.vague]
+    left = [
+        x for x in specific if x.share is not None or not any(is_made_of(x.food, f) for f in told)
+    ]
     return left if len(left) > 1 else specific
-
-
-def _base(name: str) -> str:
-    """ "Pasta" of "pasta bake", which is made of it."""
-    first, _, second = name.partition(" ")
-    return first if second in ("bake", "salad", "dish", "casserole") else name
 
 
 def _without_described(specific: list[Item]) -> list[Item]:

@@ -17,7 +17,8 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     if norms[mark.end - 1] in BITS and is_of_stuff(norms, mark.end):
         return True
     if norms[mark.end - 1] == "scale" and mark.end - mark.start > 1:
-        return True  # "2 lb on the fish scale"
+        lead = norms[max(0, mark.start - 1) : mark.start]  # "2 lb on the fish scale"
+        return bool(lead) and lead[0] in _OF_A_SCALE
     if mark.value.name.endswith(" of tea") and behind != ["into"]:
         return True  # what was drunk, or what came out of a bin
     if mark.end - mark.start > 1:
@@ -35,6 +36,9 @@ def names_no_food(norms: Sequence[str], mark: Mark) -> bool:
     coloured = coloured or (norms[mark.start] == "orange" and before in _IS)
     whose = before in _WHOSE or (bool(behind) and behind[0] in _BROKE)
     return coloured or (norms[mark.start] in _BODY and whose)
+
+
+_OF_A_SCALE = words_in("the a my our that this his her their your old on by from per off via")
 
 
 def is_of_stuff(norms: Sequence[str], end: int) -> bool:

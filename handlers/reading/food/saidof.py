@@ -21,6 +21,7 @@ def as_described(norms: Sequence[str], item: Item, foods: Collection[int]) -> It
     said = (
         share_of(norms, near, item.end, foods)
         or _bones_beside(norms, near, item)
+        or _and_all(norms, item, foods)
         or _shells_counted(norms, near, item, foods)
         or _spread_on(norms, near, item)
         or _dressed_with(norms, item)
@@ -66,6 +67,15 @@ def _bones_beside(norms: Sequence[str], near: Sequence[str], item: Item) -> Said
     beside = list(near) in (["with"], ["with", "the"], ["with", "its"])
     beside = beside or norms[item.end : item.end + 2] == ["and", "all"]
     return Said(0.3, vague=True) if beside else None
+
+
+def _and_all(norms: Sequence[str], item: Item, foods: Collection[int]) -> Said | None:
+    """ "The stew, bits of lamb and all": what is told last, behind the dish that it was in."""
+    last = norms[item.end : item.end + 2] == ["and", "all"]
+    ended = norms[item.end + 2 : item.end + 3] == [] or norms[item.end + 2] in _PARTING
+    dressing = norms[item.end - 1] in _DRESSINGS
+    behind = any(start < item.start for start in foods)
+    return Said(0.3, vague=True) if last and ended and behind and not dressing else None
 
 
 def _spread_on(norms: Sequence[str], near: Sequence[str], item: Item) -> Said | None:

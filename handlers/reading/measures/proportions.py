@@ -55,13 +55,17 @@ def share_of(
         return Said(0.1, vague=True)
     if list(norms[end : end + 1]) == ["small"] and near == ["with"] and _ends(norms, end + 1):
         return Said(0.1, vague=True)  # "with meat small"
-    if tuple(norms[end : end + 2]) in _IN_IT_TOO and _ends(norms, end + 2):
+    for_some = 3 if tuple(norms[end : end + 3]) in _IN_IT_TOO else 2
+    if tuple(norms[end : end + for_some]) in _IN_IT_TOO and _ends(norms, end + for_some):
         return Said(0.3, vague=True)
     return _percent_behind(norms, end, foods, behind) if percents else None
 
 
-_IN_IT_TOO = frozenset({("also", "inside"), ("inside", "also"), ("inside", "too"), ("bhi", "hai")})
-""" "Fried rice, prawns also inside": some of it."""
+_IN_IT_TOO = frozenset(
+    {("also", "inside"), ("inside", "also"), ("inside", "too"), ("bhi", "hai")}
+    | {(*words, "too") for words in (("in", "there"), ("in", "it"), ("mixed", "in"))}
+)
+""" "Fried rice, prawns also inside", "curry, there's raita in there too": some of it."""
 _A_LITTLE = frozenset(
     {("a", "little"), ("a", "bit"), ("a", "few"), ("very", "little"), ("small", "small")}
 )

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from handlers.practice.dilution_words import TENDER, YOUNG
 from handlers.reading.acts import Ask, Drain
+from handlers.reading.food.items import PLANTS as GROWN
 from handlers.reading.food.ofwhat import MURKY, called_behind, is_drawn, of_what
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.message import LIQUID, Message
@@ -153,7 +154,7 @@ def _use(q: Question) -> str | None:
     norms = q.message.norms
     held = {i for a in q.message.amounts if _holds(q, a) for i in range(a.start, a.end)}
     places = [i for i in range(q.start, q.end) if i not in held]
-    found = _named_use(norms, places)
+    found = _named_use(norms, places) or _given_to(q)
     tender = [norms[i] for i in places if norms[i] in TENDER or (found and norms[i] in YOUNG)]
     if not tender and _IN_A_TUB.search(" ".join(norms[i] for i in places)):
         tender = ["tub"]
@@ -184,6 +185,24 @@ def _named_use(norms: Sequence[str], places: Sequence[int]) -> str | None:
     return None
 
 
+def _given_to(q: Question) -> str | None:
+    """ "For the passionfruit", "5 L of water, how much? I want to give the roses": what is called
+    by its food, or told behind the question.
+    """
+    norms = q.message.norms
+    foods = {i.start: i.end for i in q.message.items if i.food.shares[0][0] in GROWN}
+    for at in range(q.start, len(norms)):
+        end = foods.get(at, at + 1 if at >= q.end and norms[at] in PLANTS else 0)
+        lead = at - 1
+        while lead > 0 and norms[lead] in _WHOSE:
+            lead -= 1
+        if end and norms[lead] in _GIVING:
+            return " ".join(norms[at:end])
+    return None
+
+
+_WHOSE = words_in("the my our his her their some these those")
+_GIVING = words_in("for on onto to give giving feed feeding water watering round around")
 _DOWN = words_in("sink toilet loo")
 _INDOOR = words_in("house pot potted indoor")
 

@@ -102,7 +102,13 @@ def sense_of(
     if verb.form == "third":
         now = verb.plain == "have" and left[-1:] == ["now"]
         return "did" if now or verb.plain in ("go", "come") else "habit"
+    if behind and left[-1:] and left[-1] in _OURSELVES and left[0] in _OVER:
+        return "did"  # "last night I drain the shed"
     return _of_plain(left, words, verb, names)
+
+
+_OURSELVES = words_in("i we")
+_OVER = words_in("yesterday last")
 
 
 def is_guessed(left: Sequence[str], names: frozenset[str]) -> bool:
