@@ -58,7 +58,7 @@ def enumerated(acts: Sequence[Act], message: Message) -> list[Act]:
 def _in_order(acts: Sequence[Act], message: Message) -> list[Act]:
     """ "Drained shed and hall, 300 and 550 ml": an amount in a row for each bin in one."""
     kinds = {type(act) for act in acts if isinstance(act, Layer | Drain)}
-    refs = [r for r in sorted(message.bins) if r.name is not None]
+    refs = sorted({r.start: r for r in (*message.named, *message.bins) if r.name}.values())
     amounts = message.measured()
     if len(kinds) != 1 or len(refs) < 2 or len(refs) != len(amounts):
         return []

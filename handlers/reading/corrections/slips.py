@@ -6,13 +6,16 @@ from math import isclose
 from handlers.reading.acts import Layer
 from handlers.reading.bins.meantbins import tells_of
 from handlers.reading.calendar.days import Day
+from handlers.reading.food.items import Item
 from handlers.reading.measures.amounts import Amount
+from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
 from handlers.reading.words.binwords import BinRef
+from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
-_Thing = BinRef | Day | Amount
+_Thing = BinRef | Day | Amount | Item
 
 _TURNS = tuple(
     tuple(turn.split())
@@ -20,14 +23,27 @@ _TURNS = tuple(
         "no wait", "wait no", "wait", "no sorry", "sorry no", "sorry", "oops", "whoops",
         "oh no", "i mean", "i meant", "or rather", "rather", "correction", "scratch that",
         "make that", "actually", "actually no", "no actually", "no", "no i mean", "sorry i mean",
-        "sorry i meant", "hang on", "no hang on",
+        "sorry i meant", "hang on", "no hang on", "hold on", "no hold on", "my mistake", "my bad",
+        "my error", "mistake", "typo", "nope", "lies", "i lie", "no i lie", "tell a lie",
+        "i tell a lie", "no tell a lie", "no i tell a lie", "scrap that", "strike that",
+        "check that", "no make that", "sorry make that", "er no", "erm no", "um no", "uh no",
+        "no no", "misread", "i misread", "misread that", "i misread it", "misread it",
     )
 )  # fmt: skip
 _LONGEST_TURN = max(map(len, _TURNS))
 _BEGIN_TURNS = frozenset(turn[0] for turn in _TURNS)
 _SIGNS = frozenset({",", ".", "-", "—", "!", ";", ":", "(", ")", "*", "\n"})
-_LEADS = words_in("to in into from the it was that is 's of on for about make") | _SIGNS
+_LEADS = _SIGNS | words_in(
+    "to in into from the it was that is 's of on for about make should have been meant supposed be"
+)
 _TRAILS = words_in("sorry please lol haha oops bin bucket") | _SIGNS
+_EXCUSED = Late(
+    r"(?:(?:sorry|i|i've|ive|we|just|only|my|the|scales?|was|were|had|keep|cant|read|reading|misread|"
+    r"misreading|it|that|them|those|wrong|wrongly|backwards|upside|down|twice|typo|fat|thumbs?|"
+    r"fingers?|glasses|without|specs|now|see|got|on|not|dont|have|properly|looked|again|"
+    r"checked|[,.!;:-])(?: |$))+"
+)
+""" "..., I read it wrong", "my thumbs": how the slip came about."""
 _IT = words_in("that it she he this")
 _IS = words_in("is 's was")
 _SINCE = words_in("since so because as for and the well")
@@ -127,6 +143,7 @@ def _another_thing(message: Message, at: int, start: int) -> str | None:
         message.days,
         [a for a in message.amounts if a.quantity == "mass"],
         [a for a in message.amounts if a.quantity == "volume"],
+        message.items,
     )
     for kind in things:
         right = next((thing for thing in kind if thing.start == start), None)
@@ -134,6 +151,8 @@ def _another_thing(message: Message, at: int, start: int) -> str | None:
         if right is None or not wrong:
             continue
         if isinstance(right, BinRef) and _is_told_of(message, right):
+            return None
+        if isinstance(right, Item) and not _is_other_food(message, right, len(wrong)):
             return None
         last = max(wrong, key=lambda thing: thing.start)
         rest = message.text(right.end, len(message.norms))
@@ -149,6 +168,15 @@ def _another_thing(message: Message, at: int, start: int) -> str | None:
     return None
 
 
+def _is_other_food(message: Message, right: Item, before: int) -> bool:
+    """ "Rice, no, pasta" puts it right; "rice, no meat" does not."""
+    led = message.norms[right.start - 1]
+    return before == 1 and (led in _SIGNS or led in _MEANT) and _is_all(message, right.end)
+
+
+_MEANT = words_in("mean meant")
+
+
 def _is_told_of(message: Message, bin: BinRef) -> bool:
     """ "Sorry, the gate one is full": something is told of that bin."""
     behind = bin.end + (message.norms[bin.end : bin.end + 1] == ["one"])
@@ -158,12 +186,15 @@ def _is_told_of(message: Message, bin: BinRef) -> bool:
 def _another_number(message: Message, at: int, start: int) -> str | None:
     """ "2 kg of rice, sorry, 3": a number alone is of the one amount before."""
     measured = [a for a in message.measured() if a.end <= at and a.end - a.start > 1]
-    if start >= len(message.words) or message.words[start].kind != "number" or len(measured) != 1:
+    number = read_number(message.words, start)
+    if number is None or len(measured) != 1:
         return None
-    if start in indexes(message.days) or not _is_all(message, start + 1):
+    if start in indexes(message.days) or not _is_all(message, number.end):
         return None
     [wrong] = measured
-    said = _joined(message.text(start, start + 1), message.text(wrong.start + 1, wrong.end))
+    unit = read_number(message.words, wrong.start)
+    behind = wrong.start + 1 if unit is None else unit.end
+    said = _joined(message.text(start, number.end), message.text(behind, wrong.end))
     if _was_told(message, wrong, at):
         return f"no, {said}"
     return _joined(message.text(0, wrong.start), said, message.text(wrong.end, at))
@@ -229,8 +260,9 @@ def _in_its_unit(message: Message, right: _Thing, wrong: _Thing) -> str:
 
 
 def _is_all(message: Message, end: int) -> bool:
-    """Whether nothing but courtesies is said from there on."""
-    return all(norm in _TRAILS for norm in message.norms[end:])
+    """Whether nothing but courtesies and how it came about is said from there on."""
+    rest = message.norms[end:]
+    return all(norm in _TRAILS for norm in rest) or bool(_EXCUSED.fullmatch(" ".join(rest)))
 
 
 def _joined(*parts: str) -> str:

@@ -115,7 +115,7 @@ def _as_one(norms: Sequence[str], last: Amount, amount: Amount) -> Amount | None
     smaller = amount.factor < last.factor and amount.value < last.factor
     if (
         smaller
-        and not _is_exact(norms, amount)
+        and not _is_exact(norms, last, amount)
         and (not between or (len(between) == 1 and between[0] in _AND))
     ):
         liquid = _sum(last.liquid_l, amount.liquid_l)
@@ -140,9 +140,17 @@ def _in_grams(amount: Amount) -> float:
 _LESS = (["minus"], ["less"], [",", "minus"], [",", "less"])
 
 
-def _is_exact(norms: Sequence[str], amount: Amount) -> bool:
-    """ "About half a litre, 450 ml to be exact"."""
-    return norms[amount.end : amount.end + 2] == ["to", "be"]
+def _is_exact(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
+    """ "About half a litre, 450 ml to be exact", "nearly a litre, 900 ml"."""
+    guessed = norms[last.start - 1 : last.start] and norms[last.start - 1] in _NEARLY
+    guessed = guessed and norms[last.end : amount.start] in ([","], ["("], ["-"], ["—"], [":"])
+    near = abs(last.value - amount.value) <= _NEAR * last.value
+    return (guessed and near) or norms[amount.end : amount.end + 2] == ["to", "be"]
+
+
+_NEARLY = words_in("nearly almost about roughly around approx approximately under over")
+_NEAR = 0.15
+"""Share of a guess by which the figure told behind it may differ."""
 
 
 _ALIKE = 1.5
@@ -160,7 +168,7 @@ def _said_once(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amount]:
     for amount in amounts:
         last = out[-1] if out else None
         if last is not None and _is_same(norms, last, amount):
-            exact = _is_exact(norms, amount)
+            exact = _is_exact(norms, last, amount)
             out[-1] = amount._replace(start=last.start) if exact else last._replace(end=amount.end)
         else:
             out.append(amount)
@@ -174,7 +182,7 @@ def _is_same(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
         and last.quantity in _MASSY
         and last.factor != amount.factor
         and (tuple(between) in _OR or between in ([], [","]))
-        and abs(last.value - amount.value) <= _SAME * last.value
+        and (abs(last.value - amount.value) <= _SAME * last.value or _is_exact(norms, last, amount))
     )
 
 

@@ -213,6 +213,8 @@ def _shared_ahead(
         and is_decimal(words[place.i])
     ):
         return place.amount("mass", 1.0)  # "1.8 of veg peel, 200 g of rind"
+    if _is_of_thing(words, place, behind):
+        return place.amount("mass", 1.0)
     in_named = place.i - 1 in taken
     if in_named and place.end in taken and behind.factor == SMALL and place.value >= LEAST_GRAMS:
         return place.in_unit_of(behind)  # "gate 600 shed 450 g"
@@ -233,6 +235,14 @@ def _shared_ahead(
         return place.in_unit_of(behind)  # "Tom 800, Priya 650, me 900 g"
     things = place.before in vocabulary() and place.beyond.isalpha()
     return place.in_unit_of(behind) if alike and things else None
+
+
+def _is_of_thing(words: Sequence[Word], place: Place, behind: Amount) -> bool:
+    """ "Cabbage and leeks 1.1, fish 700 g": kilograms of a food, before the grams of another."""
+    weighed = behind.quantity == "mass" and behind.factor == SMALL and place.value < 10
+    listed = place.after in (",", ";", "and", "&", "n", "+") and is_decimal(words[place.i])
+    named = place.before in vocabulary() and words[behind.start - 1].norm in vocabulary()
+    return weighed and listed and named
 
 
 def _is_listed(words: Sequence[Word], place: Place, behind: Amount) -> bool:
