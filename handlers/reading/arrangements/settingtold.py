@@ -18,6 +18,7 @@ from handlers.reading.arrangements.wishes import (
     set_by_call,
 )
 from handlers.reading.calendar.zones import zone_named
+from handlers.reading.doubts.jests import is_jest
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
 from handlers.reading.words.vocabulary import words_in
@@ -29,7 +30,7 @@ def _measures(message: Message) -> bool:
 
 def setting_told(message: Message) -> Set | None:
     """What is to be set, by the form of its words alone."""
-    if is_of_old(message):
+    if is_of_old(message) or is_jest(message):
         return None
     if _measures(message):
         by_measures = measured_setting(message)

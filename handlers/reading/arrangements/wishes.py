@@ -12,6 +12,7 @@ from handlers.reading.acts import Set
 from handlers.reading.arrangements.sethours import hours_wanted
 from handlers.reading.arrangements.settings import setting_of
 from handlers.reading.calendar.zones import zone_wanted
+from handlers.reading.doubts.jests import is_jest
 from handlers.reading.message import Message, read_message
 from handlers.reading.plaintext import plain_text
 from handlers.reading.words.late import Late
@@ -76,7 +77,9 @@ _Found = tuple[str, str] | None
 
 def wish_of(message: Message) -> Set | None:
     """The setting that a message asks for in its own words, if it can be told which and to what."""
-    if is_of_old(message) or _reminds_of_something(message.norms) or _is_notice(message):
+    if is_of_old(message) or is_jest(message):
+        return None
+    if _reminds_of_something(message.norms) or _is_notice(message):
         return None
     for part in (*_parts(message), message):
         if wish := plain_wish(part):

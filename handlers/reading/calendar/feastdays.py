@@ -1,6 +1,6 @@
 """Days named by a feast in the words of a message, and things that are only named for one."""
 
-from datetime import timedelta
+from datetime import date, timedelta
 
 from handlers.reading.calendar.dates import Dates, Day
 from handlers.reading.calendar.daywords import BEHIND_A_DAY, DAY_PARTS, WEEKDAYS
@@ -20,6 +20,8 @@ class FeastDays(Dates):
         for length in range(min(_LONGEST_FEAST, len(self.norms) - i), 0, -1):
             end = self.after_part(i + length)
             name = " ".join(self.norms[i : i + length])
+            if self.dates(i, end) and (days := self.beside(i, name)):
+                return Day(i - 2, end, *days)
             days = feast_days(name, self.today, american=self.month_first)
             if days and self.norms[end : end + 1] == ["eve"]:
                 return Day(i, end + 1, days[0] - timedelta(1), days[1] - timedelta(1))
@@ -30,6 +32,15 @@ class FeastDays(Dates):
                 before = self.norms[i - 1] if i else ""
                 return Day(i, end, *days, aside=before not in ("till", "until"))
         return None
+
+    def beside(self, i: int, name: str) -> tuple[date, date] | None:
+        """ "The day after Christmas", "the day before Midsummer": the day beside the feast."""
+        lead = self.norms[max(0, i - 2) : i]
+        if lead not in (["day", "after"], ["day", "before"]):
+            return None
+        step = timedelta(1 if lead[1] == "after" else -1)
+        days = feast_days(name, self.today - step, american=self.month_first)
+        return days and (days[0] + step, days[1] + step)
 
     def dates(self, start: int, end: int) -> bool:
         """Whether a feast names the day, and not a thing of that day ("Christmas pudding")."""

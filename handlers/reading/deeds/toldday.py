@@ -302,7 +302,11 @@ def _day_of_message(groups: Sequence[Group], k: int, since: bool) -> Day | None:
 
 
 def _since(message: Message, day: Day) -> bool:
-    return day.start > 0 and message.norms[day.start - 1] == "since"
+    """ "Sealed since Monday"; but "the first bran since Easter" was made now."""
+    if day.start == 0 or message.norms[day.start - 1] != "since":
+        return False
+    clause = message.clause_at(day.start)
+    return clause is None or "first" not in message.norms[clause.start : day.start]
 
 
 def _tells(message: Message, day: Day, since: bool = False) -> bool:

@@ -13,7 +13,8 @@ _SWEARING = words_in("day minute moment second first more nothing")
 CUES = _JESTING | _SWEARING
 """Words without one of which nothing is taken for a jest."""
 _JEST = Late(
-    r"^(?:(?:lol|haha) )?jks?\b(?! (?:it|that|rowling))|\bjks?(?= lol| haha| [.!☺]|$)|"
+    r"^(?:(?:lol|haha) )?jks?\b(?! (?:it|that|rowling))|\bjks?(?= lol| haha| dont| [.!☺]|$)|"
+    r"\bno dont(?: [.!☺])*$|"
     r"(?<!no )(?<!not )(?<!not even )\b(?:just |only )?(?:kidding|joking)\b|"
     r"\b(?:in|only in) (?:my|your|his|her|our) (?:wildest )?dreams?\b|"
     r"\b(?:parallel|alternate|alternative|another) universe\b|\bapril fools?\b|"

@@ -74,18 +74,13 @@ def grown_food(
     norms: Sequence[str], mark: Mark, foods: Mapping[int, Mark], heads: Mapping[int, Mark]
 ) -> Item:
     """The food with the parts, dish names and scrap words that follow it."""
-    food: Food = mark.value
-    if norms[mark.start - 1 : mark.start] and norms[mark.start - 1] in _MEATLESS:
-        food = _without_meat(food)
+    food = _as_called(norms, mark)
     scrap = _is_scrap(food)
     generic = is_generic(food)
     end = mark.end
     while end < len(norms):
         head = heads.get(end)
         after = foods.get(end)
-        if after is not None and norms[end - 1] in _MEATLESS and _meat_of(after.value):
-            food, end = _without_meat(after.value), after.end
-            continue
         if norms[end] in _TREE and norms[end + 1 : end + 2] and norms[end + 1] in _CUT:
             food, scrap, end = Food((("garden", 1.0),), 0.0, food.name), True, end + 2
         elif norms[end] in _GROWING:
@@ -99,8 +94,8 @@ def grown_food(
             scrap, end = True, after.end
         elif norms[end] == "oil" and after is not None and not generic:
             food, end = after.value, after.end  # "samosa oil": what it was fried in
-        elif after is not None and _is_of_dish(norms[end], after.value) and not generic:
-            food, end = after.value, after.end
+        elif after is not None and _is_of_dish(norms, after) and not generic:
+            food, end = _as_called(norms, after), after.end
         elif after is not None and generic and not is_generic(after.value):
             return Item(mark.start, end, food, scrap, generic=generic)
         else:
@@ -111,10 +106,11 @@ def grown_food(
 _MEATLESS = words_in("veggie vegie vegan vegetarian meatless meat-free plant-based")
 
 
-def _without_meat(food: Food) -> Food:
+def _as_called(norms: Sequence[str], mark: Mark) -> Food:
     """ "Veggie haggis", "vegan sausages": beans and the like for what else is meat or fish."""
+    food: Food = mark.value
     meat = _meat_of(food)
-    if not meat:
+    if not (meat and mark.start and norms[mark.start - 1] in _MEATLESS):
         return food
     rest = tuple(part for part in food.shares if part[0] not in {*ANIMALS, "pulse"})
     pulse = 1 - sum(share for _, share in rest)
@@ -130,9 +126,12 @@ def _is_joint(food: Food, norm: str) -> bool:
     return norm in ("roast", "roasts") and food.shares == (("meat", 1.0),)
 
 
-def _is_of_dish(norm: str, food: Food) -> bool:
-    """Whether a food is called by the dish it comes from: "taco meat", "pho broth bones"."""
-    return norm in OF_DISHES or food.shares[0][0] == "bone"
+def _is_of_dish(norms: Sequence[str], after: Mark) -> bool:
+    """Whether a food is called by the dish it comes from, "taco meat", "pho broth bones", or by
+    what it has no meat for: "veggie haggis".
+    """
+    meatless = norms[after.start - 1] in _MEATLESS and _meat_of(after.value) > 0
+    return meatless or norms[after.start] in OF_DISHES or after.value.shares[0][0] == "bone"
 
 
 OF_DISHES = words_in("meat grease fat cheese dripping lard")

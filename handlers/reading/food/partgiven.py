@@ -22,7 +22,7 @@ def whole_before(message: Message) -> range:
     "Sixteen pounds of plums! ... and the stones, a pound of them, went in the shed".
     """
     masses = [a for a in message.amounts if a.quantity == "mass" and not a.negative]
-    if len(masses) < 2 or not message.has(_PARTS) or message.has(_TOGETHER):
+    if len(masses) < 2 or not message.has(PARTS) or message.has(_TOGETHER):
         return _NONE
     whole, part = masses[0], masses[-1]
     if len(masses) != 2 or part.value >= whole.value or part.end - whole.end > _FAR:
@@ -42,10 +42,10 @@ def _named(message: Message, start: int, part: Amount) -> int:
     """Where the part is named, just before its amount or just behind: "the stones, a pound"."""
     norms = message.norms
     for i in range(part.start - 1, max(start, part.start - _NEAR) - 1, -1):
-        if norms[i] in _PARTS:
+        if norms[i] in PARTS:
             return _lead_of(norms, start, i)
     behind = norms[part.end : part.end + 3]
-    of = behind[:1] == ["of"] and any(norm in _PARTS for norm in behind[1:])
+    of = behind[:1] == ["of"] and any(norm in PARTS for norm in behind[1:])
     return part.start - (norms[part.start - 1] in _THE) if of else 0
 
 
@@ -92,7 +92,7 @@ def _sentence_start(message: Message, i: int) -> int:
 
 
 _THE = words_in("the their its his her my our")
-_PARTS = words_in(
+PARTS = words_in(
     "bones bone shells shell husks husk cores core stones stone pits peels peel peelings skins "
     "skin rinds rind heads tails guts carcass carcase carcasses scraps trimmings leaves stalks "
     "stems tops ends crusts crumbs ones remains leftovers leftover pulp pods seeds scales offcuts "

@@ -8,7 +8,7 @@ from handlers.reading.food.items import Item
 from handlers.reading.food.itemweights import item_weights
 from handlers.reading.food.makeups import Makeup, makeup
 from handlers.reading.food.ofwhat import is_drawn, is_level, of_what
-from handlers.reading.food.partgiven import whole_before, without_wholes
+from handlers.reading.food.partgiven import PARTS, whole_before, without_wholes
 from handlers.reading.food.saidof import EATERS, EATING
 from handlers.reading.groups import Group
 from handlers.reading.measures.amounts import Amount
@@ -40,8 +40,8 @@ def scrap_amounts(group: Group) -> list[Amount]:
         out = [a for a in out if not a.size]
     if "each" in norms or "apiece" in norms:
         out = [_of_each(group, a) for a in out]
-    if len(out) > 1:  # "the bones from 2 kg of wings"
-        out = [a for a in out if norms[max(0, a.start - 1)] != "from"] or out
+    if len(out) > 1:
+        out = [a for a in out if not _is_source(norms, a.start)] or out
         out = result_of(norms, without_restated(norms, out))
         out = without_wholes(group.message, out)
     out = _without_parts(group, out)
@@ -59,6 +59,20 @@ def _is_eaten(group: Group, amount: Amount) -> bool:
     """ "The goat ate 2 kilos": what somebody ate, and no bin."""
     norms, ate = group.message.norms, amount.start - 1
     return ate > 0 and norms[ate] in EATING and norms[ate - 1] in EATERS
+
+
+def _is_source(norms: Sequence[str], start: int) -> bool:
+    """ "The bones from 2 kg of wings", "tops of five stone of turnips": what they came off."""
+    while start > 0 and norms[start - 1] in _BEFORE_SOURCE:
+        start -= 1
+    led = norms[max(0, start - 2) : start]
+    if led[-1:] == ["from"]:
+        return True
+    return led[:1] != [] and led[0] in PARTS - _WHAT_IS_LEFT and led[1:] in (["of"], ["off"])
+
+
+_BEFORE_SOURCE = words_in("about around roughly some nearly over almost a the our that")
+_WHAT_IS_LEFT = words_in("leftovers leftover remains scraps rest")
 
 
 def _is_size_of_bin(group: Group, amount: Amount) -> bool:

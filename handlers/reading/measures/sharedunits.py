@@ -206,13 +206,6 @@ def _shared_ahead(
     behind = next((a for a in known if place.i < a.start <= place.i + _AHEAD), None)
     if behind is None:
         return None
-    if (
-        place.after == "of"
-        and behind.quantity == "mass"
-        and place.value < 10
-        and is_decimal(words[place.i])
-    ):
-        return place.amount("mass", 1.0)  # "1.8 of veg peel, 200 g of rind"
     if _is_of_thing(words, place, behind):
         return place.amount("mass", 1.0)
     in_named = place.i - 1 in taken
@@ -238,11 +231,16 @@ def _shared_ahead(
 
 
 def _is_of_thing(words: Sequence[Word], place: Place, behind: Amount) -> bool:
-    """ "Cabbage and leeks 1.1, fish 700 g": kilograms of a food, before the grams of another."""
-    weighed = behind.quantity == "mass" and behind.factor == SMALL and place.value < 10
-    listed = place.after in (",", ";", "and", "&", "n", "+") and is_decimal(words[place.i])
+    """ "1.8 of veg peel, 200 g of rind", "cabbage and leeks 1.1, fish 700 g": kilograms."""
+    if behind.quantity != "mass" or place.value >= _MANY or not is_decimal(words[place.i]):
+        return False
+    listed = place.after in (",", ";", "and", "&", "n", "+") and behind.factor == SMALL
     named = place.before in vocabulary() and words[behind.start - 1].norm in vocabulary()
-    return weighed and listed and named
+    return place.after == "of" or (listed and named)
+
+
+_MANY = 10
+"""Kilograms from which on a bare decimal is none."""
 
 
 def _is_listed(words: Sequence[Word], place: Place, behind: Amount) -> bool:

@@ -25,6 +25,8 @@ def smelling(norms: Sequence[str], mark: Mark) -> bool:
     for k in range(at - 1, max(-1, at - 1 - _SMELL_GAP), -1):
         if norms[k] in SMELL or (norms[k] == "off" and norms[k - 1] in _GIVING):
             return norms[k] != "note" or (k > 0 and norms[k - 1] not in _PLEASE)
+        if norms[k] == "giving" and k and norms[k - 1] in _IS_GIVING and at - k <= _GIVEN:
+            return norms[mark.end : mark.end + 1] != ["to"]  # "it's giving vinegar"
         if norms[k] in (".", "!", "?", ";", "\n") or (norms[k] == "," and at - k > 3):
             if list(norms[k + 1 : k + 4]) in _IT_IS_LIKE:
                 continue  # "the smell of it! It's like a dead rat"
@@ -62,6 +64,8 @@ _DEGREES = words_in(
 _BREAKS = frozenset({",", ".", ";", "!", "-", "(", "\n"})
 
 
+_IS_GIVING = words_in("is are 's its still just really definitely very")
+_GIVEN = 3
 _IT_IS_LIKE = [["it", "is", "like"], ["it", "'s", "like"], ["its", "like", "a"]]
 _PLEASE = words_in("kindly please pls to do must also")
 """Words behind which a note is taken, and none is smelt."""

@@ -102,13 +102,7 @@ def sense_of(
     if verb.form == "third":
         now = verb.plain == "have" and left[-1:] == ["now"]
         return "did" if now or verb.plain in ("go", "come") else "habit"
-    if behind and left[-1:] and left[-1] in _OURSELVES and left[0] in _OVER:
-        return "did"  # "last night I drain the shed"
     return _of_plain(left, words, verb, names)
-
-
-_OURSELVES = words_in("i we")
-_OVER = words_in("yesterday last")
 
 
 def is_guessed(left: Sequence[str], names: frozenset[str]) -> bool:
@@ -269,8 +263,8 @@ def _of_plain(left: Sequence[str], words: set[str], verb: VerbForm, names: froze
         return "order"
     if last in ("you", "u", "ye") or "you" in words:
         return "you" if verb.form == "either" else "order"
-    if verb.form == "either":
-        return "did"
+    if verb.form == "either" or (last in ("i", "we") and _is_over(left)):
+        return "did"  # "last night I drain the shed"
     if last in SUBJECTS or last in names:
         return "habit"
     if all(word in _FRONT or not word[0].isalpha() for word in left):
@@ -278,6 +272,14 @@ def _of_plain(left: Sequence[str], words: set[str], verb: VerbForm, names: froze
     return "habit"
 
 
+def _is_over(left: Sequence[str]) -> bool:
+    """Whether a day that is over is told first of all."""
+    return left[0] == "yesterday" or (left[0] == "last" and left[1] in _LAST)
+
+
+_LAST = words_in(
+    "night evening week weekend monday tuesday wednesday thursday friday saturday sunday"
+)
 _ASKED_TO = words_in("would will ive 'd must should please dont lets might gotta need")
 
 
