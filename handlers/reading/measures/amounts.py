@@ -15,7 +15,7 @@ from handlers.reading.measures.unitwords import (
     unit_starts,
     unit_table,
 )
-from handlers.reading.words.vocabulary import words_in
+from handlers.reading.words.vocabulary import vocabulary, words_in
 from handlers.reading.words.words import Word
 
 
@@ -63,6 +63,9 @@ _HEDGES = (
 )  # fmt: skip
 _HEDGE_STARTS = frozenset(hedge[0] for hedge in _HEDGES)
 _SMALL = 0.001
+_PEEL = words_in("peel peels peelings crusts trimmings cores skins rinds")
+_MOST_KILOS = 50
+"""Kilograms up to which "5k" of a thing is no sum of money."""
 """kg in a gram, litres in a millilitre."""
 _LEAST_SPELLED = 20
 """From here on a number spelled out takes the last unit ("another three hundred")."""
@@ -228,7 +231,8 @@ class Measuring:
             return False
         decimal = "." in words[number.start].norm and number.value < 30
         free = not after[:1].isalpha() or after in ("in", "into", "to", "of")
-        return (decimal and free) or (after == "of" and number.value <= 50)
+        food = after in _PEEL or any(m.tag == "food" for m in vocabulary().find([after]))
+        return (decimal and free) or ((after == "of" or food) and number.value <= _MOST_KILOS)
 
     def _is_about(self, start: int, end: int) -> bool:
         before, after = self.norms[max(0, start - 2) : start], self.norms[end : end + 2]

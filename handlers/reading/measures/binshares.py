@@ -89,15 +89,23 @@ def for_bin(
 def _goes_likewise(
     words: Sequence[Word], place: Place, last: Amount, taken: Collection[int]
 ) -> bool:
-    """ "300 ml off the shed, 150 green", "three kilos for the shed, two for green": the amount
-    before stands with its bin, too, and nothing else is between.
+    """ "300 ml off the shed, 150 green", "2.4 kg shed, 1.8 green": the amount before stands with
+    its bin, too, and nothing else is between.
     """
-    at = _behind_to(words, last.end)
-    if norm_at(words, last.end) not in TO_BIN | {"out"} or at not in taken:
+    straight = last.end in taken and words[place.i].kind == "number"
+    at = last.end if straight else _behind_to(words, last.end)
+    if not straight and (norm_at(words, last.end) not in TO_BIN | {"out"} or at not in taken):
         return False
+    at = _behind_bin(at, taken)
+    while at < place.i - 1 and words[at + 1].kind == "number" and at + 2 in taken:
+        at = _behind_bin(at + 2, taken)  # "500 ml shed, 250 green, 300 hall"
+    return place.is_like(last) and at == place.i - 1
+
+
+def _behind_bin(at: int, taken: Collection[int]) -> int:
     while at in taken:
         at += 1
-    return place.is_like(last) and at == place.i - 1
+    return at
 
 
 def _behind_to(words: Sequence[Word], i: int) -> int:

@@ -260,6 +260,8 @@ _FOOD_ALLOWED = Late(
     r"(?:em|them|qbin|it|her|him|the bins?|bins)\b|"
     r"\b(?:into|in) qbin (?:or (?:no|not|nah|naw|leave it|the bin)|yes or no|yea or nay)\b|"
     r"\b(?:can|could|may|will|would) qbin (?:eat|stomach|digest|have|cope with|handle)\b|"
+    r"\b(?:does|do|will|would|can|could) (?:the )?(?:qbin|bins)(?: one)? (?:take|accept)\b"
+    r"(?!.* (?:more|ages|all|up|\d+))|"
     r"^(?!.*\b(?:who|when|how)\b)(?:.{0,60} )?qbin (?:can|may) (?:eat|stomach|digest)\b|"
     r"\b(?:can|may|could) (?:it|that|this|they|these|those) (?:all )?(?:go|be put) (?:down|"
     r"in|into) "
@@ -386,7 +388,7 @@ OUTRIGHTS = (
             "rot rots break compost decompose ferment pickle get make qualify belong go put ok "
             "okay chill crook alright all kosher safe legal cool sound grand bad wrong sin "
             "crime daft halal haram fine wise mad allowed permitted permissible right good "
-            "welcome poor or yes yea eat stomach digest have cope handle masuk"
+            "welcome poor or yes yea eat stomach digest have cope handle masuk take accept"
         ),
         _FOOD_ALLOWED,
         "food",
