@@ -105,6 +105,11 @@ def test_why_a_bin_was_wrong_seals_none(text: str, told: list[str]) -> None:
         ("half a kilo of crusts, no, 700 g", 0.7, "grain"),
         ("crusts in the shed, 1 kg. Wait no, 1.4", 1.4, "grain"),
         ("1 kg of leeks\nscratch that, it was 1.2", 1.2, "vegetable"),
+        ("put 4 kg of crusts in the shed, my mistake, 3.5 kg", 3.5, "grain"),
+        ("put 4 lb of leeks in the shed. Tell a lie, 3 and a half", 3.5 * 0.45359237, "vegetable"),
+        ("2 kg of crusts to the shed. Hold on. 1.5 kg. I misread the scale", 1.5, "grain"),
+        ("put 3 kg of crusts in the shed, no, leeks", 3, "vegetable"),
+        ("put 3 kg of crusts in the shed, no meat", 3, "grain"),
     ],
 )
 def test_only_the_right_amount_is_a_layer(text: str, kilos: float, kind: str) -> None:

@@ -8,7 +8,7 @@ from handlers.reading.words.vocabulary import words_in
 GROUND = words_in(
     "ground soil earth dirt trench trenches hole pit bed beds patch garden plot allotment "
     "border borders planter planters raised flowerbed orchard lawn field yard backyard rows "
-    "row"
+    "row ridge drill furrow"
 )
 GREEN = words_in(
     "roses rose beans bean tomatoes tomato rhubarb tree trees bush bushes hedge apple lemon "

@@ -14,6 +14,7 @@ from handlers.reading.arrangements.putoff import (
 )
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
+from handlers.reading.words.binwords import BIN_WORDS
 from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
@@ -47,6 +48,12 @@ def _put_off(act: Later, message: Message) -> Later:
     """The same, with the rule that nothing is named where that is so."""
     bare = names_nothing(message)
     return replace(act, rules=(*act.rules, NOTHING_NAMED)) if bare else act
+
+
+def is_not_the_bin(message: Message) -> bool:
+    """ "No, that was the soup, not the bin": what is put right is no record."""
+    norms = message.norms[-3:] if message.norms[-1].isalpha() else message.norms[-4:-1]
+    return norms[:1] == ["not"] and norms[1:2] in (["the"], ["a"]) and norms[-1] in BIN_WORDS
 
 
 def is_named_behind(message: Message) -> bool:

@@ -29,6 +29,10 @@ _SHUT_FOR = Late(
 """What shuts a room, a school or a depot, and no lid."""
 
 
+_LOCKED_UP = Late(
+    r"\b(?:closed|shut) (?:up )?(?:the )?qbin (?:up )?and locked "
+    r"(?:up\b|the (?:\w+ )?(?:store|gates?|doors?|shop|office|classroom|kitchen|room|building)\b)"
+)
 _SHUT_ON = Late(r"^(?:the )?qbin (?:is|'s) (?:closed|shut) (?:on )?(?:every )?qday(?: and qday)*$")
 """ "The hall is closed Monday": on which days it opens."""
 _SHUT_TILL = Late(
@@ -55,7 +59,7 @@ def is_premises_shut(message: Message) -> bool:
     if not message.has(_SHUT) or _says_bin(message):
         return False
     text = plain_text(message, days=True)
-    if _SHUT_FOR.search(text) is not None or _SHUT_ON.search(text) is not None:
+    if any(shut.search(text) is not None for shut in (_SHUT_FOR, _SHUT_ON, _LOCKED_UP)):
         return True
     till = _SHUT_TILL.search(text)
     if till is None:

@@ -44,6 +44,7 @@ from handlers.reading.doubts.guessed import without_guessed
 from handlers.reading.doubts.jests import is_jest
 from handlers.reading.doubts.kept import is_kept
 from handlers.reading.doubts.leaks import is_leak
+from handlers.reading.doubts.leanelse import is_not_the_bin
 from handlers.reading.doubts.memories import is_long_ago, is_of_others, is_on_screen, is_recalled
 from handlers.reading.doubts.mouths import is_eaten
 from handlers.reading.doubts.namesense import (
@@ -82,6 +83,7 @@ from handlers.reading.food.notfood import STUFFS
 from handlers.reading.measures import differences
 from handlers.reading.message import Message
 from handlers.reading.records import RECORD_KINDS
+from handlers.reading.words.binwords import BIN_WORDS
 from handlers.reading.words.cues import WordCues
 
 _WORDS = 150
@@ -137,6 +139,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str], frozenset[st
     (is_thing_there, frozenset({"seal", "drain", "bury"}), premises.CUES),
     (is_house_leaking, frozenset({"layer", "drain", "observe"}), premises.CUES),
     (is_plumbing, frozenset({"drain", "observe"}), premises.CUES),
+    (is_not_the_bin, frozenset({"amend", "retract"}), BIN_WORDS),
     (is_held_in_a_fall, frozenset({"seal"}), HOLDING),
 )
 """What a message may be, with the kinds of record that such a message does not tell, and the words

@@ -36,6 +36,7 @@ def acidity(message: Message) -> list[float]:
         numbers = [
             n for n in numbers if message.has_in(STRIPS | _PAPER, max(0, n.start - 6), n.end + 6)
         ]
+        numbers = [n for n in numbers if _LEAST_ACID <= n.value <= _MOST_ACID]
     free = [n.value for n in numbers if read or n.value % 1]
     return free if len(free) == 1 and _LEAST_ACID <= free[0] <= _MOST_ACID else []
 

@@ -78,7 +78,8 @@ def _single(words: Sequence[Word], i: int) -> Number | None:
     if word.kind != "word":
         return None
     if word.norm == "point":
-        return below_one(words, i)
+        of_time = i > 0 and words[i - 1].norm in ("that", "this", "which", "some", "the")
+        return None if of_time else below_one(words, i)
     if word.norm in NOUGHTS:
         led = is_point(words, i + 1)
         below = below_one(words, i + 1) if led else None

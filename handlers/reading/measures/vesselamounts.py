@@ -66,9 +66,10 @@ def _vessel_sized(norms: Sequence[str], amounts: Sequence[Amount], amount: Amoun
         return ""
     at = amount.start - (norms[amount.start - 1] in _DETERMINED)
     joined = at > 1 and norms[at - 1] in ("'s", "is", "was", "holds", "being", "takes")
-    if joined and not _DETERMINED.isdisjoint(norms[at : amount.start + 1]):
+    of_it = joined and norms[at - 2] in _IT  # "a full bucket, it's the 20 L one"
+    if joined and not of_it and not _DETERMINED.isdisjoint(norms[at : amount.start + 1]):
         return _one_of(norms[at - 2])
-    if joined:  # "4 caddies of peel, a caddy is 5 litres"
+    if joined and not of_it:  # "4 caddies of peel, a caddy is 5 litres"
         said = _one_of(norms[at - 2])
         return next((v for a in amounts if a.vessel and (v := _vessel(norms, a)) == said), "")
     if norms[amount.end : amount.end + 1] and norms[amount.end] in _KINDS and at:
@@ -77,6 +78,7 @@ def _vessel_sized(norms: Sequence[str], amounts: Sequence[Amount], amount: Amoun
     return ""
 
 
+_IT = words_in("it that this which mine ours")
 _HOLDS = [["is"], ["'s"], ["holds"], ["takes"]]
 _KINDS = words_in("one ones kind kinds sort size type")
 
@@ -108,8 +110,10 @@ def filled(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
     out: list[Amount] = []
     for amount in amounts:
         if amount.vessel or amount.size:
-            part, end = part_filled(norms, amount.end)
-            if part:
+            part, end = part_filled(norms, _behind_whence(norms, amount.end))
+            if part and amount.size and out and _vessel(norms, out[-1]) == _vessel(norms, amount):
+                out[-1] = out[-1]._replace(value=out[-1].value * part, vague=True)
+            elif part:
                 value = amount.value * part
                 amount = amount._replace(end=end, value=value, vague=True, vessel=True, size=False)
         if not out or amount.start >= out[-1].end:
@@ -117,15 +121,38 @@ def filled(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
     return out
 
 
+def _behind_whence(norms: Sequence[str], at: int) -> int:
+    """Where the words go on behind "from the shed," or "of rice,"."""
+    if at >= len(norms) or norms[at] not in _WHENCE:
+        return at
+    for k in range(at + 1, min(len(norms), at + _FAR)):
+        if norms[k] == ",":
+            return k
+        if not norms[k].isalpha() or norms[k] in _INTO:
+            break
+    return at
+
+
+_WHENCE, _INTO = words_in("from off out of"), words_in("in into to and")
+_FAR = 6
+"""Words that tell where the liquid came from or what it is, at most."""
+
+
 def part_filled(norms: Sequence[str], at: int) -> tuple[float, int]:
     """The part of a vessel that the words from `at` on say is full, and where they end; else 0."""
+    start = at
     while at < len(norms) and norms[at] in _BEFORE_PART_FULL:
         at += 1
+    if norms[at : at + 2] == ["not", "full"]:
+        at += 2  # "a 2 litre jug but not full, like three quarters"
+        while at < len(norms) and norms[at] in _BEFORE_PART_FULL:
+            at += 1
     for words, part in _PARTS_FULL:
         end = at + len(words)
         if tuple(norms[at:end]) == words:
             behind = next((b for b in _FULL if tuple(norms[end : end + len(b)]) == b), ())
-            return (part, end + len(behind)) if behind else (0.0, 0)
+            told = behind or "not" in norms[start:at]
+            return (part, end + len(behind)) if told else (0.0, 0)
     return 0.0, 0
 
 
@@ -136,6 +163,8 @@ _PARTS_FULL = (
     (("two", "thirds"), 2 / 3), (("2/3",), 2 / 3),
 )  # fmt: skip
 _FULL = (("full",), ("of", "the", "way", "full"), ("of", "the", "way", "up"), ("up",), ("filled",))
-_BEFORE_PART_FULL = words_in("about roughly ~ maybe around perhaps is was only just a an one , (")
+_BEFORE_PART_FULL = words_in(
+    "about roughly ~ maybe around perhaps is was only just a an one , ( but like more it quite"
+)
 CUES_FULL = words_in("full up filled")
 """Words without one of which no vessel is said to be full or part full."""

@@ -105,9 +105,11 @@ _MEANT: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str], Seque
                 *("", "made "),
             ),
             (
-                r"\b(?:does|do|did)n['’]?t half (?=(?:smell|stink|pong|reek|hum|whiff|hiss|fizz)\b)",
+                r"\b(?:does|do|did)n['’]?t half "
+                r"(?=(?:smell|stink|pong|reek|hum|whiff|hiss|fizz)\b)",
                 *("really ", "t half "),
             ),
+            (r"\b(\d+) point (\d+)\b", r"\1.\2", " point "),
             (r"\bsorry,? sorry\b", "sorry", "sorry sorry", "sorry, sorry"),
             (r"\b(?:one|1|a|ek) paav\b(?! (?:kilo|kg|bhaji))", "quarter kilo", " paav"),
             (r"\b([1-9]) not ([1-9]) (hundred|thousand)\b", r"\1 \3 not \2 \3", " not "),

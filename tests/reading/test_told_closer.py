@@ -1,0 +1,162 @@
+"""What a few words more tell of one layer or draining: shares, sizes, what it came off."""
+
+from datetime import date
+
+import pytest
+
+from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, Observe, Seal, Set, Stock
+from tests.reading.context import acts
+
+BINS = ("shed", "green", "hall", "bin 3")
+
+
+def told(text: str) -> list[Act]:
+    return list(acts(text, bins=BINS))
+
+
+@pytest.mark.parametrize(
+    ("text", "makeup"),
+    [
+        ("noodles and duck, 2 kg, shed. Mostly noodles", {"grain": 0.7, "meat": 0.3}),
+        ("put 2 kg of pasta and ham in green, about a third ham", {"grain": 2 / 3, "meat": 1 / 3}),
+        ("3 kg in hall: beans, leeks, bacon ends. Half bacon", {"meat": 0.5}),
+        ("stew for green, 2 litres, bits of pork and all", {"meat": 0.3}),
+        ("leek tops in the shed, 700 g, there's cheese in there too", {"dairy": 0.3}),
+        ("meatless meatballs into green, 300 g", {"pulse": 1.0}),
+        ("veggie black pudding in the shed, 400 g", {"pulse": 1.0}),
+        ("tom put 700 g fish scale and guts in hall", {"fish": 1.0}),
+    ],
+)
+def test_shares_told_behind(text: str, makeup: dict[str, float]) -> None:
+    [layer] = [act for act in told(text) if isinstance(act, Layer)]
+    assert layer.materials is not None
+    assert {kind: layer.materials.get(kind) for kind in makeup} == pytest.approx(makeup)
+
+
+@pytest.mark.parametrize(
+    ("text", "kilos"),
+    [
+        ("the skins off three kilos of swede, green, 400 g", 0.4),
+        ("peel from about 4 kg of beetroot, 600 g, into the hall", 0.6),
+        ("tops of a stone of parsnips in the shed, I'd say 1 kg", 1.0),
+        ("nearly a kilo, 940 g, of crusts into the hall", 0.94),
+        ("two buckets of crusts for the shed, would've been 7 kg", 7.0),
+        ("leeks 1.2, cod 600 g, all green", 1.8),
+        ("4k swede peelings in the hall", 4.0),
+        ("put 2 point 5 kg in the shed", 2.5),
+        ("at that point 3 kg of leeks went in the shed", 3.0),
+    ],
+)
+def test_what_went_in_is_weighed_once(text: str, kilos: float) -> None:
+    [layer] = [act for act in told(text) if isinstance(act, Layer)]
+    assert layer.mass_kg == pytest.approx(kilos)
+
+
+@pytest.mark.parametrize("text", ["would have been 2 kg for the shed, but the dog had it"])
+def test_what_would_have_gone_in_did_not(text: str) -> None:
+    assert not any(isinstance(act, Layer) for act in told(text))
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("drained a 3 litre jug from the shed, half full", 1.5),
+        ("drained a jug off green, the 2 litre jug but not full, like a quarter", 0.5),
+    ],
+)
+def test_how_full_the_jug_was(text: str, litres: float) -> None:
+    [drain] = [act for act in told(text) if isinstance(act, Drain)]
+    assert drain.volume_l == pytest.approx(litres)
+
+
+@pytest.mark.parametrize(
+    ("text", "layers"),
+    [
+        ("1.6 kg shed, 1.2 hall", {"shed": 1.6, "hall": 1.2}),
+        ("700 g green and 450 bin 3, all crusts", {"green": 0.7, "bin 3": 0.45}),
+        ("2 kg shed, 3 green, 1 hall", {"shed": 2.0, "green": 3.0, "hall": 1.0}),
+        ("shed and green both got 400 and 200 g of leeks", {"shed": 0.4, "green": 0.2}),
+        ("2 kg crusts shed, 3 green cushions for the bench", {"shed": 2.0}),
+    ],
+)
+def test_a_bare_number_stands_with_its_bin(text: str, layers: dict[str, float]) -> None:
+    found = {act.bin: act.mass_kg for act in told(text) if isinstance(act, Layer)}
+    assert found == pytest.approx(layers)
+
+
+@pytest.mark.parametrize(
+    ("text", "kind", "on"),
+    [
+        ("yesterday I seal the hall", Seal, date(2026, 6, 16)),
+        ("last night we drain green, two cups", Drain, date(2026, 6, 16)),
+        ("Easter Monday leftovers, lamb bones 1 kg into green this morning", Layer, None),
+        ("sealed green, the day after Boxing Day", Seal, date(2025, 12, 27)),
+        ("green is brim full and sealed. A week from now is the 24th", Seal, None),
+    ],
+)
+def test_the_day_of_the_deed(text: str, kind: type[Act], on: date | None) -> None:
+    [act] = [act for act in told(text) if isinstance(act, kind)]
+    assert getattr(act, "on", None) == (on or date(2026, 6, 17))
+
+
+@pytest.mark.parametrize(
+    ("text", "signs"),
+    [
+        ("it's giving vinegar (green)", ("sour",)),
+        ("hall is giving rotten egg", ("rotten",)),
+        ("the shed doesn't half stink of ammonia", ("ammonia",)),
+    ],
+)
+def test_smells_in_turns_of_phrase(text: str, signs: tuple[str, ...]) -> None:
+    [seen] = [act for act in told(text) if isinstance(act, Observe)]
+    assert seen.signs == signs
+
+
+def test_acidity_beside_warmth() -> None:
+    [seen] = [act for act in told("temp 22 and the strip says 4 point 5, hall") if act]
+    assert isinstance(seen, Observe)
+    assert (seen.celsius, seen.ph, seen.bin) == (22.0, 4.5, "hall")
+
+
+@pytest.mark.parametrize(
+    ("text", "topic", "field", "value"),
+    [
+        ("how big a trench for a full bucket, it's the 15 litre one", "trench", "volume_l", 15.0),
+        ("bot, how much tea in a 9 litre can for the rhubarb", "dilution", "use", "rhubarb"),
+        ("how much liquid to 4 litres of water? It's for the roses", "dilution", "use", "roses"),
+        ("does the hall bin take cheese?", "allowed", "bin", "hall"),
+    ],
+)
+def test_what_is_asked(text: str, topic: str, field: str, value: float | str) -> None:
+    [ask] = [act for act in told(text) if isinstance(act, Ask)]
+    assert (ask.topic, getattr(ask, field)) == (topic, value)
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("bought 8 kg of bran, plain stuff for the ponies", Stock),
+        ("closed the hall and locked the gate, Tom has the keys", Seal),
+        ("bot use imperial, lol jk don't", Set),
+        ("the dog had 300 g of bones, none for the shed", Layer),
+    ],
+)
+def test_said_of_something_else(text: str, kind: type[Act]) -> None:
+    assert not any(isinstance(act, kind) for act in told(text))
+
+
+def test_bones_that_a_dog_has_done_with_go_in() -> None:
+    [layer] = told("400 g of rib bones the dog had finished with, bin 3")
+    assert isinstance(layer, Layer)
+    assert (layer.mass_kg, layer.bin) == (pytest.approx(0.4), "bin 3")
+
+
+def test_a_place_in_a_sentence_of_its_own() -> None:
+    [bury] = told("Buried green. Second ridge from the gate.")
+    assert isinstance(bury, Bury)
+    assert bury.place == "Second ridge from the gate"
+
+
+@pytest.mark.parametrize("text", ["no, that was the jam, not the bin"])
+def test_not_the_bin_puts_nothing_right(text: str) -> None:
+    assert not told(text)
