@@ -160,3 +160,20 @@ def test_a_place_in_a_sentence_of_its_own() -> None:
 @pytest.mark.parametrize("text", ["no, that was the jam, not the bin"])
 def test_not_the_bin_puts_nothing_right(text: str) -> None:
     assert not told(text)
+
+
+@pytest.mark.parametrize(
+    ("text", "makeup"),
+    [
+        ("coffee grounds and tea in green, 300 g", {"coffee": 1.0}),
+        ("eggshells and tea into the shed, 400 g", {"bone": 0.5, "coffee": 0.5}),
+    ],
+)
+def test_tea_among_scraps(text: str, makeup: dict[str, float]) -> None:
+    [layer] = [act for act in told(text) if isinstance(act, Layer)]
+    assert layer.materials == pytest.approx(makeup)
+
+
+def test_tea_that_is_drunk_is_not_drained() -> None:
+    found = told("had a cup of tea, then 2 kg of leeks to the shed")
+    assert [type(act) for act in found] == [Layer]

@@ -139,7 +139,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str], frozenset[st
     (is_thing_there, frozenset({"seal", "drain", "bury"}), premises.CUES),
     (is_house_leaking, frozenset({"layer", "drain", "observe"}), premises.CUES),
     (is_plumbing, frozenset({"drain", "observe"}), premises.CUES),
-    (is_not_the_bin, frozenset({"amend", "retract"}), BIN_WORDS),
+    (is_not_the_bin, frozenset({"amend"}), BIN_WORDS),
     (is_held_in_a_fall, frozenset({"seal"}), HOLDING),
 )
 """What a message may be, with the kinds of record that such a message does not tell, and the words

@@ -45,6 +45,7 @@ _ALONE_BY_KIND: Mapping[Kind, str] = {
     "meat": "gristle innards rinds",
     "garden": "cuttings leaves",
     "mixed": "skins offcuts guts scrapings remains leavings",
+    "coffee": "tea",
 }
 ALONE: Mapping[str, Kind] = {w: kind for kind, ws in _ALONE_BY_KIND.items() for w in ws.split()}
 _SCRAP_NAMES = words_in("scrap scraps food kitchen leftover leftovers waste slops")

@@ -1,6 +1,6 @@
 """What the scraps are: all things named in a stretch that may be scraps, in order."""
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Mapping, Sequence
 
 from handlers.reading.food.foodparts import (
     ALONE,
@@ -16,6 +16,7 @@ from handlers.reading.food.foodparts import (
 from handlers.reading.food.items import Item
 from handlers.reading.food.notfood import as_pod, is_vessel, names_no_food
 from handlers.reading.food.saidof import (
+    JOINING,
     as_described,
     in_parts,
     with_denied_lists,
@@ -48,7 +49,7 @@ def find_items(
     heads = {m.start: m for m in marks if m.tag == "head"}
     out: list[Item] = []
     behind = 0
-    for i in [i for i in range(len(norms)) if i in foods or _stands_alone(norms, i)]:
+    for i in [i for i in range(len(norms)) if i in foods or _stands_alone(norms, i, foods)]:
         if i < behind:
             continue
         mark = foods.get(i)
@@ -84,6 +85,7 @@ def find_items(
 
 
 LEAVES = "leaves"
+_TEA = "tea"
 
 
 def is_loose(item: Item) -> bool:
@@ -91,12 +93,15 @@ def is_loose(item: Item) -> bool:
     return item.food.name == LEAVES
 
 
-def _stands_alone(norms: Sequence[str], i: int) -> bool:
+def _stands_alone(norms: Sequence[str], i: int, foods: Mapping[int, Mark]) -> bool:
     """Whether a part stands there that tells its kind by itself; "leaves", a verb too, only behind
-    an amount ("a gallon of leaves").
+    an amount ("a gallon of leaves"), "tea", a drink, only beside a food ("egg shells and tea").
     """
     if norms[i] not in ALONE:
         return norms[i] in ENDS
+    if norms[i] == _TEA:
+        behind = i > 1 and norms[i - 1] in JOINING and any(m.end == i - 1 for m in foods.values())
+        return behind or (i + 2 in foods and norms[i + 1] in JOINING)
     return norms[i] != LEAVES or norms[max(0, i - 2) : i] == ["#", "of"]
 
 
