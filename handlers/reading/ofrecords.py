@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from handlers.reading.acts import Act, Amend, Layer, Retract
 from handlers.reading.completion.othersshare import CUES as BESIDES
-from handlers.reading.completion.othersshare import others_share
+from handlers.reading.completion.othersshare import SAME, likewise, others_share
 from handlers.reading.corrections.anew import CUES as STRIKING
 from handlers.reading.corrections.anew import behind_striking, bin_and_amount, is_only_one_thing
 from handlers.reading.corrections.byday import CUES as CALLED_BY_DAY
@@ -46,6 +46,7 @@ def of_the_record(message: Message) -> tuple[Act, ...]:
         or _told_anew(message)
         or _told_apart(message)
         or _told_of_another(message)
+        or as_much(message)
     )
 
 
@@ -103,8 +104,18 @@ def _told_of_another(message: Message) -> tuple[Act, ...]:
     if share is None:
         return ()
     end, others = share
-    own = told(read_message(message.text(0, end), message.context))
-    layers = [act for act in own if isinstance(act, Layer)]
-    if len(layers) != 1 or len(own) > 1:
-        return ()
-    return (*own, replace(others, bin=layers[0].bin, on=layers[0].on))
+    own = _one_layer(message, end)
+    return () if own is None else (own, replace(others, bin=own.bin, on=own.on))
+
+
+def as_much(message: Message) -> tuple[Act, ...]:
+    """A layer, and the same that another put in too."""
+    too = likewise(message) if message.has(SAME) else None
+    layer = _one_layer(message, too[0]) if too else None
+    return (layer, replace(layer, member=too[1])) if too and layer else ()
+
+
+def _one_layer(message: Message, end: int) -> Layer | None:
+    """The layer that the words up to one tell, if they tell nothing else."""
+    acts = told(read_message(message.text(0, end), message.context))
+    return acts[0] if len(acts) == 1 and isinstance(acts[0], Layer) else None

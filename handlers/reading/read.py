@@ -38,7 +38,7 @@ from handlers.reading.infull import (
     without_bran,
 )
 from handlers.reading.message import Message, read_message
-from handlers.reading.ofrecords import of_the_record, right_of_struck
+from handlers.reading.ofrecords import as_much, of_the_record, right_of_struck
 from handlers.reading.questions.dayandhole import with_day_of_burial
 from handlers.reading.questions.headed import asked_by_heading
 from handlers.reading.questions.ofthelayer import asks_dose_of_layer
@@ -106,7 +106,7 @@ def _as_a_whole(message: Message) -> tuple[Act, ...]:
         return found
     if context.in_room and (of_record := of_the_record(message) or _job_done(message)):
         return of_record
-    if not context.in_room and (right := right_of_struck(message)):
+    if not context.in_room and (right := right_of_struck(message) or as_much(message)):
         return right
     days = _by_days(message)
     if days and isinstance(days[0], Layer):

@@ -66,6 +66,35 @@ def test_another_puts_in_besides() -> None:
 
 
 @pytest.mark.parametrize(
+    ("text", "who"),
+    [
+        ("ines put 3 kg of crusts in the shed and ruth did the same", ["ines", "ruth"]),
+        ("I put 3 kg of crusts in the shed, ines did too.", [None, "ines"]),
+        ("ruth put 3 kg of crusts in the shed & I did likewise", ["ruth", None]),
+        ("ruth put 3 kg of crusts in the shed and it smells the same", ["ruth"]),
+    ],
+)
+def test_another_puts_in_as_much(text: str, who: list[str | None]) -> None:
+    told = [act for act in acts(text, bins=BINS) if isinstance(act, Layer)]
+    assert [act.member for act in told] == who
+    assert all(act.mass_kg == 3.0 and act.bin == "shed" for act in told)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "can someone tell the bot I put 2 kg of crusts in green?",
+        "could you log 2 kg of crusts in green, my hands are wet",
+        "can you put down 2 kg of crusts for green",
+    ],
+)
+def test_asked_to_write_it_down(text: str) -> None:
+    [layer] = acts(text, bins=BINS)
+    assert isinstance(layer, Layer)
+    assert (layer.mass_kg, layer.bin) == (2.0, "green")
+
+
+@pytest.mark.parametrize(
     "text",
     [
         "300 ml off the shed, 150 people came to the fair",

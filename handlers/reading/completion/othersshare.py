@@ -43,6 +43,32 @@ def others_share(message: Message) -> tuple[int, Layer] | None:
     return None
 
 
+def likewise(message: Message) -> tuple[int, str | None] | None:
+    """ "Ruth put 2 lb in the shed and Tom did the same": where the first one's words end, and who
+    put in as much; None for the sender.
+    """
+    norms = message.norms
+    end = len(norms) - (norms[-1:] == ["."]) - (norms[-1:] == ["!"])
+    for same in _THE_SAME:
+        at = end - len(same) - 2
+        if at < 1 or tuple(norms[at + 2 : end]) != same or norms[at] not in _JOINTS:
+            continue
+        known = next((m.name for m in message.members if m.start == at + 1 == m.end - 1), None)
+        if known is None and norms[at + 1] not in ("i", "me"):
+            return None
+        return at, None if known is None or is_sender(message, known) else known
+    return None
+
+
+_THE_SAME = tuple(
+    tuple(words.split())
+    for words in ("the same", "did the same", "same", "same again", "did too", "did as well",
+                  "did likewise", "likewise", "as much", "as much again")
+)  # fmt: skip
+SAME = words_in("same did likewise much")
+"""Words without one of which nobody put in as much."""
+
+
 def _name(message: Message, at: int) -> str | None:
     """Who stands right before a verb, and is not the sender."""
     known = next((m.name for m in message.members if m.end == at and m.end == m.start + 1), None)

@@ -56,6 +56,11 @@ _BIN_BEFORE = re.compile(
     re.IGNORECASE,
 )
 """ "Bin of the balcony", "bin blue": the vessel before its name, as in other languages."""
+_CAN_YOU = (
+    r"\s*(?:(?:hey|hi|ok|please|pls|sorry),? )*(?:can|could|would|will) "
+    r"(?:you|u|someone|somebody|anyone|anybody|one of you) (?:please |pls |just )*"
+)
+""" "Can someone log 2 kg in the shed?" is told, and not asked."""
 _HEARD = (" been", " ben", " bun")
 _MEANT: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str], Sequence[str]], ...] = (
     (_BEEN, r"\1bin", _HEARD),
@@ -110,6 +115,15 @@ _MEANT: tuple[tuple[re.Pattern[str], str | Callable[[re.Match[str]], str], Seque
                 *("really ", "t half "),
             ),
             (r"\b(\d+) point (\d+)\b", r"\1.\2", " point "),
+            (
+                rf"^{_CAN_YOU}(?:tell|let) the bot (?:know )?(?:that )?([^?]*)\??\s*$",
+                *(r"\1", " the bot "),
+            ),
+            (
+                rf"^{_CAN_YOU}(?:log|record|note(?: down)?|write down|jot down|put down) "
+                r"(?=(?:that|i|we|half|an?) |\d)([^?]*)\??\s*$",
+                *(r"please log \1", " log ", " record ", " note ", " down "),
+            ),
             (r"\bsorry,? sorry\b", "sorry", "sorry sorry", "sorry, sorry"),
             (r"\b(?:one|1|a|ek) paav\b(?! (?:kilo|kg|bhaji))", "quarter kilo", " paav"),
             (r"\b([1-9]) not ([1-9]) (hundred|thousand)\b", r"\1 \3 not \2 \3", " not "),
