@@ -67,8 +67,22 @@ CUES = (
     *("eye", "mouth", "drank", "drink", "drunk", "swallow", "tast", "sip", "lick", "lapped"),
     *("been at", "got at", "got hold", " ate ", " eat", "edible", "breath", "inhal", "lungs"),
     *("touch", "hand", "finger", "thumb", "handled", "played with", "stepped in"),
-    *("chest", "gas", "fume", "explo", "burst", "blew up", "blow up", "shatter", "bleach"),
-    *("chlorine", "my skin", "his skin", "her skin", "hands", " face", " arm", " leg", "cut m"),
+    *("chest", "gas", "fume", "explo", "burst", "blew up", "blow up", "blown up", "bust"),
+    *(
+        "shatter",
+        "bleach",
+        " jar",
+        "bottle",
+        "chlorine",
+        "my skin",
+        "his skin",
+        "her skin",
+        "hands",
+        " face",
+        " arm",
+        " leg",
+        "cut m",
+    ),
     *("cut h", "stab", "slic", "gash", "prick", "myself", "wound", " bit ", "bitten", " bite"),
     *("sick", " ill", "fever", "cough", "headache", "vomit", " rash", "dizzy", "faint", "poorly"),
     *("unwell", "pipe", "cable", "the drain", "sink", "toilet", " loo ", " loo?", "neat"),
@@ -131,7 +145,7 @@ def _told(phrase: Phrase, *, ours: bool) -> Hazard | None:
         if BY_ANIMAL.search(text) and _is_near(phrase, ours=ours):
             return "swallowed by an animal"
         drank = BY_PERSON.search(text)
-        if drank and (drank["what"] not in ("it", "some") or _means_liquid(phrase)):
+        if drank and (drank["of_what"] not in (None, "it", "some") or _means_liquid(phrase)):
             return "swallowed"
     if BREATHED.search(text):
         return "breathed in"
@@ -164,7 +178,13 @@ _EATEN = words_in("ate eaten eats eating")
 
 
 def _is_question(phrase: Phrase) -> bool:
-    return phrase.asked or is_question(phrase.tokens, False, frozenset())
+    if phrase.asked or is_question(phrase.tokens, False, frozenset()):
+        return True
+    return _ASKED_BEHIND.search(phrase.text) is not None
+
+
+_ASKED_BEHIND = Late(r"\b(?:can|may|should) (?:i|he|she|they|we)\b")
+""" "I have asthma, can I do this"."""
 
 
 def _asked_about(phrase: Phrase, *, ours: bool) -> Hazard | Ask | None:

@@ -80,7 +80,9 @@ BY_ANIMAL = Late(
     rf"\b{_ANIMAL} (?:\w+ ){{0,3}}?(?:dug|dig) (?:\w+ ){{0,4}}?(?:and|then) ate\b"
 )
 BY_PERSON = Late(
-    rf"(?:^|\band |\b{_PERSON} (?:\w+ ){{0,2}}?){_DRANK} {_SOME}(?P<what>{_FERMENT}|it|some|"
+    rf"(?:^|\band |\b{_PERSON} (?:\w+ ){{0,2}}?){_DRANK} (?:a (?:bit|little|drop|sip|"
+    rf"mouthful))$|"
+    rf"(?:^|\band |\b{_PERSON} (?:\w+ ){{0,2}}?){_DRANK} {_SOME}(?P<of_what>{_FERMENT}|it|some|"
     rf"{_FROM_BIN}|from the (?:drip )?(?:tray|tap|spigot|jug))\b"
 )
 BY_MISTAKE = Late(r"\b(?:by (?:mistake|accident)|accident(?:al)?ly|mistakenly)\b")
@@ -148,7 +150,12 @@ TOLD_OURS: tuple[tuple[Hazard, Late], ...] = (
         r"dizzy|faint|light ?headed)\b.{0,40}\b(?:bins?|lid|bran|mould|gas|cellar|dust|opening|"
         r"emptying)\b")),
     ("burst", Late(
-        r"\b(?:bottle|jar|jug|flask)\b.{0,25}\b(?:exploded|burst|blew up|shattered|popped)\b")),
+        r"\b(?:bottle|jar|jug|flask)\b.{0,25}\b(?:exploded|burst|bust|blew up|blown up|shattered|"
+        r"popped)\b")),
+    ("gas", Late(
+        rf"\b(?:keep|keeps|kept|keeping|store|stored|storing|save|saved|bottled)\b.{{0,20}}"
+        rf"\b(?:the|our|drained) {_LIQUID}\b.{{0,15}}\bin (?:\w+ ){{0,3}}?"
+        r"(?:jars?|bottles?|flasks?)\b")),
     ("back", Late(
         r"\b(?:hurt|pulled|strained|put out|did|wrenched|ricked) (?:my|his|her) back\b")),
     ("on the skin", Late(

@@ -9,6 +9,7 @@ from handlers.practice.signs import MOULD_OF_COLOUR, Sign
 from handlers.reading.acts import Ask, Observe
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
+from handlers.reading.signs.mouldcolours import COLOURS
 from handlers.reading.words.late import Late
 from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
@@ -31,6 +32,13 @@ _COLOURED = Late(
     rf"(?P<colour>{'|'.join(MOULD_OF_COLOUR)})"
     r"(?: (?:now|too|as well|already|and (?:fuzzy|furry)))*$"
 )
+_RECOLOURED = Late(
+    r"^(?:(?:actually|no|nope|oh|hmm|sorry|wait|well|but|ok|,) )*(?:(?:it|its|it is|it 's|that is|"
+    r"that 's|the mould|the mold) )?(?:(?:is|was|looks?|more|rather|kind|sort|of|a|bit|like|really|"
+    rf"actually|mostly|now|on the|side|almost) )*(?P<colour>{'|'.join(COLOURS)})"
+    r"(?: (?:actually|really|than (?:white|green|black)|i think|now|side|one|stuff|mould|mold|though|sorry|ish|,))*$"
+)
+""" "Actually it's more green": the growth told before is of another colour."""
 _SMELLS_LIKE: Mapping[str, Sign] = {
     "vinegar": "sour", "pickles": "sour", "sauerkraut": "sour", "yoghurt": "sour", "cider": "sour",
     "sewage": "rotten", "vomit": "rotten", "sick": "rotten", "poo": "rotten", "death": "rotten",
@@ -155,6 +163,10 @@ def _in_turns(message: Message) -> Sign | None:
     text = plain_text(message)
     if match := _COLOURED.match(text):
         return MOULD_OF_COLOUR[match["colour"]]
+    last = message.context.last
+    grown = isinstance(last, Observe) and not _GROWTHS.isdisjoint(last.signs)
+    if grown and (match := _RECOLOURED.match(text)):
+        return COLOURS[match["colour"]]
     if _NOTHING.match(text):
         return "no_liquid"
     if match := _LIKE.match(text):
