@@ -11,6 +11,7 @@ from handlers.reading.bins.nameowed import name_settled, named_beside, without_b
 from handlers.reading.bins.vesselnames import named_with_vessel
 from handlers.reading.calendar.zones import US_ZONES, zone_of_home
 from handlers.reading.completion.askedfood import with_asked_food
+from handlers.reading.completion.begun import further_begun, without_size_asked
 from handlers.reading.completion.diary import diary
 from handlers.reading.completion.planned import with_planned
 from handlers.reading.context import Context
@@ -65,7 +66,8 @@ def read_in(message: Message) -> tuple[Act, ...]:
             acts = tuple(right_of_reply(message)) or acts
         acts = acts if rests_on(acts, message) else of_amount_alone(message) or acts
         acts = named_beside(acts or of_name(message), message)
-        acts = without_begun_behind(acts, message)
+        acts = further_begun(without_begun_behind(acts, message), message)
+        acts = without_size_asked(acts, message)
         if not acts and message.context.of_bins:
             seen = seen_alone(message) or measured_alone(message) or asked_of_sign(message)
             acts = (seen,) if seen else ()

@@ -5,7 +5,19 @@ from datetime import date
 import pytest
 
 from handlers.practice.kinds import Kind
-from handlers.reading.acts import Act, Ask, Bury, Drain, Layer, Observe, Seal, Set, Stock
+from handlers.reading.acts import (
+    Act,
+    Amend,
+    Ask,
+    Bury,
+    Drain,
+    Layer,
+    Observe,
+    Open,
+    Seal,
+    Set,
+    Stock,
+)
 from tests.reading.context import acts
 
 BINS = ("shed", "green", "hall", "bin 3")
@@ -179,3 +191,73 @@ def test_tea_among_scraps(text: str, makeup: dict[Kind, float]) -> None:
 def test_tea_that_is_drunk_is_not_drained() -> None:
     found = told("had a cup of tea, then 2 kg of leeks to the shed")
     assert [type(act) for act in found] == [Layer]
+
+
+@pytest.mark.parametrize(
+    ("text", "kilos"),
+    [
+        ("3 kg in the shed minus the bones, so 2.4", 2.4),
+        ("1 kg of leeks in green, not 3 kg", 1.0),
+        ("another 2 kg in the hall, that's 9 kg this month", 2.0),
+        ("the hall got 600 g of leeks and the same of crusts", 1.2),
+        ("weighed the pail full 4.1 kg, empty 600 g, into the hall", 3.5),
+        ("5 lb of crusts in green, tell a lie, 4 lb", 4 * 0.45359237),
+    ],
+)
+def test_figures_that_are_no_more_of_it(text: str, kilos: float) -> None:
+    [layer] = [act for act in told(text) if isinstance(act, Layer)]
+    assert layer.mass_kg == pytest.approx(kilos)
+
+
+@pytest.mark.parametrize(
+    ("text", "makeup"),
+    [
+        ("2 kg of leeks in green, not 1 kg of pork as somebody said", {"vegetable": 1.0}),
+        ("3 kg in the shed of which 0 meat", {"mixed": 1.0}),
+        ("2 kg of scraps in the hall, some of it was bones", {"bone": 0.3, "mixed": 0.7}),
+    ],
+)
+def test_what_is_not_in_it(text: str, makeup: dict[Kind, float]) -> None:
+    [layer] = [act for act in told(text) if isinstance(act, Layer)]
+    assert layer.materials == pytest.approx(makeup)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I'm sealing green when it's two thirds full",
+        "the hall gets buried Friday",
+        "green is sealed shut, can't get the lid off",
+        "sealed green Sunday... I mean I will Sunday",
+        "another 3 kg of bran needed",
+        "hall is 9 kg heavier than last week",
+    ],
+)
+def test_not_done_or_not_there(text: str) -> None:
+    assert not told(text)
+
+
+def test_the_wrong_smell_is_asked_about_but_not_told() -> None:
+    found = told("the shed smells like vinegar, is that wrong?")
+    assert all(getattr(act, "signs", None) != ("rotten",) for act in found)
+    assert {sign for act in found for sign in getattr(act, "signs", None) or ()} == {"sour"}
+
+
+def test_a_growth_of_another_colour() -> None:
+    last = Observe(signs=("white_mould",), bin="shed")
+    [seen] = acts("actually it's more green", bins=("shed",), in_room=True, of_bins=True, last=last)
+    assert isinstance(seen, Observe)
+    assert seen.signs == ("green_mould",)
+
+
+def test_one_more_bin_behind_an_opening() -> None:
+    last = Open(bin="shed", capacity_l=12.0)
+    [opened] = acts("and the cellar bin, 18 L", bins=("shed",), in_room=True, last=last)
+    assert isinstance(opened, Open)
+    assert (opened.bin, opened.capacity_l) == ("cellar", 18.0)
+
+
+def test_a_bare_figure_behind_a_question_is_no_size() -> None:
+    last, asked = Open(bin="shed", capacity_l=12.0), Ask(topic="dilution", liquid_l=0.05)
+    context = {"in_room": True, "last": last, "asked": (asked,), "after_bot": True}
+    assert not any(isinstance(a, Amend) for a in acts("no wait it's 80", bins=("shed",), **context))

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Layer, Open
+from handlers.reading.acts import Act, Amend, Layer, Open
 from handlers.reading.deeds.scraps import layer_from
 from handlers.reading.deeds.toldday import day_of
 from handlers.reading.groups import Group
@@ -43,6 +43,28 @@ _WITH_WEIGHT = Late(
     r"(?: (?:qmass|qheld|of|in|and|so|far|scraps|[,.!)]))*"
 )
 """ "Opened green" alone may be its lid: it is begun where it is said to be "again"."""
+
+
+def further_begun(acts: tuple[Act, ...], message: Message) -> tuple[Act, ...]:
+    """ "And the garage bin, 20 L", behind the opening of another: one more, and no layer."""
+    context = message.context
+    layer = acts[0] if len(acts) == 1 and isinstance(acts[0], Layer) else None
+    if layer is None or not isinstance(context.last, Open) or layer.volume_l is None:
+        return acts
+    if layer.bin is None or layer.bin in context.bins or message.items:
+        return acts
+    if any(clause.verb is not None for clause in message.clauses):
+        return acts
+    return (Open(bin=layer.bin, capacity_l=layer.volume_l, on=layer.on, rules=(_FURTHER,)),)
+
+
+def without_size_asked(acts: tuple[Act, ...], message: Message) -> tuple[Act, ...]:
+    """ "No wait, it's 80", behind a question with a figure: of the question, and no bin's size."""
+    sized = len(acts) == 1 and isinstance(acts[0], Amend) and acts[0].capacity_l is not None
+    return () if sized and message.context.asked and not message.bins else acts
+
+
+_FURTHER = "one more bin, behind one that was opened"
 
 
 def in_opened(acts: Sequence[Act], message: Message) -> list[Act]:

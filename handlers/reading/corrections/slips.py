@@ -107,14 +107,15 @@ def _is_told(message: Message, at: int) -> bool:
 
 
 def _is_amount_of_food(message: Message, at: int) -> bool:
-    """ "1 kg of crusts", "crusts in the shed, 1 kg": an amount, what it is of, its bin and no more
-    stand before.
+    """ "1 kg of crusts", "crusts in the shed, 1 kg", "1 kg in the shed on Monday": an amount, what
+    it is of or its bin, and no more stand before.
     """
     of_what = [item for item in message.items if item.end <= at]
+    known = of_what or any(bin.end <= at for bin in message.bins)
     measured = [a for a in message.measured() if a.end <= at and not a.negative]
     held = indexes(of_what, measured, message.bins, message.days)
     left = [message.norms[i] for i in range(at) if i not in held]
-    return len(measured) == 1 and bool(of_what) and _SMALL.issuperset(left)
+    return len(measured) == 1 and bool(known) and _SMALL.issuperset(left)
 
 
 _SMALL = words_in(

@@ -293,15 +293,19 @@ def is_to_be_mixed(message: Message, *, asked: bool = False) -> bool:
 
 
 def is_without_bran(message: Message) -> bool:
-    """ "Bought 2 kg of rice, no bran": what is measured is none, as all that is said of it is that
-    it is not there.
+    """ "Bought 2 kg of rice, no bran", "another 2 kg of bran needed": all that is said of it is
+    that it is not there.
     """
     told = [i for i in range(len(message.norms)) if message.bran_at(i)]
-    denied = all(message.has_in(DENIED, max(0, i - 2), i) for i in told)
+    denied = all(
+        message.has_in(DENIED, max(0, i - 2), i) or message.has_in(_NEEDED, i + 1, i + 4)
+        for i in told
+    )
     return bool(told) and denied and bool(message.measured())
 
 
-DENIED = words_in("no without forgot")
+_NEEDED = words_in("needed wanted required short missing")
+DENIED = words_in("no without forgot") | _NEEDED
 MIXED_WITH = words_in("molasses treacle culture jaggery")
 _READY = words_in("starter inoculant")
 _ANEW = words_in("more another again next new")

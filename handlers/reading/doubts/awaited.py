@@ -9,7 +9,7 @@ CUES = words_in(
     "tell text shout ping ring message msg whistle holler yell call warn nudge bell buzz nod know "
     "till until unless provided providing assuming long day minute moment second believe but sure "
     "asked asks asking wondered wanted wants almost nearly practically good pretend up forgot "
-    "back home yet once when after before soon if"
+    "back home yet once when after before soon if gets getting being mean cant cannot wont"
 )
 """Words without one of which no deed is taken for undone."""
 _DEED = r"(?:sealed|closed|shut|buried|drained|dug in|lidded|locked|emptied)"
@@ -30,6 +30,12 @@ _AWAITED = Late(
     rf"\b(?:not|isnt|arent|never|hasnt been|havent been)(?: (?:been|properly|quite|even|"
     rf"all))* {_DEED}"
     rf"(?: up| off| down)? yet\b|"
+    rf"\b(?:sealing|closing|shutting|draining|burying|emptying) (?:it|(?:the )?qbin)(?: up| off)? "
+    r"(?:when|once|as soon as|if)\b|"
+    rf"\bqbin (?:gets|is getting|is being|is to be) {_DEED} (?:on )?(?:next )?qday\b|"
+    rf"\b{_DEED} (?:it|(?:the )?qbin)\b[^;]{{0,30}}"
+    r"\bi mean i (?:will|shall|plan|want|am going to)\b|"
+    r"\b(?:sealed|stuck|jammed|wedged) shut\b[^.;]{0,20}\b(?:cant|cannot|wont|couldnt|no way)\b|"
     rf"\b(?:all but|almost|nearly|as good as|practically) {_DEED}(?! the wrong)"
 )
 _GIVEN_UP = Late(
@@ -44,7 +50,7 @@ def is_awaited(message: Message) -> bool:
     """Whether the one deed that the words name has not been done."""
     if not message.has(CUES):
         return False
-    text = plain_text(message)
+    text = plain_text(message, days=True)
     found = _AWAITED.search(text) or _GIVEN_UP.search(text)
     if found is None:
         return False

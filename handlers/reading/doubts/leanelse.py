@@ -121,6 +121,7 @@ _STRUCK_ELSE = Late(
     r"\b(?:scrap|scratch|cancel|forget|delete|ignore|drop|bin|undo) (?:that|this|the|my) "
     r"(?:\w+ )?(?:idea|plan|plans|thought|thoughts|notion|suggestion|theory|invite|invitation|date|"
     r"visit|picnic|errand|search|question)\b|"
+    r"\b(?:scratch|cross|strike|tick) (?:that|this|it)(?: one)? off (?:the|my|your|our) list\b|"
     r"^(?:(?:oh|ok|no|and|,) )*(?:cancel|scrap|scratch|forget|ignore) that ,? (?:[a-z]+ ){0,4}"
     r"(?:found|fixed|got|borrowed|bought) (?:it|him|her|them|one)(?: (?:now|already|thanks))*$"
 )

@@ -108,6 +108,8 @@ def _is_denied(near: Sequence[str]) -> bool:
         return False
     if "not" in near[-4:] and "scrap" in near:
         return True
+    if [norm for norm in near if norm not in ("#", "of")][-1:] == ["not"]:
+        return True  # "not 2 kg of meat"
     if not _WITHOUT.isdisjoint(near[-3:]) or not _AFTER.isdisjoint(near[-2:]) or _is_eaten(near):
         return True
     if near[-2:] == ["behind", "the"] and near[-3:-2] != ["left"]:
@@ -117,7 +119,7 @@ def _is_denied(near: Sequence[str]) -> bool:
 
 
 _WITHOUT = words_in(
-    "no not without minus except excluding skipped skip never zero sans nor isnt wasnt arent "
+    "no not without minus except excluding skipped skip never zero 0 sans nor isnt wasnt arent "
     "ohne sin avoiding saved none minusing"
 )
 _AFTER = words_in(

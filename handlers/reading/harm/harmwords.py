@@ -152,10 +152,6 @@ TOLD_OURS: tuple[tuple[Hazard, Late], ...] = (
     ("burst", Late(
         r"\b(?:bottle|jar|jug|flask)\b.{0,25}\b(?:exploded|burst|bust|blew up|blown up|shattered|"
         r"popped)\b")),
-    ("gas", Late(
-        rf"\b(?:keep|keeps|kept|keeping|store|stored|storing|save|saved|bottled)\b.{{0,20}}"
-        rf"\b(?:the|our|drained) {_LIQUID}\b.{{0,15}}\bin (?:\w+ ){{0,3}}?"
-        r"(?:jars?|bottles?|flasks?)\b")),
     ("back", Late(
         r"\b(?:hurt|pulled|strained|put out|did|wrenched|ricked) (?:my|his|her) back\b")),
     ("on the skin", Late(

@@ -254,6 +254,8 @@ def _end_of_likeness(norms: Sequence[str], i: int) -> int:
     if norms[i] in ("same", "ditto"):
         if not _AHEAD.isdisjoint(norms[i + 1 : i + 3]):
             return 0  # "2 kg in the shed, same again next week"
+        if after == ["of"] and norms[i + 2 : i + 3] and norms[i + 2] not in _SAME_AS_IT:
+            return i + 1  # "800 g of veg and the same of bread"
         stops = not after or after[0] in _STOPS
         said_anew = norms[i + 2 : i + 3] and norms[i + 2][0].isdigit()  # "same, 4 lb"
         goes = stops and norms[i - 1] != "the" and not said_anew
@@ -272,6 +274,7 @@ def _is_named(norm: str) -> bool:
     return norm[0].isalpha() and norm not in _SAME_GOES | _BEHIND_SHARE
 
 
+_SAME_AS_IT = words_in("the it that this them what")
 _BEHIND_SHARE = words_in("and or but then on at today yesterday plus with by again")
 _IS = words_in("was were is are")
 _THAT = (("that",), ("as", "much"), ("of", "that"), ("this",))

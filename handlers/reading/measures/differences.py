@@ -6,7 +6,8 @@ from handlers.reading.measures.amounts import Amount
 from handlers.reading.words.vocabulary import words_in
 
 _LESS = words_in("less minus")
-CUES = _LESS | words_in("more")
+_THAN = words_in("more heavier lighter")
+CUES = _LESS | _THAN
 """Words without one of which no amount is a difference."""
 _ENDS = words_in(
     ". , ; ! ? ) than in into from to for on please pls this that today now again sorry actually "
@@ -25,7 +26,7 @@ def is_difference(norms: Sequence[str], end: int) -> bool:
         reach = range(end + 1, min(end + _FARTHEST, len(norms)))
         end = next((i for i in reach if norms[i] in CUES), end)
     behind = norms[end + 1] if end + 1 < len(norms) else ""
-    if norms[end : end + 1] == ["more"]:
+    if end < len(norms) and norms[end] in _THAN:
         return behind == "than"
     return end < len(norms) and norms[end] in _LESS and (not behind or behind in _ENDS)
 

@@ -127,12 +127,15 @@ def _stated(near: Sequence[str]) -> Said | None:
             continue  # "drop one bowl of rice" is done, and no little of it
         if near[k] in _HARDLY and near[k + 1 : k + 2] and near[k + 1] in _EATEN:
             continue  # "he hardly touched the quiche"
+        if near[k] == "some" and list(near[k + 1 : k + 3]) in _OF_IT:
+            return Said(0.3)
         said = _said_at(near[k], near[k - 1] if k else "")
         if said is not None:
             return said
     return None
 
 
+_OF_IT = (["of", "it"], ["of", "that"], ["of", "them"], ["of", "which"])
 _ONE_OF = (["a"], ["an"])
 
 

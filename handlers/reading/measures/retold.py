@@ -12,15 +12,21 @@ def result_of(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
     """ "2.6 kg minus 400 g = 2.2 kg": what a sum comes to counts alone."""
     for a in reversed(amounts[1:]):
         left = norms[a.start - 1] == "so" and norms[a.end : a.end + 1] in (["only"], ["left"])
+        left = left or (norms[a.start - 1] == "so" and not _LESS.isdisjoint(norms[: a.start]))
         if a.start and (left or norms[a.start - 1] in ("=", "net", "nett", "balance", "makes")):
             return [b for b in amounts if b.start >= a.start]
     return amounts
+
+
+_LESS = words_in("minus less without")
 
 
 def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amount]:
     """ "Nearly 700 g, say 650": what is said again counts once, as it was said last."""
     out: list[Amount] = []
     for amount in amounts:
+        if out and _is_no_more(norms, amount):
+            continue
         last = out[-1] if out else None
         if last is not None and last.quantity == amount.quantity:
             between = norms[last.end : amount.start]
@@ -34,6 +40,18 @@ def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Am
                 out.pop()
         out.append(amount)
     return out
+
+
+def _is_no_more(norms: Sequence[str], amount: Amount) -> bool:
+    """ "1 kg in the yard, not 3 kg", "another 1 kg, that's 4 kg this week": nothing besides."""
+    lead = norms[max(0, amount.start - 3) : amount.start]
+    if lead[-1:] == ["not"] and norms[amount.start - 2] in (",", "-", "(", "."):
+        return True
+    makes = lead[-1:] in (["thats"], ["makes"]) or lead[-2:] in (["that", "'s"], ["that", "is"])
+    return makes and norms[amount.end : amount.end + 2] in _RUNNING_ON
+
+
+_RUNNING_ON = (["this", "week"], ["this", "month"], ["this", "year"], ["so", "far"], ["in", "all"])
 
 
 def _is_repair(between: Sequence[str]) -> bool:

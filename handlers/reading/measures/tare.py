@@ -47,7 +47,7 @@ def _is_weighed_in(norms: Sequence[str], gross: Amount, tare: Amount) -> bool:
     """Whether the one is the weight of the vessel in which the other was weighed."""
     if norms[gross.end : gross.end + 1] == ["before"]:
         return norms[tare.end : tare.end + 1] == ["after"]
-    named = _near(_VESSELS, norms, tare, 4, 3) or _near(_EMPTY, norms, tare, 0, 2)
+    named = _near(_VESSELS, norms, tare, 4, 3) or _near(_EMPTY, norms, tare, 1, 2)
     return named and (_near(_ALONE, norms, tare, 4, 3) or _is_with_vessel(norms, gross))
 
 

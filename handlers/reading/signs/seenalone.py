@@ -36,7 +36,8 @@ _RECOLOURED = Late(
     r"^(?:(?:actually|no|nope|oh|hmm|sorry|wait|well|but|ok|,) )*(?:(?:it|its|it is|it 's|that is|"
     r"that 's|the mould|the mold) )?(?:(?:is|was|looks?|more|rather|kind|sort|of|a|bit|like|really|"
     rf"actually|mostly|now|on the|side|almost) )*(?P<colour>{'|'.join(COLOURS)})"
-    r"(?: (?:actually|really|than (?:white|green|black)|i think|now|side|one|stuff|mould|mold|though|sorry|ish|,))*$"
+    r"(?: (?:actually|really|than (?:white|green|black)|i think|now|side|one|stuff|mould|mold|"
+    r"though|sorry|ish|,))*$"
 )
 """ "Actually it's more green": the growth told before is of another colour."""
 _SMELLS_LIKE: Mapping[str, Sign] = {

@@ -22,6 +22,8 @@ ANY_LIQUID = frozenset({"liquid", "juice", "leachate", "tea", "fluid", "liquor"}
 def smelling(norms: Sequence[str], mark: Mark) -> bool:
     """Whether the words round a mark say that something smells of it."""
     at = mark.start
+    if norms[at] == "wrong" and norms[at - 1] in _ASKED_WRONG:
+        return False  # "it smells like vinegar, is that wrong?"
     for k in range(at - 1, max(-1, at - 1 - _SMELL_GAP), -1):
         if norms[k] in SMELL or (norms[k] == "off" and norms[k - 1] in _GIVING):
             return norms[k] != "note" or (k > 0 and norms[k - 1] not in _PLEASE)
@@ -64,6 +66,7 @@ _DEGREES = words_in(
 _BREAKS = frozenset({",", ".", ";", "!", "-", "(", "\n"})
 
 
+_ASKED_WRONG = words_in("that it this anything something nothing what whats")
 _IS_GIVING = words_in("is are 's its still just really definitely very")
 _GIVEN = 3
 _IT_IS_LIKE = [["it", "is", "like"], ["it", "'s", "like"], ["its", "like", "a"]]
