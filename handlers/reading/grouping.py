@@ -29,7 +29,7 @@ def groups_of(message: Message) -> list[Group]:
         last = out[-1] if out and out[-1].clauses[-1].sentence == clause.sentence else None
         if last is not None and last.verb is not None and one.verb and _stands_for(one, last.verb):
             one.verb = last.verb._replace(start=one.verb.start, end=one.verb.end)
-        if out and _tells_shares(out[-1], one, message):
+        if out and _tells_shares(out[-1], one):
             out[-1].take(clause)
         elif last is None:
             out.append(one)
@@ -88,14 +88,15 @@ def _is_detail(message: Message, clause: Clause, last: Group) -> bool:
     )
 
 
-def _tells_shares(last: Group, one: Group, message: Message) -> bool:
+def _tells_shares(last: Group, one: Group) -> bool:
     """ "Rice and goat, 2 kg, shed. Mostly rice": how much of it was what was named before."""
-    if one.verb is not None or one.bins or one.measured() or not one.items or not last.items:
+    if one.verb is not None or one.bins or one.measured() or not one.items:
+        return False
+    if any(i.share is None or i.vague or i.absent for i in one.items):
         return False
     if last.sense not in ("did", "none") or not (last.measured() or last.bins):
         return False
-    told = all(i.share is not None and not i.vague and not i.absent for i in one.items)
-    return told and all(
+    return all(
         any(x.share is None and is_made_of(x.food, i.food) for x in last.items) for i in one.items
     )
 

@@ -7,6 +7,7 @@ chooses.
 import calendar
 from collections.abc import Collection, Sequence
 from datetime import UTC, date, datetime, timedelta
+from itertools import pairwise
 
 from handlers.reading.calendar.asidedays import day_before, placed
 from handlers.reading.calendar.dates import Day as Day
@@ -55,18 +56,19 @@ def read_days(
             day = reader.weekday(i, i)  # "sealed the shed sat"
         if day is not None:
             out.append(placed(day, words, norms, reader.today))
-    out = [day for k, day in enumerate(out) if not _is_again(norms, out[:k], day, reader.today)]
+    told = pairwise((None, *out))
+    out = [day for last, day in told if day and not _is_again(norms, last, day, reader.today)]
     if len(out) == 2 and (day := _of_last_week(out[0], out[1], norms, reader)):
         return (day,)
     nearer = [day for day in out if reader.norms[day.end - 1] != "weekend"]
     return tuple(nearer or out)  # "at the weekend, Saturday I think"
 
 
-def _is_again(norms: Sequence[str], before: Sequence[Day], day: Day, today: date) -> bool:
+def _is_again(norms: Sequence[str], last: Day | None, day: Day, today: date) -> bool:
     """ "A fortnight from today is the 17th": the day to come once more, by its date."""
-    if not before or before[-1].past <= today:
+    if last is None or last.past <= today:
         return False
-    return norms[before[-1].end : day.start] in (["is"], ["'s"], ["will", "be"], ["would", "be"])
+    return norms[last.end : day.start] in (["is"], ["'s"], ["will", "be"], ["would", "be"])
 
 
 def _of_last_week(week: Day, day: Day, norms: Sequence[str], reader: "_Reader") -> Day | None:

@@ -1,5 +1,6 @@
 """A day put right in the same breath, and a day of something else that is the deed's too."""
 
+from bisect import bisect_left
 from collections.abc import Sequence
 from datetime import date
 from itertools import pairwise
@@ -184,16 +185,23 @@ _EVENTS = words_in(
 )
 
 
+@once
+def _today(message: Message) -> list[Day]:
+    return [d for d in message.days if d.past == d.future == message.today]
+
+
 def _is_feast_before(message: Message, day: Day, clause: Clause) -> bool:
     """ "Burns Night at the flat: haggis into the shed this morning": what the scraps are from,
     where the deed was today.
     """
-    if message.norms[day.start] not in first_words() or message.norms[day.start - 1] == "on":
+    led = message.norms[max(0, day.start - 1) : day.start]
+    if message.norms[day.start] not in first_words() or led == ["on"]:
         return False
-    now = [d for d in message.days if d.start >= day.end and d.past == d.future == message.today]
-    if not now or now[0].aside:
+    today = _today(message)
+    at = bisect_left(today, day.end, key=lambda d: d.start)
+    if at == len(today) or today[at].aside:
         return False
-    if now[0].start < clause.end:
+    if today[at].start < clause.end:
         return sum(clause.start <= a.start < clause.end for a in message.measured()) < 2
     return clause.verb is None and _tells_no_layer(message, clause)
 

@@ -44,6 +44,7 @@ _EXCUSED = Late(
     r"checked|[,.!;:-])(?: |$))+"
 )
 """ "..., I read it wrong", "my thumbs": how the slip came about."""
+_LONGEST_EXCUSE = 12
 _IT = words_in("that it she he this")
 _IS = words_in("is 's was")
 _SINCE = words_in("since so because as for and the well")
@@ -263,7 +264,9 @@ def _in_its_unit(message: Message, right: _Thing, wrong: _Thing) -> str:
 def _is_all(message: Message, end: int) -> bool:
     """Whether nothing but courtesies and how it came about is said from there on."""
     rest = message.norms[end:]
-    return all(norm in _TRAILS for norm in rest) or bool(_EXCUSED.fullmatch(" ".join(rest)))
+    if all(norm in _TRAILS for norm in rest):
+        return True
+    return len(rest) <= _LONGEST_EXCUSE and bool(_EXCUSED.fullmatch(" ".join(rest)))
 
 
 def _joined(*parts: str) -> str:

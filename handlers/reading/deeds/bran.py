@@ -298,14 +298,14 @@ def is_without_bran(message: Message) -> bool:
     """
     told = [i for i in range(len(message.norms)) if message.bran_at(i)]
     denied = all(
-        message.has_in(DENIED, max(0, i - 2), i) or message.has_in(_NEEDED, i + 1, i + 4)
-        for i in told
+        message.has_in(_NO, max(0, i - 2), i) or message.has_in(_NEEDED, i + 1, i + 4) for i in told
     )
     return bool(told) and denied and bool(message.measured())
 
 
+_NO = words_in("no without forgot")
 _NEEDED = words_in("needed wanted required short missing")
-DENIED = words_in("no without forgot") | _NEEDED
+DENIED = _NO | _NEEDED
 MIXED_WITH = words_in("molasses treacle culture jaggery")
 _READY = words_in("starter inoculant")
 _ANEW = words_in("more another again next new")

@@ -86,6 +86,8 @@ def find_items(
 
 LEAVES = "leaves"
 _TEA = "tea"
+_LONGEST = 4
+"""Words in the name of a food, at most."""
 
 
 def is_loose(item: Item) -> bool:
@@ -100,7 +102,8 @@ def _stands_alone(norms: Sequence[str], i: int, foods: Mapping[int, Mark]) -> bo
     if norms[i] not in ALONE:
         return norms[i] in ENDS
     if norms[i] == _TEA:
-        behind = i > 1 and norms[i - 1] in JOINING and any(m.end == i - 1 for m in foods.values())
+        before = [foods[k] for k in range(max(0, i - 1 - _LONGEST), i - 1) if k in foods]
+        behind = i > 1 and norms[i - 1] in JOINING and any(m.end == i - 1 for m in before)
         return behind or (i + 2 in foods and norms[i + 1] in JOINING)
     return norms[i] != LEAVES or norms[max(0, i - 2) : i] == ["#", "of"]
 

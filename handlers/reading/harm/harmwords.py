@@ -80,8 +80,8 @@ BY_ANIMAL = Late(
     rf"\b{_ANIMAL} (?:\w+ ){{0,3}}?(?:dug|dig) (?:\w+ ){{0,4}}?(?:and|then) ate\b"
 )
 BY_PERSON = Late(
-    rf"(?:^|\band |\b{_PERSON} (?:\w+ ){{0,2}}?){_DRANK} (?:a (?:bit|little|drop|sip|"
-    rf"mouthful))$|"
+    rf"(?:^|\band |\b{_PERSON} (?:\w+ ){{0,2}}?){_DRANK} a (?:bit|little|drop|sip|"
+    rf"mouthful)$|"
     rf"(?:^|\band |\b{_PERSON} (?:\w+ ){{0,2}}?){_DRANK} {_SOME}(?P<of_what>{_FERMENT}|it|some|"
     rf"{_FROM_BIN}|from the (?:drip )?(?:tray|tap|spigot|jug))\b"
 )

@@ -62,10 +62,10 @@ _HEDGES = (
     ("and", "a", "bit"), ("and", "something"), ("or", "so"), ("ish",), ("odd",), ("plus",), ("+",),
 )  # fmt: skip
 _HEDGE_STARTS = frozenset(hedge[0] for hedge in _HEDGES)
-_SMALL = 0.001
 _PEEL = words_in("peel peels peelings crusts trimmings cores skins rinds")
 _MOST_KILOS = 50
 """Kilograms up to which "5k" of a thing is no sum of money."""
+_SMALL = 0.001
 """kg in a gram, litres in a millilitre."""
 _LEAST_SPELLED = 20
 """From here on a number spelled out takes the last unit ("another three hundred")."""

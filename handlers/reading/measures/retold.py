@@ -12,13 +12,16 @@ def result_of(norms: Sequence[str], amounts: list[Amount]) -> list[Amount]:
     """ "2.6 kg minus 400 g = 2.2 kg": what a sum comes to counts alone."""
     for a in reversed(amounts[1:]):
         left = norms[a.start - 1] == "so" and norms[a.end : a.end + 1] in (["only"], ["left"])
-        left = left or (norms[a.start - 1] == "so" and not _LESS.isdisjoint(norms[: a.start]))
+        before = norms[max(0, a.start - _NEAR) : a.start]
+        left = left or (before[-1:] == ["so"] and not _LESS.isdisjoint(before))
         if a.start and (left or norms[a.start - 1] in ("=", "net", "nett", "balance", "makes")):
             return [b for b in amounts if b.start >= a.start]
     return amounts
 
 
 _LESS = words_in("minus less without")
+_NEAR = 12
+"""Words between what was taken off and what is left, at most."""
 
 
 def without_restated(norms: Sequence[str], amounts: Sequence[Amount]) -> list[Amount]:
