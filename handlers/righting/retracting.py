@@ -12,6 +12,7 @@ from handlers.practice.figure import listed
 from handlers.practice.kinds import Shares
 from handlers.reading.acts import Amend, Retract
 from handlers.reading.corrections.amending import UNDONE
+from handlers.reading.corrections.bydeed import NOT_THE_LAST
 from handlers.reading.corrections.onlywrong import ONLY_WRONG, WRONG_BIN
 from handlers.recording.describing import describe
 from handlers.righting.corrections import (
@@ -47,6 +48,8 @@ async def retract(act: Retract, turn: Turn, carry_on: Handler) -> Answer:
     """
     if act.of:
         turn = replace(turn, refers_to=act.of)
+    if NOT_THE_LAST in act.rules and turn.refers_to is None:
+        return Answer(say=NOTHING_THERE)
     if act == Retract() and (measured := await _soil_measured(turn)):
         return measured
     return await _struck_by_words(act, turn, carry_on)

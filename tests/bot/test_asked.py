@@ -35,6 +35,20 @@ async def test_who_told_the_record_answers_for_it(
     assert [entry.facts.mass_kg for entry in standing] == kilos
 
 
+@pytest.mark.parametrize("said", ["scratch the first one", "undo the earlier entry please"])
+async def test_the_last_is_not_struck_for_another(room: TalkingRoom, said: str) -> None:
+    await room.says("1 kg in green", who="rut")
+    [asked] = await room.says(said, who="rut")
+    assert asked.body == "Which record do you mean? Reply to the message it is about."
+    standing = [entry.facts.mass_kg for entry in await room.standing() if entry.act == "layer"]
+    assert standing == [2.0, 1.0]
+
+
+async def test_what_is_off_a_list_is_no_record(room: TalkingRoom) -> None:
+    await room.says("scratch that one off the list", who="rut")
+    assert "layer" in [entry.act for entry in await room.standing()]
+
+
 async def test_an_order_by_name_is_never_passed_over(room: TalkingRoom) -> None:
     [answer] = await room.says("pailkeeper take 1 kg off the green")
     assert "nothing is written down" in answer.body

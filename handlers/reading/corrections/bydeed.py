@@ -59,6 +59,13 @@ _STRIKE = Late(
     rf"(?:(?P<what>{'|'.join(_BY_WORD)})|qbin)(?P<entry>(?: (?:value|reading|record|entry|one|"
     r"figure|measurement))*)(?: (?:again|out|(?:of|in|on|from|for)(?: the)? qbin|sorry|please|,))*"
 )
+_NOT_LAST = Late(
+    r"(?:(?:no|oh|ok|sorry|oops|actually|wait|bot|please|pls|can you|could you|and|,) )*"
+    r"(?:scratch|strike|delete|undo|erase|scrap|remove|cancel)(?: out)? (?:the|my|that) "
+    r"(?:(?:very )?first|earlier|older|other|second|third)(?: (?:one|entry|record|layer|of those))+"
+    r"(?: (?:please|pls|sorry|bot|[,.!]))*"
+)
+NOT_THE_LAST = "one of several, by its place among them"
 _WRITTEN = frozenset({"ph", "celsius", "one"})
 """What nobody can take out of a bin."""
 
@@ -67,6 +74,8 @@ def struck_by_kind(message: Message) -> Retract | None:
     """The striking out of the last record of such a thing, if nothing else is said."""
     if word_count(message) > SHORT or message.measured() or "?" in message.said:
         return None
+    if _NOT_LAST.fullmatch(plain_text(message)) is not None:
+        return Retract(rules=(NOT_THE_LAST,))
     match = _STRIKE.fullmatch(plain_text(message))
     if match is None:
         return None
