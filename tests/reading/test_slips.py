@@ -109,6 +109,8 @@ def test_why_a_bin_was_wrong_seals_none(text: str, told: list[str]) -> None:
         ("put 4 lb of leeks in the shed. Tell a lie, 3 and a half", 3.5 * 0.45359237, "vegetable"),
         ("2 kg of crusts to the shed. Hold on. 1.5 kg. I misread the scale", 1.5, "grain"),
         ("put 3 kg of crusts in the shed, no, leeks", 3, "vegetable"),
+        ("4 lb of crusts in the shed, I mean ounces", 0.25 * 0.45359237, "grain"),
+        ("700 kg of leeks into the shed. Sorry, grams", 0.7, "vegetable"),
         ("put 3 kg of crusts in the shed, no meat", 3, "grain"),
     ],
 )

@@ -9,6 +9,7 @@ from handlers.reading.calendar.days import Day
 from handlers.reading.food.items import Item
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.measures.numbers import read_number
+from handlers.reading.measures.unitwords import unit_table
 from handlers.reading.message import Message
 from handlers.reading.words.binwords import BinRef
 from handlers.reading.words.late import Late
@@ -90,6 +91,7 @@ def _meant(message: Message, at: int, start: int) -> str | None:
         _another_deed(message, at, start)
         or _another_thing(message, at, start)
         or _another_number(message, at, start)
+        or _another_unit(message, at, start)
         or _another_report(message, at, start)
     )
 
@@ -200,6 +202,21 @@ def _another_number(message: Message, at: int, start: int) -> str | None:
     if _was_told(message, wrong, at):
         return f"no, {said}"
     return _joined(message.text(0, wrong.start), said, message.text(wrong.end, at))
+
+
+def _another_unit(message: Message, at: int, start: int) -> str | None:
+    """ "2 lb in the shed, I mean ounces": a unit alone is of the one amount before."""
+    if start >= len(message.norms) or not _is_all(message, start + 1):
+        return None
+    unit = unit_table(message.context.units).get(message.norms[start])
+    measured = [a for a in message.measured() if a.end <= at]
+    if unit is None or unit.vessel or len(measured) != 1 or unit.quantity != measured[0].quantity:
+        return None
+    number = read_number(message.words, measured[0].start)
+    if number is None or number.end >= measured[0].end:
+        return None
+    said = _joined(message.text(0, number.end), message.text(start, start + 1))
+    return _joined(said, message.text(measured[0].end, at))
 
 
 def _was_told(message: Message, wrong: Amount, at: int) -> bool:
