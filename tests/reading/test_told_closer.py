@@ -230,6 +230,7 @@ def test_what_is_not_in_it(text: str, makeup: dict[Kind, float]) -> None:
         "green is sealed shut, can't get the lid off",
         "sealed green Sunday... I mean I will Sunday",
         "another 3 kg of bran needed",
+        "so that makes 6 kg in the hall this week",
         "hall is 9 kg heavier than last week",
     ],
 )

@@ -92,6 +92,7 @@ def test_food_beside_it_is_a_layer_all_the_same(text: str) -> None:
         "threw 2 kg of old magazines out",
         "chucked 3 kg of plastic away at last",
         "has put one paint bucket (4 litres) of mixed scraps in the shed bin",
+        "was the match today?",
     ],
 )
 def test_other_things_elsewhere_are_left_alone(text: str) -> None:

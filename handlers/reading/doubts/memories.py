@@ -198,6 +198,23 @@ def is_recalled(message: Message) -> bool:
     return all(amount.start < first.end for amount in message.measured())
 
 
+SUMS = words_in("makes brings thats 's is")
+_UP_TO = r"(?:(?:this )?(?:week|month|year)|today|so far|now|in all|altogether|total)"
+_SUM = Late(
+    r"^(?:(?:so|and|ok|well|right|,) )*"
+    rf"(?:(?:that|this|it)(?: now)? (?:makes|brings)(?= .*\b{_UP_TO}\b)|"
+    r"(?:that|it)(?: now)? (?:is|'s)(?= .*\b(?:this (?:week|month|year)|in all|altogether)\b))"
+    r"(?: (?:it|us|about|to|now|over|nearly|around|up|at))* \d"
+)
+
+
+def is_sum_told(message: Message) -> bool:
+    """ "That makes 3 kg in the yard this week": a sum of what was told before, and no layer."""
+    if message.items or len(message.measured()) != 1:
+        return False
+    return _SUM.match(plain_text(message)) is not None
+
+
 _YEAR_AGO = Late(
     r"^(?:(?:well|so|and|ha|haha|remember|,) )*(?:last (?:year|spring|summer|autumn|winter)|"
     r"the (?:year|summer|winter) before(?: last)?|"

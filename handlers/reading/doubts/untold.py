@@ -45,7 +45,13 @@ from handlers.reading.doubts.jests import is_jest
 from handlers.reading.doubts.kept import is_kept
 from handlers.reading.doubts.leaks import is_leak
 from handlers.reading.doubts.leanelse import is_not_the_bin
-from handlers.reading.doubts.memories import is_long_ago, is_of_others, is_on_screen, is_recalled
+from handlers.reading.doubts.memories import (
+    is_long_ago,
+    is_of_others,
+    is_on_screen,
+    is_recalled,
+    is_sum_told,
+)
 from handlers.reading.doubts.mouths import is_eaten
 from handlers.reading.doubts.namesense import (
     is_of_council,
@@ -96,6 +102,7 @@ _TAKEN_BACK: tuple[tuple[Callable[[Message], bool], frozenset[str], frozenset[st
     (is_recalled, RECORD_KINDS, memories.CUES),
     (is_on_screen, RECORD_KINDS, memories.CUES),
     (is_of_others, RECORD_KINDS, memories.CUES),
+    (is_sum_told, _LAYER, memories.SUMS),
     (is_example, RECORD_KINDS, examples.CUES),
     (is_for_sale, frozenset({"stock"}), examples.CUES),
     (is_to_be_mixed, frozenset({"stock"}), MIXED_WITH),

@@ -93,7 +93,8 @@ _AMONG = Late(
 """What was among the scraps that went in."""
 _HOW = Late(r"^(?:and |so )?(?:how|what|when|where|who|why|which)\b(?! about)")
 _NO_THING = Late(
-    r"\b(?:not|should|is|are|you|i|we|it|any ?one|any ?body|some ?one|some ?body|who|he|she|they|"
+    r"\b(?:not|should|is|are|was|were|did|does|had|there|you|i|we|it|"
+    r"any ?one|any ?body|some ?one|some ?body|who|he|she|they|"
     r"factory|heaps?|piles?)\b|^in\b|^(?:is that |smells? )?(?:sour|rotten|off|bad|fresh) or "
     r"(?:sour|rotten|off|bad|fresh)$"
 )
