@@ -91,6 +91,9 @@ async def set_up_room(scene: Scene) -> None:
             "name": "The pails of our street",
             "room_alias_name": ALIAS,
             "invite": [somebody.user for somebody in others],
+            "power_level_content_override": {  # the bot is to pin its calendar
+                "events": {"m.room.pinned_events": 0}
+            },
             "initial_state": [
                 {
                     "type": "m.room.encryption",

@@ -366,5 +366,6 @@ class Talk:
                 found = await outbox.answer_to(db, room, event)
                 asked = found[1] if found else None
             return asked.why if asked else None
-        latest = await (outbox.latest_digest if what == OF_DIGEST else outbox.latest)(db, room)
+        last = outbox.latest_digest if what == OF_DIGEST else outbox.latest_to_people
+        latest = await last(db, room)
         return latest[0].why if latest else None

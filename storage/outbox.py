@@ -272,30 +272,41 @@ async def said_as(db: Database, room: int, event: str) -> Message | None:
 
 async def latest(db: Database, room: int) -> tuple[Message, datetime] | None:
     """The last thing said in a room (reactions are not said), and when."""
-
-    async def ask() -> tuple[Message, datetime] | None:
-        row = await db.row(
-            "SELECT * FROM outbox WHERE room = ? AND kind != 'reaction' AND kind != 'calendar' "
-            "ORDER BY id DESC LIMIT 1",
-            (room,),
-        )
-        return (_message(row), from_ms(row["made_at"])) if row else None
-
-    return await db.known(room, _SAID, "latest", ask)
+    return await _last_of(db, room, "latest", _LATEST)
 
 
 async def latest_digest(db: Database, room: int) -> tuple[Message, datetime] | None:
     """The last reminder of what is due that was said in a room, and when."""
+    return await _last_of(db, room, "latest digest", _LATEST_DIGEST)
 
+
+async def latest_to_people(db: Database, room: int) -> tuple[Message, datetime] | None:
+    """The last thing said in a room that is no notice of the bot's own doings, and when."""
+    return await _last_of(db, room, "latest to people", _LATEST_TO_PEOPLE)
+
+
+_LATEST = (
+    "SELECT * FROM outbox WHERE room = ? AND kind != 'reaction' AND kind != 'calendar' "
+    "ORDER BY id DESC LIMIT 1"
+)
+_LATEST_DIGEST = (
+    "SELECT * FROM outbox WHERE room = ? AND kind != 'reaction' AND kind = 'digest' "
+    "ORDER BY id DESC LIMIT 1"
+)
+_LATEST_TO_PEOPLE = (
+    "SELECT * FROM outbox WHERE room = ? AND kind != 'reaction' AND kind != 'calendar' "
+    "AND (kind != 'notice' OR to_event IS NOT NULL) ORDER BY id DESC LIMIT 1"
+)
+
+
+async def _last_of(
+    db: Database, room: int, name: str, query: str
+) -> tuple[Message, datetime] | None:
     async def ask() -> tuple[Message, datetime] | None:
-        row = await db.row(
-            "SELECT * FROM outbox WHERE room = ? AND kind != 'reaction' AND kind = 'digest' "
-            "ORDER BY id DESC LIMIT 1",
-            (room,),
-        )
+        row = await db.row(query, (room,))
         return (_message(row), from_ms(row["made_at"])) if row else None
 
-    return await db.known(room, _SAID, "latest digest", ask)
+    return await db.known(room, _SAID, name, ask)
 
 
 def _message(row: sqlite3.Row) -> Message:

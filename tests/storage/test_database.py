@@ -156,6 +156,20 @@ async def test_an_answer_is_sent_once_and_an_edit_knows_what_it_edits(book: Book
         await outbox.sent(db, row.id, f"${change}", BEGIN)
 
 
+async def test_what_the_bot_says_of_itself_is_said_to_nobody(book: Book) -> None:
+    """A "why?" behind it is of the answer before."""
+    db, room = book.db, book.room.id
+    answer = Message(tx_id="re-$1", kind="reply", body="2 spoons", to_event="$1", why="2 kg")
+    notice = Message(tx_id="pins", kind="notice", body="I may not pin messages here.")
+    async with db.transaction():
+        await outbox.put(db, room, answer, BEGIN)
+        await outbox.put(db, room, notice, BEGIN)
+    last, to_people = await outbox.latest(db, room), await outbox.latest_to_people(db, room)
+    assert last
+    assert to_people
+    assert (last[0].body, to_people[0].why) == (notice.body, "2 kg")
+
+
 async def test_what_is_changed_before_it_is_sent_is_said_once(book: Book) -> None:
     db, room = book.db, book.room.id
     said = []
