@@ -20,7 +20,7 @@ class FeastDays(Dates):
         for length in range(min(_LONGEST_FEAST, len(self.norms) - i), 0, -1):
             end = self.after_part(i + length)
             name = " ".join(self.norms[i : i + length])
-            if self.dates(i, end) and (days := self.beside(i, name)):
+            if (days := self.beside(i, name)) and self.dates(i, end):
                 return Day(i - 2, end, *days)
             days = feast_days(name, self.today, american=self.month_first)
             if days and self.norms[end : end + 1] == ["eve"]:

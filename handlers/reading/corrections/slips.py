@@ -196,8 +196,8 @@ def _another_number(message: Message, at: int, start: int) -> str | None:
     if start in indexes(message.days) or not _is_all(message, number.end):
         return None
     [wrong] = measured
-    unit = read_number(message.words, wrong.start)
-    behind = wrong.start + 1 if unit is None else unit.end
+    figure = read_number(message.words, wrong.start)
+    behind = wrong.start + 1 if figure is None else figure.end
     said = _joined(message.text(start, number.end), message.text(behind, wrong.end))
     if _was_told(message, wrong, at):
         return f"no, {said}"

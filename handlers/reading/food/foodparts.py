@@ -104,7 +104,7 @@ def grown_food(
     return Item(mark.start, end, food, scrap, generic=generic)
 
 
-_MEATLESS = words_in("veggie vegie vegan vegetarian meatless meat-free plant-based")
+_MEATLESS = words_in("veggie vegie vegan vegetarian meatless")
 
 
 def _as_called(norms: Sequence[str], mark: Mark) -> Food:

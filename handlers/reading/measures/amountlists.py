@@ -142,10 +142,11 @@ _LESS = (["minus"], ["less"], [",", "minus"], [",", "less"])
 
 def _is_exact(norms: Sequence[str], last: Amount, amount: Amount) -> bool:
     """ "About half a litre, 450 ml to be exact", "nearly a litre, 900 ml"."""
-    guessed = norms[last.start - 1 : last.start] and norms[last.start - 1] in _NEARLY
-    guessed = guessed and norms[last.end : amount.start] in ([","], ["("], ["-"], ["—"], [":"])
-    near = abs(last.value - amount.value) <= _NEAR * last.value
-    return (guessed and near) or norms[amount.end : amount.end + 2] == ["to", "be"]
+    if norms[amount.end : amount.end + 2] == ["to", "be"]:
+        return True
+    guessed = last.start > 0 and norms[last.start - 1] in _NEARLY
+    beside = norms[last.end : amount.start] in ([","], ["("], ["-"], ["—"], [":"])
+    return guessed and beside and abs(last.value - amount.value) <= _NEAR * last.value
 
 
 _NEARLY = words_in("nearly almost about roughly around approx approximately under over")

@@ -55,8 +55,10 @@ def share_of(
         return Said(0.1, vague=True)
     if list(norms[end : end + 1]) == ["small"] and near == ["with"] and _ends(norms, end + 1):
         return Said(0.1, vague=True)  # "with meat small"
-    for_some = 3 if tuple(norms[end : end + 3]) in _IN_IT_TOO else 2
-    if tuple(norms[end : end + for_some]) in _IN_IT_TOO and _ends(norms, end + for_some):
+    if any(
+        tuple(norms[end : end + length]) in _IN_IT_TOO and _ends(norms, end + length)
+        for length in (2, 3)
+    ):
         return Said(0.3, vague=True)
     return _percent_behind(norms, end, foods, behind) if percents else None
 

@@ -66,10 +66,10 @@ def _vessel_sized(norms: Sequence[str], amounts: Sequence[Amount], amount: Amoun
         return ""
     at = amount.start - (norms[amount.start - 1] in _DETERMINED)
     joined = at > 1 and norms[at - 1] in ("'s", "is", "was", "holds", "being", "takes")
-    of_it = joined and norms[at - 2] in _IT  # "a full bucket, it's the 20 L one"
-    if joined and not of_it and not _DETERMINED.isdisjoint(norms[at : amount.start + 1]):
+    joined = joined and norms[at - 2] not in _IT  # "a full bucket, it's the 20 L one"
+    if joined and not _DETERMINED.isdisjoint(norms[at : amount.start + 1]):
         return _one_of(norms[at - 2])
-    if joined and not of_it:  # "4 caddies of peel, a caddy is 5 litres"
+    if joined:  # "4 caddies of peel, a caddy is 5 litres"
         said = _one_of(norms[at - 2])
         return next((v for a in amounts if a.vessel and (v := _vessel(norms, a)) == said), "")
     if norms[amount.end : amount.end + 1] and norms[amount.end] in _KINDS and at:
@@ -140,20 +140,22 @@ _FAR = 6
 
 def part_filled(norms: Sequence[str], at: int) -> tuple[float, int]:
     """The part of a vessel that the words from `at` on say is full, and where they end; else 0."""
-    start = at
-    while at < len(norms) and norms[at] in _BEFORE_PART_FULL:
-        at += 1
-    if norms[at : at + 2] == ["not", "full"]:
-        at += 2  # "a 2 litre jug but not full, like three quarters"
-        while at < len(norms) and norms[at] in _BEFORE_PART_FULL:
-            at += 1
+    at = _behind_light(norms, at)
+    not_full = norms[at : at + 2] == ["not", "full"]  # "but not full, like three quarters"
+    if not_full:
+        at = _behind_light(norms, at + 2)
     for words, part in _PARTS_FULL:
         end = at + len(words)
         if tuple(norms[at:end]) == words:
             behind = next((b for b in _FULL if tuple(norms[end : end + len(b)]) == b), ())
-            told = behind or "not" in norms[start:at]
-            return (part, end + len(behind)) if told else (0.0, 0)
+            return (part, end + len(behind)) if behind or not_full else (0.0, 0)
     return 0.0, 0
+
+
+def _behind_light(norms: Sequence[str], at: int) -> int:
+    while at < len(norms) and norms[at] in _BEFORE_PART_FULL:
+        at += 1
+    return at
 
 
 _PARTS_FULL = (
