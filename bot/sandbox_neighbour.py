@@ -17,7 +17,7 @@ from bot.homeserver import Homeserver, User
 from bot.settings import Home
 
 Raw = Mapping[str, Any]
-PATIENCE_SECONDS = 20.0
+PATIENCE_SECONDS = 60.0
 
 
 class Neighbour:

@@ -52,7 +52,7 @@ class Browser:
                 return result
 
     async def _heard(self) -> dict[str, Any]:
-        async with asyncio.timeout(30):
+        async with asyncio.timeout(60):
             said: dict[str, Any] = await self._socket.receive_json()
         if said.get("method") == "Log.entryAdded":
             self.complaints.append(said["params"]["entry"]["text"])

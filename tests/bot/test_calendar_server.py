@@ -63,7 +63,7 @@ async def radicale(tmp_path: Path) -> AsyncIterator[str]:
     )
     url = f"http://127.0.0.1:{port}/"
     try:
-        async with asyncio.timeout(30):
+        async with asyncio.timeout(60):
             while not await asyncio.to_thread(is_up, url):  # noqa: ASYNC110 - it rings no bell
                 await asyncio.sleep(0.1)
         yield url

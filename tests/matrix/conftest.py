@@ -69,7 +69,7 @@ class Bot:
         if self.task is not None:
             self._stop.set()
             task, self.task = self.task, None
-            async with asyncio.timeout(20):
+            async with asyncio.timeout(60):
                 await task
 
     def said(self, words: str = "") -> Callable[[Raw], bool]:
@@ -101,13 +101,13 @@ class Bot:
 
     async def comes_to(self, question: str) -> None:
         """Wait until the book answers a question with any row."""
-        async with asyncio.timeout(20):
+        async with asyncio.timeout(60):
             while not self._has(question):  # noqa: ASYNC110 - a file on disk rings no bell
                 await asyncio.sleep(0.05)
 
     async def comes_to_hold(self, question: str, rows: list[tuple[Any, ...]]) -> None:
         """Wait until the book answers a question with just these rows."""
-        async with asyncio.timeout(20):
+        async with asyncio.timeout(60):
             while self.rows(question) != rows:  # noqa: ASYNC110 - a file on disk rings no bell
                 await asyncio.sleep(0.05)
 

@@ -18,7 +18,7 @@ from bot.homeserver import Homeserver, User
 LIBRARY = "matrix-js-sdk@37.5.0"
 PROGRAM = Path(__file__).with_name("other_client.mjs")
 INSTALL_SECONDS = 300
-PATIENCE_SECONDS = 20.0
+PATIENCE_SECONDS = 60.0
 
 Raw = Mapping[str, Any]
 

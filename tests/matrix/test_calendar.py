@@ -70,7 +70,7 @@ async def test_the_calendar_hangs_at_the_top_and_is_edited_in_place(
     notice = await ines.hears(room, is_notice(bot))
     assert "drain the shed bin" in notice["content"]["body"]
     assert notice["content"]["msgtype"] == "m.notice"
-    async with asyncio.timeout(20):
+    async with asyncio.timeout(60):
         while pinned(street, ines, room) != [notice["event_id"]]:  # noqa: ASYNC110 - no bell
             await asyncio.sleep(0.1)
     await ines.say(room, "Added 1 kg of scraps to the yard bin")

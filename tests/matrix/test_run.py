@@ -37,7 +37,7 @@ async def started(street: Street, bot: Bot, *more: str) -> Process:
     """The bot as a process of its own, once it listens."""
     process = await street.process(*more, bot=bot)
     assert process.stdout is not None
-    async with asyncio.timeout(20):
+    async with asyncio.timeout(60):
         line = await process.stdout.readline()
     assert line.decode() == "Listening. Stop with Ctrl-C.\n"
     return process

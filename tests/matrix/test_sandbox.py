@@ -82,7 +82,7 @@ async def test_it_can_be_joined_stays_and_leaves_nothing_behind(
         assert server.call("POST", path, {}, answer["access_token"])[0] == 200
     await shown_until(process, "The room stays open")
     process.send_signal(signal.SIGINT)
-    async with asyncio.timeout(30):
+    async with asyncio.timeout(60):
         _, err = await process.communicate()
     assert (process.returncode, err) == (0, b"")
     with pytest.raises(OSError, match="refused"):
