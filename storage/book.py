@@ -26,6 +26,7 @@ SELECT
 LATELY = 100
 """Of so many entries of a bin it is said whose they are."""
 
+_ASIDE = "(SELECT value FROM json_each(?))"
 _ACT = "act = (SELECT ?)"
 """Asked so, SQLite has no plan of its own for each act, which it would make anew every time."""
 
@@ -136,12 +137,12 @@ class Book(Roster):
 
         async def ask() -> Entry | None:
             return await self._line(
-                f"WHERE bin IS NULL AND {_ACT} AND room = ? AND struck_at IS NULL "
-                "ORDER BY id DESC LIMIT 1",
-                (act, self.room.id),
+                f"WHERE bin IS NULL AND {_ACT} AND room = ? AND id NOT IN {_ASIDE} "
+                "AND struck_at IS NULL ORDER BY id DESC LIMIT 1",
+                (act, self.room.id, json.dumps(list(self.aside))),
             )
 
-        return await self.known(f"member entry:{act}", "latest batch", ask)
+        return await self.known(f"member entry:{act}", ("latest batch", self.aside), ask)
 
     async def about(self, bin: Bin) -> About:
         """What is known of a bin itself: the last that was said of each thing."""

@@ -74,8 +74,27 @@ async def counted(act: Stock, turn: Turn) -> Answer:
             say=f"That is more than the {mass(known_kg, turn.units)} of starter I know of, so "
             "nothing is written down. Tell me what is there: “we have 1 kg of bran left”."
         )
-    counted_kg = replace(entry, facts=Facts(mass_kg=kg))
+    counted_kg = replace(entry, facts=Facts(mass_kg=kg, words=act.change))
     return Answer(entries=[counted_kg], say=f"So {mass(kg, turn.units)} of starter is on hand.")
+
+
+async def moved_anew(corrected: Stock, target: Entry, turn: Turn) -> Stock:
+    """ "No, more like 200 g", behind what came or went: it is of that, unless it is far more.
+
+    `turn` knows the book without the target.
+    """
+    left = await on_hand(turn.book) if target.facts.words else None
+    if left is None:
+        return corrected
+    moved_kg = kg_of(target.facts) - left[1]
+    told_kg = kg_of(Facts(mass_kg=corrected.mass_kg, volume_l=corrected.volume_l))
+    if told_kg > _FAR_MORE * abs(moved_kg):
+        return corrected  # "no, 3 kg left", behind half a kilo that was spilled
+    return replace(corrected, change="more" if moved_kg > 0 else "less")
+
+
+_FAR_MORE = 4
+"""Times what came or went: an amount told anew that is more than this is of all that is left."""
 
 
 async def _ripe(turn: Turn) -> list[Due]:

@@ -28,6 +28,7 @@ from handlers.reading.acts import (
 from handlers.reading.corrections.amending import BARE_AMOUNT
 from handlers.reading.corrections.numberright import FARTHEST
 from handlers.recording.describing import describe
+from handlers.recording.starter import moved_anew
 from handlers.righting.whichrecord import alone_of_day, is_of_all, named_by, of_sender, said
 from handlers.sharing.onoffer import taken_on
 from storage.book import Book
@@ -112,6 +113,8 @@ async def _put_right(
     if unchanged or (act.rest and rest is None):
         return Answer(say=NOTHING_THERE)
     there = replace(turn, book=turn.book.without([target]), event=target.event, refers_to=None)
+    if isinstance(corrected, Stock):
+        corrected = await moved_anew(corrected, target, there)
     answer = await carry_on(corrected, there)
     if not answer.entries:
         return answer

@@ -88,3 +88,54 @@ async def test_what_is_taken_off_other_things(room: TalkingRoom, said: str) -> N
     await room.says(said, who="bram")
     await room.says("yes", who="bram")
     assert await drained(room) == []
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
+        "how much came out of the yard so far?",
+        "how much liquid did we get from the yard bin?",
+        "how much has the yard bin given us in all?",
+        "how much juice has come out of the yard?",
+        "how much did we drain off the yard this week?",
+    ],
+)
+async def test_what_came_out_of_a_bin_is_its_liquid(room: TalkingRoom, asked: str) -> None:
+    await room.says("drained the yard bin, 300 ml", who="bram")
+    await room.says("drained the yard bin again, 150 ml", who="ines")
+    assert "450 mL" in words(await room.says(asked, who="ines"))
+
+
+async def test_what_went_in_is_no_liquid(room: TalkingRoom) -> None:
+    await room.says("drained the yard bin, 300 ml", who="bram")
+    told = words(await room.says("how much went into the yard so far?", who="ines"))
+    assert "2 kg" in told
+    assert "300 mL" not in told
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I keep the juice in a jam jar with the lid on",
+        "I store the liquid in a sealed bottle",
+        "I keep it in an old milk bottle, lid screwed tight",
+        "can I keep the juice in a jam jar with the lid on?",
+    ],
+)
+async def test_whoever_shuts_it_in_a_bottle_is_warned(room: TalkingRoom, said: str) -> None:
+    await room.says("drained the yard bin, 300 ml", who="bram")
+    assert "gas builds up" in words(await room.says(said, who="bram"))
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "I keep it in the fridge",
+        "I made 3 jars of jam, lids on tight",
+        "we keep the apple juice in a sealed bottle in the cellar",
+        "is the lid on tight?",
+    ],
+)
+async def test_other_jars_are_none_of_it(room: TalkingRoom, said: str) -> None:
+    await room.says("drained the yard bin, 300 ml", who="bram")
+    assert "gas builds up" not in words(await room.says(said, who="bram"))

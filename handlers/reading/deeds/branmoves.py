@@ -17,7 +17,7 @@ _LEAD = r"^(?:(?:i|we|qmember|just|also|and|ok|oops|sorry|accidentally|have|had|
 _BRAN = r"(?:of )?(?:(?:the|our|my|dry|fresh|new|ready|finished|bokashi) )*qbran\b"
 _SAY = r"(?:(?:about|around|roughly|maybe|perhaps|some|like|say|only|just|a|nearly|almost) )*"
 _SACK = r"(?:bag|sack|tub|box|packet|bucket)s?"
-_MUCH = rf"(?:(?:about|around|roughly|some|a) )*qmuch (?:{_SACK} )?{_BRAN}"
+_MUCH = rf"(?:(?:about|around|roughly|some|a|another) )*qmuch (?:{_SACK} )?{_BRAN}"
 _BAGGED = rf"(?:(?:an?|one|the|another|new|fresh|big|small) )+{_SACK} {_BRAN}(?: [,:;-])* qmuch\b"
 _CAME = Late(
     _LEAD + r"(?:(?:bought|purchased|received|picked up|ordered in|collected|fetched)(?: in)? "
@@ -29,6 +29,7 @@ _CAME = Late(
     r"(?:arrived|came|been delivered)(?: qday| today)?(?: [,:;-])* qmuch\b"
 )
 _SOMEBODY = r"(?!(?:it|them|this|that|each|both|all|everything|him|her|top) )\w+(?: next door)?"
+_EATERS = r"(?:mice|mouse|rats?|hens|chickens|dogs?|birds|pigeons|goats?|squirrels?|ants|weevils)"
 _WENT = Late(
     _LEAD + r"(?:gave|lent|spilled|spilt|lost|wasted|donated|sold|binned|threw)(?: away| out)? "
     rf"{_MUCH}|{_LEAD}(?:gave|lent|sold) (?:(?:the|my|our|her|his) )?{_SOMEBODY} {_MUCH}|"
@@ -37,10 +38,21 @@ _WENT = Late(
     rf"(?:another |some )?{_MUCH}(?! (?:for|off|and) )|"
     rf"{_LEAD}(?:spilled|spilt|dropped|lost|wasted) (?:\w+ ){{0,4}}qbran(?: ,| -| \()* {_SAY}qmuch"
     rf"(?: (?:gone|lost|wasted|or so|i think|i guess|sorry|oops|,|\)))*$|"
-    rf"{_LEAD}(?:dropped|knocked over|tipped over) {_MUCH} (?:all )?(?:on|over|onto|by accident)"
-    rf"(?: the (?:floor|ground|carpet|stairs|path|grass|lawn|worktop|counter|table)| by accident)?"
-    rf"(?: (?:sorry|oops|,))*$"
+    rf"{_LEAD}(?:dropped|knocked over|tipped over) {_MUCH} qfloor|"
+    rf"{_LEAD}(?:the |some )?{_EATERS} (?:(?:have|has|had|'ve|all|just) )*(?:ate|eaten|had|got|got "
+    rf"at|nicked|stole|stolen|scoffed) {_MUCH}|"
+    rf"{_LEAD}(?:the )?{_EATERS} .{{0,20}}qbran .{{0,12}}(?:lost|gone|ate) {_SAY}qmuch(?: gone)?$|"
+    rf"{_LEAD}(?:(?:about|around|roughly|some|a|nearly) )*{_MUCH} (?:(?:has|is|'s|was|had|just|all)"
+    r" )*(?:(?:went|gone|ended up|landed|fell) qfloor|spilled|spilt|lost|wasted|ruined|"
+    r"spoiled|spoilt|thrown|binned|(?:got|gone|went|been) (?:wet|damp|mouldy|moldy|off|bad|green|"
+    r"black|in the (?:bin|rubbish|trash))|to be (?:thrown|binned|chucked)|down the drain)\b"
 )
+_FLOOR = Late(
+    r"\b(?:all )?(?:on|over|onto|across|by accident on|to) (?:to )?(?:the |my |our )?(?:kitchen |"
+    r"garage |shop )?(?:floor|ground|carpet|stairs|path|grass|lawn|worktop|counter|table)\b|"
+    r"\bby accident\b"
+)
+"""Where nobody puts starter on purpose: it is lost there."""
 _COUNTED = Late(
     rf"^(?:(?:i|we|just|so|ok|,|now|well|there|is|'s|that|have|'ve|and|only|still|got|it|then) )*"
     rf"(?:(?:counted|weighed|checked|measured)(?: (?:it|that|again|up|the rest|[,:-]))* )?"
@@ -70,7 +82,8 @@ _CUES = words_in(
     "bought purchased received picked ordered collected fetched another extra further gave lent "
     "spilled spilt lost wasted donated sold binned threw took taken grabbed borrowed scooped "
     "helped brought carried passed handed arrived came delivered dried dry bagged jarred packed "
-    "made yielded turned dropped knocked tipped"
+    "made yielded turned dropped knocked tipped mice mouse rat rats hens chickens dog birds "
+    "pigeons goat squirrels ants weevils floor ground wet damp mouldy moldy ruined spoiled thrown"
 )
 _LEANING = _CUES | _FOUND
 _BATCH = BRAN | {"batch"}
@@ -106,7 +119,10 @@ def _tells_one_thing(message: Message) -> bool:
     """Whether it is one sentence of what was done, and of no bin."""
     if len(message.sentences) > 1 or is_asking(message):
         return False
-    undone = any(c.sense in _UNDONE for c in message.clauses)
+    undone = any(
+        c.sense in _UNDONE and message.norms[c.start : c.start + 2] != ["had", "to"]
+        for c in message.clauses
+    )
     return not undone and not any(ref.known or ref.plain for ref in message.bins)
 
 
@@ -130,7 +146,7 @@ def _of_talk(message: Message, amount: Amount) -> Stock | None:
     text = bran_text(message, amount)
     if message.has(_FOUND) and _COUNTED.match(text):
         return _stock(amount, None, _RULE)
-    text = text.replace("qmuch", "qmuch qbran", 1)
+    text = _OF_IT.sub("qmuch qbran", text)
     came = _CAME.match(text)
     found = came or _WENT.match(text)
     whole = found is not None and _BESIDES.issuperset(text[found.end() :].split())
@@ -152,7 +168,8 @@ def _is_talk_of_bran(message: Message) -> bool:
 
 _LONGEST = 20
 """Words that may lean on a talk of starter."""
-_BESIDES = words_in(", too today yesterday again sorry oops just now . ! in town")
+_OF_IT = Late(r"\bqmuch\b(?: of (?:it|that|the stuff|the stock))?")
+_BESIDES = words_in("qfloor , too today yesterday again sorry oops just now . ! in town")
 """Words that may stand behind what came or went."""
 _UNDONE = frozenset({"will", "if", "not", "said", "ask"})
 
@@ -166,4 +183,4 @@ def bran_text(message: Message, amount: Amount | None = None) -> str:
             norms[i] = "qbran"
     if amount is not None:
         norms[amount.start : amount.end] = ["qmuch"]
-    return with_people(message, " ".join(norms)).strip(" ,.!")
+    return _FLOOR.sub("qfloor", with_people(message, " ".join(norms)).strip(" ,.!"))

@@ -49,7 +49,7 @@ _FIRST = (
     | _REFUSING
     | _FURTHER
     | words_in("for how three i in what's what’s whats now can could would")
-    | words_in("counted weighed checked bought got spilled spilt dropped")
+    | words_in("we i've we've counted weighed checked bought got spilled spilt dropped")
 )
 _RULE = ("the question asked last, changed by a few words",)
 
@@ -270,7 +270,8 @@ _NEEDED = (
 )
 _WATER = Late(rf"^(?:(?:and|so|ok|but|,) )*(?:how much|what about) water{_NEEDED}$")
 _MADE_WITH = Late(
-    rf"^(?:(?:and|so|ok|but|,) )*(?:how much )?(?:the )?(?:water|molasses|culture){_NEEDED}$"
+    rf"^(?:(?:and|so|ok|but|,) )*(?:how much )?(?:the )?(?:water|molasses|jaggery|sugar|culture|em)"
+    rf"{_NEEDED}$"
 )
 _MADE = Late(
     r"^(?:(?:and|so|ok|but|,) )*how (?:do|can|should|would) (?:we|i|you) make (?:it|some|more|some "
@@ -278,7 +279,10 @@ _MADE = Late(
 )
 _MADE_OF = Late(
     r"^(?:(?:and|so|ok|but|,) )*(?:what (?:do|would) (?:we|i) need|how much (?:do|would) (?:we|i) "
-    r"need|and|what about|how about) (?:for|with) .{1,20}$|^(?:and )?for .{1,12}(?: (?:of )?bran)?$"
+    r"need|and|what about|how about) (?:for|with) .{1,20}$|"
+    r"^(?:and )?for .{1,12}(?: (?:of )?bran)?$|"
+    r"^(?:(?:ok|so|well|and|but|,) )*(?:i|we)(?: (?:'ve|have|only|just|got))+ .{1,20} bran"
+    r"(?: (?:here|to hand|at home|in the shop|for it))?$"
 )
 
 

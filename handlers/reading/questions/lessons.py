@@ -25,6 +25,7 @@ CUES = (
     *("leaking", "leaks", "dripping", "drips"),
     *("does ", "blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "reek"),
     *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
+    *("bottle", " jar", " jug", "flask"),
     *("must ", "ph is", "could i", "could we", "non-veg"),
     *("degrees", "°", "too hot", "too warm", "too cold", "warm enough", "no garden", "no yard"),
     *("ants all", "ants on", "ants around", "ants round", "ants near", "ants under", "ants by"),
@@ -97,11 +98,12 @@ def _of_drawn(phrase: Phrase) -> Lesson | None:
     """What is asked of "it" where the talk is on a draining: "what do I do with it?"."""
     context = phrase.message.context
     drawn = isinstance(context.last, Drain) or isinstance(context.just_told, Drain)
-    if not drawn or not _is_question(phrase):
+    text = _DRAWN.sub("the liquid", phrase.text) if drawn else phrase.text
+    if text == phrase.text:
         return None
-    text = _DRAWN.sub("the liquid", phrase.text)
-    lesson = _lesson(replace(phrase, text=text)) if text != phrase.text else None
-    return lesson if lesson in _OF_LIQUID else None
+    lesson = _lesson(replace(phrase, text=text))
+    fits = lesson in _OF_LIQUID and (lesson == "keeping liquid" or _is_question(phrase))
+    return lesson if fits else None
 
 
 _DRAWN = Late(r"\b(?:all of (?:it|that)|the lot|it|that|this)\b")
@@ -135,7 +137,7 @@ _TOLD_OF: frozenset[Lesson] = frozenset(
     {
         *("bran forgotten", "draining forgotten", "dug up", "weight", "no garden", "blocked tap"),
         *("spilled", "buried and smelling", "bad smell", "colour of the liquid", "old bran"),
-        *("ants outside", "lid open", "leaving", "weighing"),
+        *("ants outside", "lid open", "leaving", "weighing", "keeping liquid"),
     }
 )
 _OF_ONE_BIN: frozenset[Lesson] = frozenset(

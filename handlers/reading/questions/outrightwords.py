@@ -38,6 +38,8 @@ _BATCH = Late(
     r"(?:molasses|treacle|jaggery|gur)\b|"
     r"\b(?:litres?|cups?|much|less|more) (?:of )?(?:water|molasses|treacle)\b.{0,30}\bbran\b|"
     r"\b(?:kilos?|kg|lb|pounds?) of bran (?:how much|how many litres of) (?:water|molasses)\b|"
+    r"\bhow (?:much|many \w+)(?: of)?(?: the)? (?:em|culture)\b.{0,30}\bfor\b.{0,25}\bbran\b|"
+    r"\bbran\b.{0,15}\bhow (?:much|many \w+)(?: of)?(?: the)? (?:em|culture)\b|"
     rf"\bold {_BRAN} in to make new\b|\bfor (?:making|mixing) (?:the |new )?{_BRAN}\b"
     r"|\b(?:how (?:do|does|did|would|should|must|to|can|i go)|whats? (?:\'s |is )?the (?:go|"
     r"craic|deal|story|trick|secret|"

@@ -140,8 +140,10 @@ def _layers(phrase: Phrase) -> Ask | None:
         return Ask(topic="bin", bin=bin)
     if of_ours and _HOW_MUCH_ROOM.match(phrase.text):
         return Ask(topic="full", what="room", bin=bin)
-    if of_ours and _HOW_MUCH_DRAWN.match(phrase.text):
-        return Ask(topic="totals", what=DRAWN, bin=bin)
+    drawn = _HOW_MUCH_DRAWN.match(phrase.text) if of_ours or bin else None
+    if drawn and (drawn["liquid"] or drawn["of"]):
+        first, last = period_of(phrase)
+        return Ask(topic="totals", what=DRAWN, bin=bin, first=first, last=last)
     if of_ours and _IN_CHARGE.match(phrase.text):
         return Ask(topic="custody")
     to_bot = phrase.to_bot or phrase.message.context.after_bot
@@ -194,10 +196,13 @@ _HOW_MUCH_ROOM = Late(
     r"grams?|g) (?:\w+ )?(?:still |all )*(?:fit|go in)|is there (?:still )?(?:any )?(?:room|space))"
     r"(?: (?:in|in it|in there|still|for more|left|(?:in )?(?:the )?qbin))*$"
 )
+_OUT_OF = r"(?:from|out of|off)(?: of)? "
 _HOW_MUCH_DRAWN = Late(
-    r"^(?:and |so )?how much (?:liquid|juice|leachate|run ?off)(?: (?:did|have|has) (?:we|it|i|"
-    r"qbin|the bin))? (?:get|got|gotten|give|given|drain|drained|take out|taken out|come out|"
-    r"came out|altogether|in all|so far)(?: (?:out|so far|altogether|in all|from it|of it))*$"
+    r"^(?:and |so )?how much(?P<liquid> (?:liquid|juice|leachate|run ?off|tea))?"
+    r"(?: (?:did|have|has|'s))?(?: (?:we|it|i|(?:the )?qbin|the bin))? (?:get|got|gotten|had|"
+    r"give|given|make|made|drain|drained|draw|drawn|take|taken|come|came|run|altogether|in all|"
+    rf"so far)(?: (?:us|out|off|so far|altogether|in all|yet|{_OUT_OF}(?:it|that)|"
+    rf"(?P<of>{_OUT_OF}(?:the )?qbin)|qday|(?:in|since|during|this|last) (?:the )?\w+))*$"
 )
 _IN_CHARGE = Late(
     r"^(?:and |so )?who(?: is|'s| 's)? (?:in charge of|responsible for|looking after|minding) "

@@ -148,12 +148,18 @@ def summed(act: Ask, q: Question) -> Ask:
 
 def _what(phrase: Phrase) -> str | None:
     """The liquid, where it is not the scraps that are asked about."""
-    return DRAWN if _LIQUID & set(phrase.tokens) else None
+    drawn = _LIQUID & set(phrase.tokens) or _GIVEN.search(phrase.text)
+    return DRAWN if drawn else None
 
 
 DRAWN = "liquid"
 """In `Ask.what`: what was drained in all."""
-_LIQUID = words_in("liquid leachate drained draining drainings drawn runoff juice tea")
+_LIQUID = words_in("liquid leachate drain drained draining drainings drawn runoff juice tea")
+_GIVEN = Late(
+    r"\b(?:come|came|run|ran|got|get|gotten|had|taken?|took|drew) (?:out|off|from)\b"
+    r"(?: of)?(?: the)? (?:qbin|it)\b|\b(?:qbin|it) (?:has |'s )?(?:ever )?(?:given?|gave)\b"
+)
+"""What came out of a bin that has a tap, or what it gave: never its scraps."""
 
 
 def _is_own(phrase: Phrase) -> bool:

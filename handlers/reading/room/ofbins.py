@@ -16,7 +16,8 @@ _BROKEN = words_in(
 _PUT = words_in("went gone topped added put dropped fed chucked buried")
 _COLD = words_in("frozen froze frost cold warm hot degrees gets longer")
 _CLOSED = words_in("close closed closing shut shutting")
-_CUES = SIGNS | _HARM | _BROKEN | _PUT | _COLD | _CLOSED
+_DRAWN = words_in("liquid juice leachate jar jars bottle bottles jug flask")
+_CUES = SIGNS | _HARM | _BROKEN | _PUT | _COLD | _CLOSED | _DRAWN
 _ASKING = words_in(
     "what whats which who whos why how where when is are was can could may will do does did should "
     "any and must"
