@@ -37,6 +37,13 @@ def told(text: str) -> list[Act]:
         ("leek tops in the shed, 700 g, there's cheese in there too", {"dairy": 0.3}),
         ("meatless meatballs into green, 300 g", {"pulse": 1.0}),
         ("veggie black pudding in the shed, 400 g", {"pulse": 1.0}),
+        ("plant-based nuggets in green, 400 g", {"pulse": 1.0}),
+        ("meat-free meatballs, 300 g, shed", {"pulse": 1.0}),
+        ("mock duck 200 g in the hall", {"pulse": 1.0}),
+        ("tofu and turkey, 600 g, shed", {"pulse": 0.5, "meat": 0.5}),
+        ("celeriac steaks, 1 kg, in green", {"vegetable": 1.0}),
+        ("2 kg in the shed, all plant based", {"vegetable": 1.0}),
+        ("toad in the hole, 700 g, shed", {"meat": 0.5, "grain": 0.5}),
         ("tom put 700 g fish scale and guts in hall", {"fish": 1.0}),
     ],
 )
@@ -262,3 +269,20 @@ def test_a_bare_figure_behind_a_question_is_no_size() -> None:
     last, asked = Open(bin="shed", capacity_l=12.0), Ask(topic="dilution", liquid_l=0.05)
     context = {"in_room": True, "last": last, "asked": (asked,), "after_bot": True}
     assert not any(isinstance(a, Amend) for a in acts("no wait it's 80", bins=("shed",), **context))
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("drained the shed while having a mug of tea", None),
+        ("had a nice cup of tea and drained the green, 200 ml", 0.2),
+        ("drained the hall over a glass of wine, got 150 ml", 0.15),
+        ("drained a cup of tea from the shed", 0.25),
+        ("had a cup of tea from the shed tap", 0.25),
+        ("we had half a litre of juice off green", 0.5),
+    ],
+)
+def test_what_somebody_drinks_is_not_drained(text: str, litres: float | None) -> None:
+    [drain] = told(text)
+    assert isinstance(drain, Drain)
+    assert drain.volume_l == (None if litres is None else pytest.approx(litres))

@@ -12,6 +12,7 @@ from handlers.reading.measures.bareamounts import with_bare_amounts
 from handlers.reading.measures.differences import CUES as DIFFERING
 from handlers.reading.measures.differences import with_differences
 from handlers.reading.measures.digits import Number
+from handlers.reading.measures.drunk import DRINKS, without_drinks
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.measures.prices import CUES as PRICED
 from handlers.reading.measures.prices import without_prices
@@ -50,6 +51,8 @@ def read_amounts(
 ) -> tuple[Amount, ...]:
     """All amounts in order; words whose index is in `taken` belong to names or dates."""
     found = _read(words, norms, units, taken)
+    if found and not DRINKS.isdisjoint(norms):
+        found = tuple(without_drinks(norms, found))
     if len(found) > 1 and not PRICED.isdisjoint(norms):
         found = tuple(without_prices(norms, found))
     if len(found) > 1 and not WEIGHED_IN.isdisjoint(norms):
