@@ -511,3 +511,21 @@ def test_what_did_not_go_in_or_come_out_is_not_told(text: str) -> None:
 )
 def test_what_is_told_beside_a_denial_is(text: str, kg: list[float]) -> None:
     assert [act.mass_kg for act in acts(text, in_room=True) if isinstance(act, Layer)] == kg
+
+
+@pytest.mark.parametrize(
+    ("text", "bins"),
+    [
+        ("gave 2 kg of plums to Mei", []),
+        ("sent 1 kg of crusts to Colin", []),
+        ("dropped 2 kg of pears round to Mei Tanaka", []),
+        ("I gave Ruth 2 kg of plums, and 1 kg to Mei", []),
+        ("gave 2 kg of plums to the shed", ["shed"]),
+        ("gave 2 kg of crusts to blue", ["blue"]),
+        ("gave 2 kg to Portable B", ["Portable B"]),
+        ("2 kg of crusts went to Dolly", ["Dolly"]),
+    ],
+)
+def test_what_is_given_to_somebody_begins_no_bin(text: str, bins: list[str]) -> None:
+    told = acts(text, in_room=True)
+    assert [act.bin for act in told if isinstance(act, Layer)] == bins

@@ -37,6 +37,9 @@ def target_bins(
             end < min(len(words), at + 3) and end not in taken and _is_title(words[end], end > at)
         ):
             end += 1
+        lettered = end - at > 1 and len(norms[end - 1]) == 1  # "gave 2 kg to Portable B"
+        if not lettered and _is_given_away(norms, i):
+            continue
         if end - at >= (1 if by_one_word and _is_new_word(words, norms, at, end) else 2):
             out.append(BinRef(at, end, written(words, at, end)))
         elif by_one_word and i - 1 in taken and _is_new_word(words, norms, at, at + 1):
@@ -50,6 +53,18 @@ def target_bins(
             if not is_part(norms[at - 1], after, True, True):
                 out.append(BinRef(at, at + 1, words[at].text, place=True))
     return tuple(out)
+
+
+def _is_given_away(norms: Sequence[str], i: int) -> bool:
+    """Whether what is told goes "to" a person whom nobody here knows: "gave 2 kg of plums to Mei"."""
+    if norms[i] != "to":
+        return False
+    round_to = norms[i - 1 : i] in _ROUND and "dropped" in norms[:i]
+    return round_to or not _GAVE.isdisjoint(norms[:i])
+
+
+_GAVE = words_in("gave give giving given lent sent sold passed handed donated")
+_ROUND = (["round"], ["over"], ["off"])
 
 
 def _of_somebody(
