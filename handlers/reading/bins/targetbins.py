@@ -37,9 +37,6 @@ def target_bins(
             end < min(len(words), at + 3) and end not in taken and _is_title(words[end], end > at)
         ):
             end += 1
-        lettered = end - at > 1 and len(norms[end - 1]) == 1  # "gave 2 kg to Portable B"
-        if not lettered and _is_given_away(norms, i):
-            continue
         if end - at >= (1 if by_one_word and _is_new_word(words, norms, at, end) else 2):
             out.append(BinRef(at, end, written(words, at, end)))
         elif by_one_word and i - 1 in taken and _is_new_word(words, norms, at, at + 1):
@@ -56,13 +53,14 @@ def target_bins(
 
 
 def _is_given_away(norms: Sequence[str], i: int) -> bool:
-    """Whether what is told goes "to" a person whom nobody here knows: "gave 2 kg of plums to Mei"."""
-    if norms[i] != "to":
+    """ "Gave 2 kg of plums to Mei": a person whom nobody here knows; but "to Portable B"."""
+    if norms[i] != "to" or "".join(norms[i + 2 : i + 3]) in _LETTERS:
         return False
     round_to = norms[i - 1 : i] in _ROUND and "dropped" in norms[:i]
     return round_to or not _GAVE.isdisjoint(norms[:i])
 
 
+_LETTERS = frozenset("abcdefghijklmnopqrstuvwxyz")
 _GAVE = words_in("gave give giving given lent sent sold passed handed donated")
 _ROUND = (["round"], ["over"], ["off"])
 
@@ -110,10 +108,11 @@ _NAMES = 3
 
 
 def _leads_elsewhere(norms: Sequence[str], i: int, taken: frozenset[int]) -> bool:
-    """Whether scraps come "from" there, or somebody only went "to" it."""
+    """Whether scraps come "from" there, or are given "to" somebody, or somebody only went there."""
     if norms[i] in _OFF and _DRAWN_OFF.isdisjoint(norms):
         return not _WEIGHED.isdisjoint(norms)
-    return norms[max(0, i - 1)] in _ON_THE_WAY and all(k > i for k in taken)
+    on_the_way = norms[max(0, i - 1)] in _ON_THE_WAY and all(k > i for k in taken)
+    return on_the_way or _is_given_away(norms, i)
 
 
 _ON_THE_WAY = words_in(
