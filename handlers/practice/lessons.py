@@ -47,6 +47,7 @@ Lesson = Literal[
     "using liquid",
     "much liquid",
     "soil in it",
+    "covering",
     "on the surface",
     "in a bed",
     "pests",

@@ -67,6 +67,13 @@ SOIL: Mapping[Lesson, Advice] = {
         "not against roots.",
         caution("roots"),
     ),
+    "covering": advice(
+        f"Yes: {ranging(COVER, 100)} cm of soil over it, {ranging(COVER_ANIMALS, 100)} cm where "
+        "animals dig; a board or wire mesh over that for two weeks keeps them off.",
+        source=COVER.source,
+        standing="published",
+        figures=(COVER, COVER_ANIMALS),
+    ),
     "on the surface": advice(
         f"No: it draws animals and smells there. Cover it with {ranging(COVER, 100)} cm of soil, "
         f"{ranging(COVER_ANIMALS, 100)} cm where animals dig.",

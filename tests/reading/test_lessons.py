@@ -266,6 +266,8 @@ OTHER_TALK = [
 
 
 IN_TALK: list[tuple[str, Lesson]] = [
+    ("does it need covering against foxes?", "covering"),
+    ("should we cover it up?", "covering"),
     ("which plants could have it?", "for plants"),
     ("what may we plant there?", "when to plant"),
     ("warm food ok?", "warm food"),

@@ -128,8 +128,9 @@ _LABEL = Late(
     r"make |"
     r"post |send |i need |we need |give (?:me|us) |i want |we want )?(?:me |us )?"
     r"(?:a |the |another |new )*(?:printable )?labels?"
-    r"(?: (?:for|of|to) (?:(?:the )?(?P<bin>qbin)|(?P<all>(?:all |each |every )(?:of )?"
-    r"(?:the |our )?bins?)))?(?: please)?$"
+    r"(?: (?:for|of|to) (?:(?:the )?(?P<bin>qbin)|(?P<all>(?:(?:all|each|every) )?(?:of )?"
+    r"(?:the |our |my )?(?:bins?|buckets?|pails?)|all(?: of them| three| four)?|each(?: of them)?|"
+    r"them(?: all)?)))?(?: please)?$"
 )
 _TAKES_NO = Late(
     r"^(?:from now on )?(?:the )?qbin (?:takes|accepts|is to have|"

@@ -102,6 +102,8 @@ def of_it(text: str) -> Ask | None:
     """
     if match := _DEED_NEXT.fullmatch(text):
         return Ask(topic="due", what=ACTS[match["verb"] or match["time"]])
+    if match := _NEEDS_IT.fullmatch(text):
+        return Ask(topic="due", what=ACTS[match["verb"] or match["done"]])
     asked = _IT_READY.fullmatch(text) or _MAY_IT.fullmatch(text)
     return Ask(topic="due", what="bury") if asked else None
 
@@ -113,6 +115,12 @@ _DEED_NEXT = Late(
     rf"(?P<time>dig|bury|drain|seal)){AFTER}(?: \?)?"
 )
 _IT = r"(?:it|they|them|that(?: one)?|this(?: one)?|ours|mine|the bin|the bucket)"
+_NEEDS_IT = Late(
+    rf"{BEFORE}(?:(?:do|should|must) (?:we|i) (?:(?:need|have) to )?(?P<verb>drain|seal|bury)"
+    rf"(?: {_IT})?|"
+    rf"(?:does|should|must) {_IT} (?:(?:need|have|want)(?: to)? )?(?:be )?(?P<done>drained|"
+    rf"draining|sealed|sealing|buried|burying)){AFTER}(?: \?)?"
+)
 _IT_READY = Late(
     rf"{BEFORE}when(?: is| 's| are| 're| will|s)? {_IT}(?: be)? (?:ready|ripe|done|finished)"
     rf"(?: (?:to (?:bury|dig in)|then|to go in))*{AFTER}(?: \?)?"

@@ -23,6 +23,7 @@ from handlers.reading.questions.duekinds import (
     of_it,
     whether_done,
 )
+from handlers.reading.questions.dueofbin import to_do_with
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
@@ -35,6 +36,7 @@ CUES = (
     "draining", "drained", "to drain", "sealing", "burial", "burying", "urgent", "left to do",
     "forgotten", "is next", "s next", "s the next", "can be planted", "fermenting", "sealed",
     "shut", "happening", "planned", "the plan", "got to do", "need to do", "have to do",
+    "need any", "need some", "anything i", "be doing",
     "drains", "seals", "buries", "show ", "list ", "schedule", "agenda",
     "which bin", "which of", "which bucket",
 )  # fmt: skip
@@ -207,7 +209,7 @@ def _asked(message: Message, start: int, end: int) -> Ask | Show | KeepUp | None
     if _MINE.fullmatch(text) or (to_bot and not of_sign and _MINE_TO_BOT.fullmatch(text)):
         first, on = days_asked(message, start, end, text)
         return Ask(topic="due", member=message.context.sender, first=first, on=on)
-    if asked := _by_deed(message, start, end, to_bot=to_bot):
+    if asked := to_do_with(message, start, end) or _by_deed(message, start, end, to_bot=to_bot):
         return asked
     ripe = _RIPE.fullmatch(text)
     if ripe and (to_bot or ripe["verb"] or OURS.search(text)):

@@ -25,7 +25,7 @@ CUES = (
     *("leaking", "leaks", "dripping", "drips"),
     *("does ", "blocked", "clogged", "plugged", "stuck", "jammed", "spil", "knocked over", "reek"),
     *("stinks", "smell", "liquid", "juice", "leachate", "runoff", "got at", "got into", "worms"),
-    *("bottle", " jar", " jug", "flask"),
+    *("bottle", " jar", " jug", "flask", "cover"),
     *("must ", "ph is", "could i", "could we", "non-veg"),
     *("degrees", "°", "too hot", "too warm", "too cold", "warm enough", "no garden", "no yard"),
     *("ants all", "ants on", "ants around", "ants round", "ants near", "ants under", "ants by"),

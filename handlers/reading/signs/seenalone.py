@@ -21,8 +21,8 @@ OF_SIGN = "asked of a sign just told"
 CUES = words_in(
     "rat rats mouse mice fly flies maggot maggots larvae worms wet soggy slimy soaking dry "
     "dripping stinks stink smells smell smelly reeks reek rotten foul sour vinegar pickles pickle "
-    "ammonia green black blue pink orange grey gray white mould mold mouldy moldy fluff fluffy "
-    "nothing drop tap fuzz fuzzy bulging bulged bulges hissing hisses gas leaking leaks leak"
+    "ammonia green black blue pink red yellow orange grey gray white mould mold mouldy moldy fluff "
+    "fluffy nothing drop tap fuzz fuzzy bulging bulged bulges hissing hisses gas leaking leaks leak"
 )
 """Words without one of which no such sign is told."""
 _COLOURED = Late(
@@ -40,6 +40,20 @@ _RECOLOURED = Late(
     r"though|sorry|ish|,))*$"
 )
 """ "Actually it's more green": the growth told before is of another colour."""
+_WHERE = (
+    r"(?:(?:in|on|at|round|around|near|under|over) (?:the|one|its|a) (?:corners?|edges?|sides?|"
+    r"rims?|top|bottom|middle|lid|walls?|surface|one side|far side|back|front)|here and there|"
+    r"in places|in there|there)"
+)
+_COLOURED_TOO = Late(
+    r"^(?:(?:and|plus|also|oh|but|hmm|uh|ok|now|yeah|yes|wait|,) )*(?:(?:there is|there 's|theres|"
+    r"there are|i see|i can see|i found|it is|it 's|its|it has|it 's got|got) )?(?:(?:also|a|an|"
+    r"some|bit|bits|little|few|tiny|small|touch|hint|of|spot|spots|patch|patches|specks?|streaks?|"
+    rf"more|going|turning|gone|slightly) )+(?P<colour>{'|'.join(COLOURS)})(?: (?:spots?|patch|"
+    r"patches|bits?|specks?|stuff|fuzz|fluff|tinge|streaks?|ones?|too|as well|also|now|"
+    rf"{_WHERE}|,))*$"
+)
+""" "And a bit of green in the corner": behind a growth that was told there is another."""
 _SMELLS_LIKE: Mapping[str, Sign] = {
     "vinegar": "sour", "pickles": "sour", "sauerkraut": "sour", "yoghurt": "sour", "cider": "sour",
     "sewage": "rotten", "vomit": "rotten", "sick": "rotten", "poo": "rotten", "death": "rotten",
@@ -166,7 +180,7 @@ def _in_turns(message: Message) -> Sign | None:
         return MOULD_OF_COLOUR[match["colour"]]
     last = message.context.last
     grown = isinstance(last, Observe) and not _GROWTHS.isdisjoint(last.signs)
-    if grown and (match := _RECOLOURED.match(text)):
+    if grown and (match := _RECOLOURED.match(text) or _COLOURED_TOO.match(text)):
         return COLOURS[match["colour"]]
     if _NOTHING.match(text):
         return "no_liquid"
