@@ -40,6 +40,26 @@ async def test_whether_it_is_to_be_drained(room: TalkingRoom, asked: str) -> Non
 @pytest.mark.parametrize(
     "asked",
     [
+        "what's the date we need to seal by?",
+        "by what day must we seal it?",
+        "what's the deadline for sealing?",
+    ],
+)
+async def test_by_when_it_is_to_be_sealed(room: TalkingRoom, asked: str) -> None:
+    assert "seal Plum" in words(await room.says(asked, who="jo"))
+
+
+@pytest.mark.parametrize("between", ["how is your mum?", "pls remind us the day before"])
+async def test_what_came_out_of_the_tap_needs_no_bins_name(room: TalkingRoom, between: str) -> None:
+    await room.says(between, who="jo")
+    told = words(await room.says("250 ml out of the tap", who="ada"))
+    drained = [e.facts.volume_l for e in await room.standing() if e.act == "drain"]
+    assert drained == [0.25] or "250 mL" in told
+
+
+@pytest.mark.parametrize(
+    "asked",
+    [
         "does the pond need draining?",
         "do I need to seal the tiles?",
         "what do I have to do with the invoice this week?",
@@ -79,6 +99,9 @@ async def test_other_colours_grow_nowhere(room: TalkingRoom, said: str) -> None:
         ("is it right to press it down with a plate?", "press"),
         ("how do I explain to the class why we don't open it?", "air"),
         ("why shouldn't we open it every day?", "air"),
+        ("how do we get the air out?", "press"),
+        ("oops forgot the bran, too late?", "the dose you missed"),
+        ("is it ok to leave it 10 days?", "draining"),
         ("does it need covering against foxes?", "yes: 10 to 20 cm of soil"),
     ],
 )

@@ -101,20 +101,24 @@ def of_it(text: str) -> Ask | None:
     talk is of the bins.
     """
     if match := _DEED_NEXT.fullmatch(text):
-        return Ask(topic="due", what=ACTS[match["verb"] or match["time"]])
+        return Ask(topic="due", what=ACTS[match["verb"] or match["time"] or match["by"]])
     if match := _NEEDS_IT.fullmatch(text):
         return Ask(topic="due", what=ACTS[match["verb"] or match["done"]])
     asked = _IT_READY.fullmatch(text) or _MAY_IT.fullmatch(text)
     return Ask(topic="due", what="bury") if asked else None
 
 
+_IT = r"(?:it|they|them|that(?: one)?|this(?: one)?|ours|mine|the bin|the bucket)"
 _DEED_NEXT = Late(
     rf"{BEFORE}(?:when (?:do|will|can|should|shall|are) (?:we|i) (?:next )?(?:going to )?"
     r"(?P<verb>dig|bury|drain|seal)(?: (?:in|one|anything|a bin))?(?: next| again| the next one)|"
     r"when(?: is|s| 's) (?:the |our )?next (?:time (?:that )?(?:we|i) )?(?:have to |need to |can )?"
-    rf"(?P<time>dig|bury|drain|seal)){AFTER}(?: \?)?"
+    r"(?P<time>dig|bury|drain|seal)|"
+    r"(?:what(?: is|s| 's) the (?:date|day|deadline)|by (?:when|what (?:date|day))|what (?:date|"
+    r"day))(?: that)? (?:(?:do|must|should|are) )?(?:(?:we|i) )?(?:(?:need|have|are|must|should|"
+    rf"supposed) )*(?:(?:to|for) )?(?P<by>dig|bury|drain|seal|sealing|burying|draining)(?: {_IT})?"
+    rf"(?: (?:in|by|on|up))*){AFTER}(?: \?)?"
 )
-_IT = r"(?:it|they|them|that(?: one)?|this(?: one)?|ours|mine|the bin|the bucket)"
 _NEEDS_IT = Late(
     rf"{BEFORE}(?:(?:do|should|must) (?:we|i) (?:(?:need|have) to )?(?P<verb>drain|seal|bury)"
     rf"(?: {_IT})?|"

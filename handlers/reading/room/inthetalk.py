@@ -198,6 +198,8 @@ def _stands_alone(told: Amend | Retract | Layer | Drain, message: Message) -> bo
         return called or message.has(CRAFT) or calls_record(message)
     if message.has(CRAFT) or any(ref.plain for ref in message.bins):
         return True
+    if isinstance(told, Drain) and message.has(_TAP):
+        return True
     verbs = [clause.verb.verb for clause in message.clauses if clause.verb is not None]
     if any(verb.classes & _DEEDS or verb.plain in _PUT_IN for verb in verbs):
         return True
@@ -211,6 +213,7 @@ NAMING: Mapping[type[Amend | Retract], Sequence[str]] = {
 }
 """The fields that say which record is meant."""
 _DEEDS = frozenset({"drain", "open", "seal", "bury", "batch", "stock"})
+_TAP = words_in("tap taps spigot spout tray liquid")
 _PUT_IN = words_in("add chuck toss dump throw tip feed bung lob sling scrape load shove")
 """What is done with scraps; others of the verbs by which a layer is told are of any talk."""
 
