@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from handlers.reading.deeds.placewords import GROUND
 from handlers.reading.food.items import is_made_of
 from handlers.reading.groups import Group
 from handlers.reading.measures.numberwords import NUMBER_WORDS
@@ -103,19 +104,25 @@ def _tells_shares(last: Group, one: Group) -> bool:
 
 def _is_put_elsewhere(message: Message, clause: Clause, last: Group) -> bool:
     """ "Sealed bin 3, 2 kg of leeks into the shed": what was weighed goes into another bin than was
-    shut or drained.
+    shut, drained or emptied.
     """
-    if last.verb is None or last.verb.verb.classes.isdisjoint(_SHUT_OR_DRAINED) or not last.bins:
+    if not last.bins or not _is_shut_or_emptied(last):
         return False
     a, b = clause.start, clause.end
-    if not any(a <= x.start < b and x.quantity == "mass" for x in message.amounts):
+    if not any(a <= x.start < b and (x.quantity == "mass" or x.vessel) for x in message.amounts):
         return False
     refs = [ref for ref in message.bins if a <= ref.start < b and ref.name is not None]
     led = [ref for ref in refs if not _INTO.isdisjoint(message.norms[ref.start - 2 : ref.start])]
     return bool(led) and {ref.name for ref in led}.isdisjoint(last.names())
 
 
-_SHUT_OR_DRAINED = frozenset({"seal", "drain"})
+def _is_shut_or_emptied(last: Group) -> bool:
+    if last.verb is not None and not last.verb.verb.classes.isdisjoint(_SHUT_OR_DRAINED):
+        return True
+    return not last.measured() and not last.free.isdisjoint(GROUND)
+
+
+_SHUT_OR_DRAINED = frozenset({"seal", "drain", "bury"})
 _INTO = frozenset({"in", "into", "to"})
 
 

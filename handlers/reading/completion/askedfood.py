@@ -50,12 +50,15 @@ _PUT = words_in("put")
 
 def with_food_asked_of(acts: Sequence[Act], message: Message) -> list[Act]:
     """ "Is grapefruit all right? A pound is in the shed already": what goes in beside the question
-    whether it may, where no other food is named.
+    whether it may, where no other food is named; "1 kg in the shed, and may orange peel go in?"
+    asks of more to come.
     """
     asked = next((a for a in acts if isinstance(a, Ask) and a.topic == "allowed"), None)
     if asked is None or not asked.materials:
         return list(acts)
     questions = [s for s in message.sentences if s.asked]
+    if any(a.end <= message.items[0].start for a in message.measured()[:1] if message.items):
+        return list(acts)
     if not all(any(q.start <= i.start < q.end for q in questions) for i in message.items):
         return list(acts)
     return [_of(asked, act, pointed=True) for act in acts]

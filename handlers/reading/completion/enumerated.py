@@ -120,8 +120,8 @@ def _tells(kind: str, group: Group) -> bool:
         return bool(drawn(group)) and not group.solids()
     if group.sense not in _TOLD or (verb is not None and kind not in verb.verb.classes):
         return False
-    if kind == "bury":
-        return verb is not None
+    if kind == "bury":  # "emptied the shed in the bed, put 2 kg in the hall" is no second burial
+        return verb is not None and not ("layer" in verb.verb.classes and scrap_amounts(group))
     if kind == "seal":  # "Hall is shut today. Number 4 also, but on Thursday"
         return verb is None and group.sense == "none" and _likewise(group)
     if kind == "drain":

@@ -3,7 +3,7 @@
 from collections.abc import Sequence
 from dataclasses import replace
 
-from handlers.reading.acts import Act, Amend, Drain, Layer
+from handlers.reading.acts import Act, Amend, Bury, Drain, Layer
 from handlers.reading.completion.drawnoff import SUPPOSED, drained_volume
 from handlers.reading.completion.figures import bare_mass
 from handlers.reading.food.makeups import Makeup
@@ -61,7 +61,7 @@ def _blended(parts: Sequence[tuple[Layer, float]], total: float) -> Makeup:
 
 def whole_layer(layer: Layer, acts: Sequence[Act], message: Message) -> Layer:
     """The one layer with what other sentences tell of it, and nothing that they tell of others."""
-    if any(isinstance(act, Drain) for act in acts):
+    if any(isinstance(act, Drain | Bury) for act in acts):  # "in the rose bed" is no scraps
         return _weighed(layer, message)
     amend = next((act for act in acts if isinstance(act, Amend)), None)
     if amend is None or layer.mass_kg is None:
@@ -113,7 +113,7 @@ def _is_more(told: float | None, whole: float | None) -> bool:
 
 
 def _weighed(layer: Layer, message: Message) -> Layer:
-    """A layer beside a draining, with the weight that another sentence tells of it."""
+    """A layer beside a draining or a burial, with the weight that another sentence tells of it."""
     whole = whole_of(message)
     drained = layer.volume_l is not None and layer.volume_l == drained_volume(message)
     if whole is None or layer.mass_kg is not None or not (layer.volume_l is None or drained):
