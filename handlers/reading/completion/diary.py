@@ -202,14 +202,16 @@ class _Reading:
         """Whether the piece has its place where each amount stands before its day."""
         match piece:
             case Amount():
-                if self.told and self.told[-1].on is None:
+                if self.told and self.told[-1].on is None and self.told[-1].bin is None:
                     return False
                 self.told.append(_Lot(piece))
                 return True
             case Day():
-                if not self.told or self.told[-1].on is not None:
+                undated = [lot for lot in self.told if lot.on is None]
+                if not undated or _leads(pieces, k):
                     return False
-                self.told[-1].on = piece.past
+                for lot in undated:  # "2 kg yard and 1 kg hall yesterday, 500 g hall today"
+                    lot.on = piece.past
                 self.days.append(piece.past)
                 return True
             case MemberRef():
@@ -318,6 +320,11 @@ _WEEK = timedelta(7)
 
 def _first(pieces: Sequence[_Piece]) -> _Piece | None:
     return next((p for p in pieces if isinstance(p, Day | Amount)), None)
+
+
+def _leads(pieces: Sequence[_Piece], k: int) -> bool:
+    """ "1 kg hall, yesterday 2 kg yard": a day that stands before what was put in on it."""
+    return k > 0 and pieces[k - 1] in _STOPS and any(isinstance(p, Amount) for p in pieces[k + 1 : k + 2])
 
 
 def _is_heading(pieces: Sequence[_Piece], k: int) -> bool:
