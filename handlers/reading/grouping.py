@@ -117,12 +117,13 @@ def _is_put_elsewhere(message: Message, clause: Clause, last: Group) -> bool:
 
 
 def _is_shut_or_emptied(last: Group) -> bool:
-    if last.verb is not None and not last.verb.verb.classes.isdisjoint(_SHUT_OR_DRAINED):
+    deeds = frozenset() if last.verb is None else last.verb.verb.classes
+    if not deeds.isdisjoint(_SHUT_OR_DRAINED):
         return True
-    return not last.measured() and not last.free.isdisjoint(GROUND)
+    return not last.measured() and ("bury" in deeds or not last.free.isdisjoint(GROUND))
 
 
-_SHUT_OR_DRAINED = frozenset({"seal", "drain", "bury"})
+_SHUT_OR_DRAINED = frozenset({"seal", "drain"})
 _INTO = frozenset({"in", "into", "to"})
 
 

@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from math import isclose
 
-from handlers.reading.acts import Act, Layer
+from handlers.reading.acts import Act, Bury, Layer
 from handlers.reading.deeds.toldday import said_day
 from handlers.reading.food.items import Item
 from handlers.reading.food.makeups import makeup
@@ -29,6 +29,8 @@ def described(acts: Sequence[Act], message: Message) -> list[Act]:
         told = [_alike(act, layers, message) if isinstance(act, Layer) else act for act in acts]
         doer = _by_all(layers, message)
         return [replace(a, member=doer) if doer and isinstance(a, Layer) else a for a in told]
+    if any(isinstance(act, Bury) for act in acts):
+        return list(acts)  # "in the rose bed"
     return [_said_of(act, message) if isinstance(act, Layer) else act for act in acts]
 
 

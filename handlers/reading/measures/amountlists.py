@@ -316,7 +316,7 @@ def _count_before(words: Sequence[Word], norms: Sequence[str], amount: Amount) -
     each = each or _is_a_pack(behind)
     if at > 1 and norms[at - 1] == "each":
         each, at = True, at - 1
-    while at > 0 and norms[at - 1] in ("about", "roughly", "~"):
+    while at > 0 and norms[at - 1] in _GUESSED:
         at -= 1
     lead = norms[at - 1] if at else ""
     if tuple(norms[amount.end : amount.end + 2]) in _EACH_TIME:
@@ -338,6 +338,8 @@ def _each_before(norms: Sequence[str], at: int) -> int:
 
 
 _HEDGES = words_in("about roughly ~ maybe around perhaps is was holds held")
+_GUESSED = words_in("about roughly ~ maybe around perhaps say i 'd we reckon guess think call it")
+"""What leads to a guess: "two trays, I'd say three kilos each"."""
 
 
 def _count_of_packs(

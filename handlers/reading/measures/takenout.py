@@ -1,4 +1,6 @@
-"""What was taken out again: "2 kg of veg in the shed, but took 300 g back out" is 1.7 kg."""
+"""What was taken out again, or off: "2 kg of veg in the shed, but took 300 g back out", "2 kg in the
+shed, less 300 g I kept" is 1.7 kg.
+"""
 
 from collections.abc import Sequence
 
@@ -25,6 +27,8 @@ def without_taken_out(norms: Sequence[str], amounts: Sequence[Amount]) -> list[A
 def _came_out(norms: Sequence[str], amount: Amount) -> bool:
     before = " ".join(norms[max(0, amount.start - _NEAR) : amount.start])
     behind = " ".join(norms[amount.end : amount.end + _NEAR])
+    if _LESS.search(before):
+        return True
     taken = _TAKEN.search(before)
     if taken is None:
         return _TAKEN_BEHIND.match(behind) is not None
@@ -35,7 +39,7 @@ def _came_out(norms: Sequence[str], amount: Amount) -> bool:
 _NEAR = 6
 """Words on either side that are looked at."""
 _OUT_WITH = words_in("took taken take pulled picked fished scooped lifted dug")
-CUES = _OUT_WITH | {"came", "removed", "remove"}
+CUES = _OUT_WITH | words_in("came removed remove less minus")
 """Words without one of which nothing came out again."""
 _VERB = f"(?:{'|'.join(sorted(_OUT_WITH))})"
 _AGAIN = (
@@ -46,6 +50,9 @@ _AGAIN = (
 _TAKEN = Late(
     rf"\b(?P<how>removed?|{_VERB})(?: (?:(?P<out>back out|out again)|back|about|maybe|roughly|some|"
     r"around|like|nearly|then))*$"
+)
+_LESS = Late(
+    r"(?<!\bno )(?<!\bor )\b(?:less|minus)(?: (?:the|about|maybe|perhaps|roughly|some|around|say))*$"
 )
 _OUT = Late(rf"^(?:of (?:the |that |those )?\w+ )?{_AGAIN}|^(?:of (?:the |that )?\w+ )?back out\b")
 _FROM_ELSEWHERE = Late(r"^(?:of (?:the |that )?\w+ )?(?:from|out of) (?!it\b|there\b|that\b)")
