@@ -2,13 +2,16 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from typing import NamedTuple
 
 from handlers.reading.acts import Act, Drain, Layer, Seal
 from handlers.reading.completion.figures import bare_volume_in
+from handlers.reading.completion.unlike import made_of, things_of_each
 from handlers.reading.deeds.buried import bury_from
 from handlers.reading.deeds.liquid import drain_from, drawn, litres
 from handlers.reading.deeds.scraps import layer_from
 from handlers.reading.deeds.sealed import seal_from
+from handlers.reading.food.items import Item
 from handlers.reading.food.quantities import scrap_amounts
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
@@ -56,27 +59,46 @@ def enumerated(acts: Sequence[Act], message: Message) -> list[Act]:
 
 
 def _in_order(acts: Sequence[Act], message: Message) -> list[Act]:
-    """ "Drained shed and hall, 300 and 550 ml": an amount in a row for each bin in one."""
+    """ "Drained shed and hall, 300 and 550 ml", "2 kg of veg, 1 kg of meat: shed and hall
+    respectively": an amount in a row for each bin in one.
+    """
     kinds = {type(act) for act in acts if isinstance(act, Layer | Drain)}
     refs = sorted({r.start: r for r in (*message.named, *message.bins) if r.name}.values())
     amounts = message.measured()
     if len(kinds) != 1 or len(refs) < 2 or len(refs) != len(amounts):
         return []
-    if not all(in_a_row(message.norms, row, _JOINTS) for row in (refs, amounts)):
+    lots: Sequence[_Lot] = [(amount, []) for amount in amounts]
+    if message.has(_IN_TURN) and message.items:
+        lots = things_of_each(amounts, message)
+    rows = (refs, [_Row(a.start, max([a.end, *(i.end for i in items)])) for a, items in lots])
+    if not all(in_a_row(message.norms, row, _JOINTS) for row in rows):
         return []
     first = next(act for act in acts if isinstance(act, Layer | Drain))
-    parts = [_of_bin(first, ref.name, a) for ref, a in zip(refs, amounts, strict=True)]
+    parts = [_of_bin(first, ref.name, lot) for ref, lot in zip(refs, lots, strict=True)]
     return [*parts, *(act for act in acts if type(act) not in kinds)]
 
 
+_Lot = tuple[Amount, list[Item]]
+
+
+class _Row(NamedTuple):
+    """The words of an amount and of what it is of."""
+
+    start: int
+    end: int
+
+
 _JOINTS = words_in("and & n , + the then")
+_IN_TURN = words_in("respectively")
 
 
-def _of_bin(first: Layer | Drain, name: str | None, amount: Amount) -> Act:
+def _of_bin(first: Layer | Drain, name: str | None, lot: _Lot) -> Act:
+    amount = lot[0]
     mass = amount.value if amount.quantity == "mass" else None
     volume = None if mass is not None else amount.value
     if isinstance(first, Layer):
-        return replace(first, bin=name, mass_kg=mass, volume_l=volume)
+        layer = replace(first, bin=name, mass_kg=mass, volume_l=volume)
+        return made_of(layer, [lot]) if lot[1] else layer
     return replace(first, bin=name, volume_l=litres([amount]))
 
 
