@@ -324,7 +324,11 @@ def _first(pieces: Sequence[_Piece]) -> _Piece | None:
 
 def _leads(pieces: Sequence[_Piece], k: int) -> bool:
     """ "1 kg hall, yesterday 2 kg yard": a day that stands before what was put in on it."""
-    return k > 0 and pieces[k - 1] in _STOPS and any(isinstance(p, Amount) for p in pieces[k + 1 : k + 2])
+    return (
+        k > 0
+        and pieces[k - 1] in _STOPS
+        and any(isinstance(p, Amount) for p in pieces[k + 1 : k + 2])
+    )
 
 
 def _is_heading(pieces: Sequence[_Piece], k: int) -> bool:

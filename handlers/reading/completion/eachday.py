@@ -1,5 +1,5 @@
-"""So much on each of the last days: "500 g every day since Monday", "last three days: 500 g, 700 g
-and 1 kg"."""
+"""So much on each of the last days: "500 g every day since Monday except Friday", "last three days:
+500 g, 700 g and 1 kg"."""
 
 from collections.abc import Sequence
 from dataclasses import replace
@@ -67,7 +67,8 @@ def _says_no_more(message: Message) -> bool:
     day may be something else ("2 kg in green, it smells every day")."""
     marks = (message.items, message.amounts, message.members, message.named, message.bins)
     spans = [span for some in (*marks, message.days) for span in some]
-    return all(not isinstance(p, str) or p in _FREE for p in accounted(message.norms, spans))
+    free = _FREE | _LEAVING_OUT if message.days else _FREE
+    return all(not isinstance(p, str) or p in free for p in accounted(message.norms, spans))
 
 
 _FREE = words_in(
@@ -77,11 +78,46 @@ _FREE = words_in(
     "threw got into out off by for over and & , . : ; ! ok also too both all it the my our bin "
     "ml liquid juice scraps now again 's i'm one two three four five six seven"
 )
+_EXCEPT = words_in("except bar excluding excepting minus skipping without")
+_LEAVING_OUT = _EXCEPT | words_in("but not apart other than save")
+_NOT_ON = (
+    ["but", "not"],
+    [",", "not"],
+    ["apart", "from"],
+    ["but", "for"],
+    ["other", "than"],
+    ["save", "for"],
+)
+
+
+def _left_out(message: Message) -> list[Day]:
+    """The days on which it was not so: "except Saturday", "but not on Monday or Tuesday"."""
+    out: list[Day] = []
+    for day in message.days:
+        at = day.start - (message.norms[day.start - 1 : day.start] in (["on"], ["for"], ["the"]))
+        before = message.norms[max(0, at - 2) : at]
+        joined = out and message.norms[out[-1].end : at] in (["and"], ["or"], [","], ["&"])
+        if joined or not _EXCEPT.isdisjoint(before[-1:]) or before in _NOT_ON:
+            out.append(day)
+    return out
 
 
 def _days(text: str, message: Message) -> _Days | None:
     """The days of which each is told; None where no such stretch is."""
-    today, days = message.today, message.days
+    left_out = _left_out(message)
+    told = [day for day in message.days if day not in left_out]
+    found = _stretch_told(text, message, told)
+    if not left_out:
+        return found
+    if found is None and not told:  # "every day but not Friday"
+        found = _Days(_back("seven", message.today), plain=False)
+    without = {day.past.weekday() for day in left_out}
+    dates = [on for on in found.dates if on.weekday() not in without] if found else []
+    return found and found._replace(dates=dates)
+
+
+def _stretch_told(text: str, message: Message, days: Sequence[Day]) -> _Days | None:
+    today = message.today
     monday = today - today.weekday() * _DAY
     if _LAST_WEEK.search(text):
         return _Days(_stretch(monday - 7 * _DAY, monday - _DAY), plain=True)
