@@ -20,6 +20,7 @@ from handlers.reading.measures.amounts import Amount
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
 from handlers.reading.people.doers import is_sender
+from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
 _T = TypeVar("_T")
@@ -54,8 +55,11 @@ class _Mark(NamedTuple, Generic[_T]):
 
 def told_apart(layer: Layer, message: Message) -> list[Layer]:
     """A layer for each amount of the one told, where each has its own day or doer; else none."""
-    alone = len(message.days) < 2 and not message.members
-    if alone or len({ref.name for ref in message.bins if ref.name is not None}) > 1:
+    if len({ref.name for ref in message.bins if ref.name is not None}) > 1:
+        return []
+    if len(message.days) < 2 and _at_another_hour(message):
+        return [layer, layer]
+    if len(message.days) < 2 and not message.members:
         return []
     if dated := _each_of_its_days(message):
         return [replace(layer, on=day) for day in dated]
@@ -229,6 +233,19 @@ def _again(message: Message, days: Sequence[_Mark[date]]) -> list[date]:
     return [day.value for day in days] if told else []
 
 
+def _at_another_hour(message: Message) -> bool:
+    """ "2 kg in the shed at 10, and again at 4": as much twice on one day."""
+    if "again" not in message.said or message.asked or len(message.sentences) > 1:
+        return False
+    return len(message.measured()) == 1 and _LATER.search(" ".join(message.norms)) is not None
+
+
+_LATER = Late(
+    r"(?<!same )\b(?:and|&|,|then) again (?:just |right |later |about |around )*(?:(?:at|by|around|about) "
+    r"(?:noon|midday|lunch|lunchtime|teatime|night|[\d:.]+)(?: (?:am|pm|o'clock|oclock))?|now|later|"
+    r"tonight|(?:this|in the) (?:morning|afternoon|evening)|(?:before|after) (?:work|lunch|dinner|tea|"
+    r"supper|school|breakfast|bed)|afterwards|after|in the evening)(?: ,? ?today)?[ .!]*$"
+)
 _ANEW = words_in("again another same")
 _AGAIN = _ANEW | words_in("and then , the on one more")
 _EACH_DAY = (
