@@ -14,7 +14,7 @@ from handlers.reading.measures.bareplaces import (
     Place,
     norm_at,
 )
-from handlers.reading.words.vocabulary import words_in
+from handlers.reading.words.vocabulary import vocabulary, words_in
 from handlers.reading.words.words import Word
 
 
@@ -83,7 +83,18 @@ def for_bin(
         likewise = last.quantity == "mass" and at in taken
         likewise = likewise and _goes_likewise(words, place, last, taken)
         return amount if (grams or likewise) and place.before in LISTED else None
-    return amount if (put or place.before in LISTED) and at in taken else None
+    put = put or place.before in LISTED or (_is_by_name(words, place) and place.is_like(last))
+    return amount if put and at in taken else None
+
+
+def _is_by_name(words: Sequence[Word], place: Place) -> bool:
+    """ "2 kg in the shed, Ines 1 in the hall", "Ines 2 kg in the shed, me 1 in the hall"."""
+    lead = words[place.i - 1]
+    called = lead.text[:1].isupper() or lead.norm in _ME or lead.norm not in vocabulary()
+    return called and lead.kind == "word" and norm_at(words, place.i - 2) in LISTED
+
+
+_ME = words_in("me i we us")
 
 
 def _goes_likewise(
