@@ -57,11 +57,7 @@ def told_apart(layer: Layer, message: Message) -> list[Layer]:
     """A layer for each amount of the one told, where each has its own day or doer; else none."""
     if len({ref.name for ref in message.bins if ref.name is not None}) > 1:
         return []
-    if len(message.days) < 2 and _at_another_hour(message):
-        return [layer, layer]
-    if len(message.days) < 2 and not message.members:
-        return []
-    if dated := _each_of_its_days(message):
+    if dated := _each_of_its_days(layer, message):
         return [replace(layer, on=day) for day in dated]
     days, doers = _days(message), _doers(message)
     if len(days) < 2 and len(doers) < 2:
@@ -191,9 +187,11 @@ def _together(message: Message, marks: Sequence[_Mark[_T]], amount: Amount) -> l
     return [m.value for m in before] if joined else []
 
 
-def _each_of_its_days(message: Message) -> list[date]:
-    amounts = _amounts(message, rates=True) if len(message.days) > 1 else []
-    return _on_each(message, amounts[0]) if len(amounts) == 1 else []
+def _each_of_its_days(layer: Layer, message: Message) -> list[date | None]:
+    if len(message.days) < 2:
+        return [layer.on, layer.on] if _at_another_hour(message) else []
+    amounts = _amounts(message, rates=True)
+    return [*_on_each(message, amounts[0])] if len(amounts) == 1 else []
 
 
 def _on_each(message: Message, amount: Amount) -> list[date]:
@@ -241,10 +239,11 @@ def _at_another_hour(message: Message) -> bool:
 
 
 _LATER = Late(
-    r"(?<!same )\b(?:and|&|,|then) again (?:just |right |later |about |around )*(?:(?:at|by|around|about) "
-    r"(?:noon|midday|lunch|lunchtime|teatime|night|[\d:.]+)(?: (?:am|pm|o'clock|oclock))?|now|later|"
-    r"tonight|(?:this|in the) (?:morning|afternoon|evening)|(?:before|after) (?:work|lunch|dinner|tea|"
-    r"supper|school|breakfast|bed)|afterwards|after|in the evening)(?: ,? ?today)?[ .!]*$"
+    r"(?<!same )\b(?:and|&|,|then) again (?:just |right |later |about |around )*"
+    r"(?:(?:at|by|around|about) (?:noon|midday|lunch|lunchtime|teatime|night|[\d:.]+)"
+    r"(?: (?:am|pm|o'clock|oclock))?|now|later|tonight|"
+    r"(?:this|in the) (?:morning|afternoon|evening)|(?:before|after) (?:work|lunch|dinner|tea|supper|school|breakfast|bed)|afterwards|after)"
+    r"(?: ,? ?today)?[ .!]*$"
 )
 _ANEW = words_in("again another same")
 _AGAIN = _ANEW | words_in("and then , the on one more")

@@ -9,6 +9,8 @@ from handlers.reading.corrections.bydeed import kind_right
 from handlers.reading.corrections.dayright import and_so, opened_on
 from handlers.reading.corrections.doerright import was_by_me
 from handlers.reading.corrections.fewwords import changed_by_few
+from handlers.reading.corrections.furtherdays import CUES as OF_DAYS
+from handlers.reading.corrections.furtherdays import further_days
 from handlers.reading.corrections.goneon import CUES as GOING_ON
 from handlers.reading.corrections.goneon import goes_on
 from handlers.reading.corrections.joining import as_much_as_told
@@ -56,7 +58,9 @@ def on_record(message: Message) -> tuple[Act, ...]:
 
 
 def _further(message: Message) -> tuple[Act, ...]:
-    """More drainings of the same bin, or the size of all bins just told of."""
+    """The same of other days, more drainings of the bin, or the size of all bins just told of."""
+    if message.has(OF_DAYS) and (days := further_days(message)):
+        return days
     return (drained_again(message) if message.days else ()) or sizes_of_all(message)
 
 

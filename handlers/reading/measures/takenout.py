@@ -1,5 +1,5 @@
-"""What was taken out again, or off: "2 kg of veg in the shed, but took 300 g back out", "2 kg in the
-shed, less 300 g I kept" is 1.7 kg.
+"""What was taken out again, or off: "2 kg of veg in the shed, but took 300 g back out", or "2 kg in
+the shed, less 300 g I kept", is 1.7 kg.
 """
 
 from collections.abc import Sequence
@@ -52,7 +52,8 @@ _TAKEN = Late(
     r"around|like|nearly|then))*$"
 )
 _LESS = Late(
-    r"(?<!\bno )(?<!\bor )\b(?:less|minus)(?: (?:the|about|maybe|perhaps|roughly|some|around|say))*$"
+    r"(?<!\bno )(?<!\bor )\b(?:less|minus)"
+    r"(?: (?:the|about|maybe|perhaps|roughly|some|around|say))*$"
 )
 _OUT = Late(rf"^(?:of (?:the |that |those )?\w+ )?{_AGAIN}|^(?:of (?:the |that )?\w+ )?back out\b")
 _FROM_ELSEWHERE = Late(r"^(?:of (?:the |that )?\w+ )?(?:from|out of) (?!it\b|there\b|that\b)")
