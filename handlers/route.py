@@ -37,7 +37,16 @@ from handlers.recording import (
     sealing,
     starter,
 )
-from handlers.righting import anothers, bydeed, byscraps, crossed, dayright, onlythese, retracting
+from handlers.righting import (
+    anothers,
+    bydeed,
+    byscraps,
+    crossed,
+    dayright,
+    onlythese,
+    retracting,
+    together,
+)
 from handlers.sharing import custody, whohas
 
 DEEDS = (acts.Layer, acts.Drain, acts.Open, acts.Seal, acts.Bury, acts.Observe, acts.Batch)
@@ -84,6 +93,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             return await custody.declined(act, turn)
         case acts.Amend(whose=str(name)) if act.of is None:
             return await anothers.put_right(act, name, turn, answer)
+        case acts.Amend(several=int(count)):
+            return await together.put_right(act, count, turn, answer)
         case acts.Amend():
             if act.crossed:
                 return await crossed.put_right(act, turn, answer)
@@ -94,6 +105,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
                 return await answer(again, turn) if again else SILENCE
             right = await retracting.told_right(act, turn, answer)
             return right or await bydeed.amend(act, turn, answer)
+        case acts.Retract(several=int(count)):
+            return await together.struck(count, turn)
         case acts.Retract():
             if act.which:
                 return await byscraps.struck(act, act.which, turn, answer)

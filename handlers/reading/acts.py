@@ -241,6 +241,9 @@ class Amend(_Act):
     """Who put in what was left of it; told only in a room."""
     whose: str | None = None
     """The member whose record it is, where that is said; told only in a room."""
+    several: int | None = None
+    """So many of the sender's last records are meant; 0: all that were told just now. Told only in
+    a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""
     which: Layer | None = None
@@ -260,6 +263,8 @@ class Retract(_Act):
     bin: str | None = None
     materials: Shares | None = None
     """What went in with it, if the record is called by that; told only in a room."""
+    several: int | None = None
+    """So many of the sender's last records are meant; told only in a room."""
     of: str | None = None
     """The message whose record was asked about; never read from words."""
     which: Layer | None = None

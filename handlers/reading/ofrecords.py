@@ -18,6 +18,8 @@ from handlers.reading.corrections.leftout import CUES as LEAVING_OUT
 from handlers.reading.corrections.leftout import left_out
 from handlers.reading.corrections.otherdeed import CUES as OF_DEEDS
 from handlers.reading.corrections.otherdeed import another_deed
+from handlers.reading.corrections.severalright import CUES as OF_SEVERAL
+from handlers.reading.corrections.severalright import several_right
 from handlers.reading.deeds.bothapart import CUES as BOTH
 from handlers.reading.deeds.bothapart import parted_at_both
 from handlers.reading.message import Message, read_message
@@ -35,6 +37,8 @@ def of_the_record(message: Message) -> tuple[Act, ...]:
         return (out,)
     if message.days and message.has(CALLED_BY_DAY) and (by_day := of_that_day(message)):
         return (by_day,)
+    if message.has(OF_SEVERAL) and (several := several_right(message)):
+        return several
     if message.has(STRIKING) and message.has(STRUCK) and (by_kind := struck_by_kind(message)):
         return (by_kind,)
     if message.has(OF_DEEDS) and (other := another_deed(message)):

@@ -13,6 +13,7 @@ from handlers.righting.corrections import (
     last_lately,
     targets_of,
 )
+from handlers.righting.whichrecord import said
 from storage.rows import Entry
 
 
@@ -21,10 +22,11 @@ async def put_right(act: Amend, whose: str, turn: Turn, carry_on: Handler) -> An
     told = await targets_of(turn, but=ARRANGED | PASSING)
     if any(entry.member == whose for entry in told):
         return await amend(act, turn, carry_on)
-    last = await _last(whose, act.bin, turn)
+    there = act.bin if said(act) - {"bin", "whose", "rules"} else None  # else the right one
+    last = await _last(whose, there, turn)
     if last is None:
-        return Answer(say=NOTHING_THERE) if act.bin else SILENCE
-    called = "last record there" if act.bin else "last record"
+        return Answer(say=NOTHING_THERE) if there else SILENCE
+    called = "last record there" if there else "last record"
     return is_meant(act, [last], turn, called=called, owner=whose)
 
 

@@ -84,7 +84,7 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
         return Answer(say=NOTHING_THERE)
     named, act = named_by(act, of_sender(of_day or targets, turn.sender))
     if is_of_all(act, named):
-        return await _each([(act, target) for target in named], turn, carry_on)
+        return await each_right([(act, target) for target in named], turn, carry_on)
     target = _fitting(act, named)
     corrected = _corrected(target, act) if target else None
     if target is None or corrected is None:
@@ -143,11 +143,12 @@ def _rest(target: Entry, act: Amend) -> Layer | None:
     return replace(layer, mass_kg=mass, volume_l=volume, member=act.rest)
 
 
-async def _each(pairs: Sequence[tuple[Amend, Entry]], turn: Turn, carry_on: Handler) -> Answer:
-    """Each of the records that one message told, put right."""
+async def each_right(pairs: Sequence[tuple[Amend, Entry]], turn: Turn, carry_on: Handler) -> Answer:
+    """Each of several records put right."""
     out = Answer()
     for act, target in pairs:
-        if (corrected := _corrected(target, act)) is None:
+        corrected = _corrected(target, act)
+        if corrected is None or corrected == as_act(target):
             continue
         one = await _put_right(act, target, corrected, turn, carry_on)
         out = replace(

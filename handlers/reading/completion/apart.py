@@ -242,7 +242,8 @@ _LATER = Late(
     r"(?<!same )\b(?:and|&|,|then) again (?:just |right |later |about |around )*"
     r"(?:(?:at|by|around|about) (?:noon|midday|lunch|lunchtime|teatime|night|[\d:.]+)"
     r"(?: (?:am|pm|o'clock|oclock))?|now|later|tonight|"
-    r"(?:this|in the) (?:morning|afternoon|evening)|(?:before|after) (?:work|lunch|dinner|tea|supper|school|breakfast|bed)|afterwards|after)"
+    r"(?:this|in the) (?:morning|afternoon|evening)|"
+    r"(?:before|after) (?:work|lunch|dinner|tea|supper|school|breakfast|bed)|afterwards|after)"
     r"(?: ,? ?today)?[ .!]*$"
 )
 _ANEW = words_in("again another same")

@@ -1,5 +1,5 @@
 """One of the last records called by its day: "Tuesday's wasn't me, it was Bram", "and Mon was red",
-"Wed was 900 not 800", "scratch the Monday one".
+"Wed was 900 not 800", "Monday's was a typo: 200 g", "scratch the Monday one".
 
 Every word is accounted for, so that no score is asked.
 """
@@ -24,7 +24,10 @@ from handlers.reading.words.spans import accounted
 from handlers.reading.words.vocabulary import words_in
 
 RULE = "a record called by its day"
-CUES = words_in("was were wasnt is isnt went should scratch strike delete remove erase cancel undo")
+CUES = words_in(
+    "was were wasnt is isnt went should scratch strike delete remove erase cancel undo typo slip "
+    "mistake error"
+)
 """Words without one of which no record is called by its day."""
 _MOST_WORDS = 16
 _LEAD = (
@@ -33,18 +36,28 @@ _LEAD = (
 )
 _ONE = r"(?:one|lot|layer|entry|record|scraps|stuff)"
 _OWNED = rf"(?:(?:the|my) )?qday (?:'s(?: {_ONE})?|{_ONE})"
-_CALLED = rf"(?:{_OWNED}|(?:(?:the|my) )?qday)"
+_CALLED = rf"(?:{_OWNED}|(?:(?:the|my) )?qday|the {_ONE} (?:(?:from|of|on) )?qday)"
 _BEING = r"(?:was|were|is|(?:should|shd|must|ought to) (?:be|have been|read|say))"
 _ABOUT = r"(?: (?:really|actually|only|just|about|more like|all|in fact))*"
 _END = r"(?: (?:sorry|actually|please|in fact|i think|though|instead|[,.!]))*$"
 _PERSON = r"(?:qwho(?: 's)?|mine|me)"
 _FIGURE = r"(?:qmuch|\d[\d.,]*)"
+_SLIP = r"(?:typo|slip|mistake|error)"
+_WRONG = (
+    rf"(?: (?:[,.:;-]|was|is|'s|has|had|got|a|my|an|the|just|amount|weight|{_SLIP}|wrong|off))+"
+    r"(?: (?:,|[.:;-]|and|it|that|was|is|'s|should|must|be|have|been|read|say|really|actually|only|"
+    r"just|about|meant|to))*"
+)
+"""What is said of a wrong record, before what is right of it."""
 _FORMS = Late(
     _LEAD
     + r"(?:(?P<struck>(?:scratch|strike(?: out)?|delete|remove|erase|undo) "
     + rf"{_CALLED}|cancel {_OWNED})|"
     # "Wed was 900 not 800"
-    + rf"{_CALLED} {_BEING}{_ABOUT} (?P<much>{_FIGURE})(?:(?: ,)? not {_FIGURE})?|"
+    + rf"(?:{_CALLED}(?P<wrong> {_FIGURE})? {_BEING}{_ABOUT}|{_OWNED}{_WRONG}|"
+    # "yesterday's was a typo, should be 200 g", "typo in yesterday's: 200 g"
+    + rf"(?:(?:a|my) )?{_SLIP} (?:in|with|on) {_OWNED}{_WRONG}) (?P<much>{_FIGURE})"
+    + rf"(?:(?: ,)? not {_FIGURE})?|"
     # "Mon was red", "Friday's went in red"
     + rf"{_CALLED} (?:{_BEING}|went|goes|should (?:go|have gone)){_ABOUT}(?: (?:in|into|to))?"
     + r"(?: the)? (?P<bin>qbin)(?:(?: ,)? not (?:in |into )?(?:the )?qbin)?|"
@@ -68,31 +81,32 @@ def of_that_day(message: Message) -> Amend | Retract | None:
     if "?" in message.said or (message.members and message.asked):
         return None
     day = message.days[0]
-    found = _FORMS.match(_plain(message))
+    found = _FORMS.match(by_kinds(message))
     if found is None or day.past > message.today:
         return None
     which = Layer(on=day.past)
     if found["struck"]:
         return Retract(which=which, rules=(RULE,))
-    right = _right(message, found.lastgroup, day)
+    wrong = [a.end for a in message.measured() if a.start >= day.end and found["wrong"]]
+    right = _right(message, found.lastgroup, wrong[0] if wrong else day.end)
     return None if right is None else replace(right, which=which, rules=(BY_FORM, RULE))
 
 
-def _right(message: Message, what: str | None, day: Day) -> Amend | None:
-    """What is right of it: the first such thing behind the day that calls it."""
+def _right(message: Message, what: str | None, start: int) -> Amend | None:
+    """What is right of it: the first such thing behind what calls it."""
     match what:
         case "much":
-            return _much(message, day.end)
+            return _much(message, start)
         case "bin":
-            refs = [b for b in (*message.bins, *message.named) if b.start >= day.end]
+            refs = [b for b in (*message.bins, *message.named) if b.start >= start]
             return Amend(bin=refs[0].name) if refs[0].known and refs[0].name else None
         case "item":
-            made = makeup([i for i in message.items if i.start >= day.end and not i.generic][:1])
+            made = makeup([i for i in message.items if i.start >= start and not i.generic][:1])
             return None if made is None else Amend(materials=made.shares, rich=made.rich)
         case "day":
             other = message.days[1].past
             return Amend(on=other) if other <= message.today else None
-    return _who(message, day.end, last=what == "other")
+    return _who(message, start, last=what == "other")
 
 
 def _much(message: Message, start: int) -> Amend | None:
@@ -116,7 +130,7 @@ def _who(message: Message, start: int, *, last: bool) -> Amend | None:
 _ME = words_in("me mine")
 
 
-def _plain(message: Message) -> str:
+def by_kinds(message: Message) -> str:
     """The words, with what the reading knows put in as one word for its kind."""
     spans = (message.items, message.amounts, message.members, message.named, message.bins)
     return " ".join(
