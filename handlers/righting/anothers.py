@@ -5,6 +5,7 @@ from dataclasses import replace
 from handlers.answer import SILENCE, Answer, Handler, Turn
 from handlers.doubtful.asking import is_meant
 from handlers.reading.acts import Amend
+from handlers.reading.corrections.justtold import JUST_TOLD
 from handlers.righting.corrections import (
     ARRANGED,
     NOTHING_THERE,
@@ -22,7 +23,8 @@ async def put_right(act: Amend, whose: str, turn: Turn, carry_on: Handler) -> An
     told = await targets_of(turn, but=ARRANGED | PASSING)
     if any(entry.member == whose for entry in told):
         return await amend(act, turn, carry_on)
-    there = act.bin if said(act) - {"bin", "whose", "rules"} else None  # else the right one
+    right_bin = JUST_TOLD in act.rules or said(act) <= {"bin", "whose", "rules"}
+    there = None if right_bin else act.bin
     last = await _last(whose, there, turn)
     if last is None:
         return Answer(say=NOTHING_THERE) if there else SILENCE

@@ -55,7 +55,7 @@ _FORMS = Late(
     + rf"{_CALLED}|cancel {_OWNED})|"
     # "Wed was 900 not 800"
     + rf"(?:{_CALLED}(?P<wrong> {_FIGURE})? {_BEING}{_ABOUT}|{_OWNED}{_WRONG}|"
-    # "yesterday's was a typo, should be 200 g", "typo in yesterday's: 200 g"
+    # as "yesterday's was a typo, should be 200 g", "typo in yesterday's: 200 g"
     + rf"(?:(?:a|my) )?{_SLIP} (?:in|with|on) {_OWNED}{_WRONG}) (?P<much>{_FIGURE})"
     + rf"(?:(?: ,)? not {_FIGURE})?|"
     # "Mon was red", "Friday's went in red"

@@ -14,6 +14,8 @@ from handlers.reading.corrections.furtherdays import further_days
 from handlers.reading.corrections.goneon import CUES as GOING_ON
 from handlers.reading.corrections.goneon import goes_on
 from handlers.reading.corrections.joining import as_much_as_told
+from handlers.reading.corrections.justtold import CUES as OF_JUST_TOLD
+from handlers.reading.corrections.justtold import anothers_right, own_right
 from handlers.reading.corrections.kindtold import kind_told
 from handlers.reading.corrections.onlythese import not_of_these
 from handlers.reading.corrections.onlywrong import only_wrong, undone
@@ -44,7 +46,7 @@ def on_record(message: Message) -> tuple[Act, ...]:
     context = message.context
     if context.in_room and (right := _put_right_by_name(message)):
         return right
-    if context.just_told and (too := as_just_told(message) or as_much_as_told(message)):
+    if context.just_told and (too := _of_just_told(message)):
         return (too,)
     if context.in_room and (as_before := drained_as_before(message)):
         return (as_before,)
@@ -55,6 +57,12 @@ def on_record(message: Message) -> tuple[Act, ...]:
     leant: Act | None = amount_owed(message) or place_owed(message) or same_bin_again(message)
     leant = leant or opened_on(message) or (_in_talk(message) if context.in_room else None)
     return (leant,) if leant else ()
+
+
+def _of_just_told(message: Message) -> Act | None:
+    """What goes on from what another has just told, or puts it right."""
+    right = anothers_right(message) if message.has(OF_JUST_TOLD) else None
+    return right or as_just_told(message) or as_much_as_told(message)
 
 
 def _further(message: Message) -> tuple[Act, ...]:
@@ -92,6 +100,8 @@ def _put_right_by_name(message: Message) -> tuple[Act, ...]:
         or kind_told(message)
     )
     found = found or in_this_bin(message) or not_of_these(message)
+    if found is None and message.has(OF_JUST_TOLD) and message.bins:
+        found = own_right(message)
     if found is None and message.has(CALLED_BY_KIND):
         found = kind_right(message)
     if found is None and message.has(OF_VESSELS):

@@ -161,13 +161,13 @@ _FEW = 12
 
 
 def may_do_as_told(body: str) -> bool:
-    """Whether a message may do as the one before it told, whoever wrote that."""
+    """Whether a message may do as the one before it told, or put it right, whoever wrote that."""
     words = body.casefold().translate(_STOPS).split()
     return len(words) <= _FEW and not _JUST_CUES.isdisjoint(words)
 
 
 _STOPS = str.maketrans(",?!", "   ")
-_JUST_CUES = _CUES | words_in("and for ditto mine ours so plus me us & + it that")
+_JUST_CUES = _CUES | words_in("and for ditto mine ours so plus me us & + it that no nope not")
 AS_JUST_TOLD = "the same as another has just told"
 
 
