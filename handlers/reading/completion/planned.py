@@ -93,10 +93,16 @@ _RIGHT = Late(
     r"(?P<told>.+?)(?: [,.!;-])* (?:(?:it|that|they|which|and|but) )*"
     r"(?:(?:was|were|came to|weighed|turned out)(?: to be)? )?"
     r"(?:(?:more like|only|actually|about|just|nearer|really|around|closer to|a good) )*"
-    r"(?P<much>\d[\d.,]*)(?: [a-z]+)?(?: (?:in the end|actually|after all|all told|though|so))*"
+    r"(?P<much>\d[\d.,]*)(?: (?!only|rather|instead|though|so)(?P<of>[a-z]+))?(?: (?:in the end|actually|after all|all told|though|so|"
+    r"only|rather|instead))*"
     r"(?: [.!])*"
 )
 """ "It's in, was more like 2.5": the same behind it, and how much that was."""
+_DONE = Late(
+    rf"{_LEAD}(?:done(?: (?:it|that))?|did (?:it|that)|(?:it|that)(?: is| 's|s) (?:done|sorted)|"
+    rf"sorted){_END}"
+)
+""" "Done, but it was 1.2 only", right behind the plan."""
 _AS_MUCH = 4.0
 """A bare figure is in the unit of the plan where it is no more than so many times that, or less."""
 _POINTS = words_in("it them that those")
@@ -151,7 +157,10 @@ def _is_in(text: str) -> bool:
 def _with_its_amount(planned: Layer, message: Message) -> Layer | None:
     """What was planned, with as much as is told to have gone in."""
     match = _RIGHT.fullmatch(plain_text(message, days=True))
-    if match is None or not _is_in(match["told"]):
+    if match is None:
+        return None
+    done = message.context.planned_next and _DONE.fullmatch(match["told"]) is not None
+    if not done and not _is_in(match["told"]):
         return None
     measured = message.measured()
     if len(measured) == 1:
@@ -160,7 +169,7 @@ def _with_its_amount(planned: Layer, message: Message) -> Layer | None:
         return replace(planned, mass_kg=mass, volume_l=volume)
     figure = digits_value(match["much"])
     meant = planned.mass_kg or planned.volume_l
-    if measured or not figure or not meant:
+    if measured or match["of"] or not figure or not meant:
         return None
     # kilos or litres, grams or millilitres
     much = nearest((figure, figure / 1000), meant, _AS_MUCH)
