@@ -93,8 +93,8 @@ _RIGHT = Late(
     r"(?P<told>.+?)(?: [,.!;-])* (?:(?:it|that|they|which|and|but) )*"
     r"(?:(?:was|were|came to|weighed|turned out)(?: to be)? )?"
     r"(?:(?:more like|only|actually|about|just|nearer|really|around|closer to|a good) )*"
-    r"(?P<much>\d[\d.,]*)(?: (?!only|rather|instead|though|so)(?P<of>[a-z]+))?(?: (?:in the end|actually|after all|all told|though|so|"
-    r"only|rather|instead))*"
+    r"(?P<much>\d[\d.,]*)(?: (?!only|rather|instead|though|so)(?P<of>[a-z]+))?"
+    r"(?: (?:in the end|actually|after all|all told|though|so|only|rather|instead))*"
     r"(?: [.!])*"
 )
 """ "It's in, was more like 2.5": the same behind it, and how much that was."""
