@@ -17,9 +17,11 @@ from handlers.asked.help import NOT_UNDERSTOOD
 from handlers.doubtful import unsure
 from handlers.doubtful.confirming import fullness_anew
 from handlers.doubtful.neighbours import FIGURES, UNCLEAR, asked_first, bin_meant
-from handlers.reading.acts import Act, Amend, Layer, Observe
+from handlers.reading.acts import Act, Amend, Drain, Layer, Observe
 from handlers.reading.arranged import Plan
 from handlers.reading.plans import Reading, planned_in
+from handlers.reading.room.askeddeed import CUES as ASKING_DEED
+from handlers.reading.room.askeddeed import asked_deed
 from handlers.reading.room.inthetalk import SmallTalk, may_answer, small_talk
 from handlers.reading.room.neighbours import asks_neighbours
 from handlers.recording import keeping
@@ -43,6 +45,8 @@ class Hearing(Answering):
     """The mark of what it asks of the others in the room."""
     favour: str | None = None
     """The mark of what it asks of a neighbour, or promises one."""
+    deed: Drain | Layer | None = None
+    """What it asks the others to have done."""
     planned: Sequence[Layer] = ()
     """What its sender means to put in."""
     helps: Sequence[str] = ()
@@ -235,6 +239,7 @@ class Hearing(Answering):
         self.planned = planned_in(reading)
         acts: Sequence[Act | Plan] = await neighbours.not_of_another(reading.acts, heard, self.talk)
         if isinstance(heard, Said):
+            self.deed = asked_deed(reading.message) if reading.message.has(ASKING_DEED) else None
             self.named = bin_named(reading.message)
             acts = await neighbours.not_among_others(acts, heard, reading, self.talk)
             acts = await neighbours.only_amounts(acts, heard, reading, self.talk)

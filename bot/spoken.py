@@ -4,6 +4,7 @@ import json
 from collections.abc import Sequence
 from dataclasses import replace
 
+from bot.askeddeed import ASKS_DEED
 from bot.heard import Said
 from bot.lastasked import ASKED_US
 from bot.talk import ASKS, NAMES, TALK_GOES_ON, TALKS, TALKS_FIGURES, Talk
@@ -101,8 +102,8 @@ async def _bins_of(one: Trace, talk: Talk, *, done: bool) -> set[str]:
     _, sign, named = mark.partition(NAMES)
     if sign and mark[:1] in (NAMES, TALKS, TALKS_FIGURES):
         told.add(json.loads(named))
-    if mark.startswith((ASKED_US, f"{ASKS}{{", f"{PROMISES}{{")):
-        kept = json.loads(mark.lstrip(ASKS + PROMISES))
+    if mark.startswith((ASKED_US, ASKS_DEED, f"{ASKS}{{", f"{PROMISES}{{")):
+        kept = json.loads(mark.lstrip(ASKS + ASKS_DEED + PROMISES))
         asked = kept if isinstance(kept, list) else [kept]
         told |= {bin for act in asked if (bin := act.get("bin"))}
     return told

@@ -6,14 +6,14 @@ from datetime import timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot import planned
+from bot import askeddeed, planned
 from bot.heard import Edited, Heard, Said, local_part
 from bot.lastasked import ASKED_US, asked_lately, may_be_of_topic, talked_of
 from bot.mentions import PLAIN_NAME, by_plain_name, may_call
 from handlers.answer import Turn
 from handlers.doubtful.unsure import guess_of
 from handlers.practice.harm import ADVICE
-from handlers.reading.acts import Act, Ask
+from handlers.reading.acts import Act, Ask, Drain, Layer
 from handlers.reading.bins.keptbins import may_own
 from handlers.reading.completion.askedfood import may_put_in
 from handlers.reading.completion.planned import may_tell_planned
@@ -22,6 +22,7 @@ from handlers.reading.corrections.sametoo import may_do_as_told
 from handlers.reading.harm.harmwords import NEXT_CUES
 from handlers.reading.questions.duekinds import OF_DIGEST
 from handlers.reading.questions.followup import may_follow
+from handlers.reading.room.askeddeed import may_be_told_as_asked
 from handlers.reading.room.ofbins import may_be_of_bins
 from handlers.righting import corrections
 from handlers.sharing.favours import kept_by
@@ -133,6 +134,7 @@ class Talk:
             asked=await self._asked_lately(heard),
             asked_food=await self._asked_food(heard),
             **await self._planned(heard, turn),
+            asked_deed=await self._asked_deed(heard),
             on_reminder=own is not None and own.act == "date",
             on_absence=own is not None and own.act == "away",
             on_rota=own is not None and own.act in ("rota", "join"),
@@ -230,6 +232,12 @@ class Talk:
             return {}
         layers, is_next = await planned.lately(heard, self.book, self.item, turn)
         return {"planned": layers, "planned_next": is_next} if layers else {}
+
+    async def _asked_deed(self, heard: Said | Edited) -> Drain | Layer | None:
+        """What another has just asked to have been done, if these words may tell that it was."""
+        if not isinstance(heard, Said) or not may_be_told_as_asked(heard.body):
+            return None
+        return await askeddeed.asked_before(heard, self.book, self.item, TALK_GOES_ON)
 
     async def _told_of_harm(self) -> bool:
         """Whether we last told what to do for somebody who swallowed of it, and lately."""

@@ -8,7 +8,7 @@ from functools import partial
 from pathlib import Path
 from traceback import extract_tb
 
-from bot import planned
+from bot import askeddeed, planned
 from bot.gathering import holds_back, tell_together
 from bot.heard import Edited, Heard, Moved, Ranked, Reacted, Said, Withdrawn, from_event
 from bot.hearing import Hearing
@@ -75,20 +75,26 @@ async def _work(db: Database, item: Item, now: datetime, own: str, paced: bool) 
             held = await holds_back(db, hearing.room, item, reply, now, paced=paced)
             sender = heard.sender if held else None
             await outbox.put(db, hearing.room.id, reply, now, held_of=sender)
-        if hearing.favour:
-            trace = replace(trace, mark=hearing.favour)
-        elif hearing.asks and not reply:  # what we answer is asked of nobody else
-            trace = replace(trace, mark=hearing.asks)
-        elif hearing.asked and trace.kind in ("said", "edited"):
-            trace = replace(trace, mark=kept(hearing.asked))
-        elif hearing.planned and trace.kind == "said":
-            trace = replace(trace, mark=planned.kept(hearing.planned))
-        elif hearing.talked and not reply:
-            trace = replace(trace, mark=mark_of(hearing.talked))
+        trace = replace(trace, mark=_mark_of(hearing, trace, answered=reply is not None))
         trace = replace(trace, mark=with_bin(trace.mark, hearing.named))
         if hearing.forgot:
             trace = replace(trace, sender=None)
     await inbox.settle(db, item, "done", trace)
+
+
+def _mark_of(hearing: Hearing, trace: Trace, *, answered: bool) -> str | None:
+    """What is kept of what a message asked, promised, planned or talked of."""
+    if hearing.favour:
+        return hearing.favour
+    if hearing.deed and not answered:
+        return askeddeed.kept(hearing.deed)
+    if hearing.asks and not answered:  # what we answer is asked of nobody else
+        return hearing.asks
+    if hearing.asked and trace.kind in ("said", "edited"):
+        return kept(hearing.asked)
+    if hearing.planned and trace.kind == "said":
+        return planned.kept(hearing.planned)
+    return mark_of(hearing.talked) if hearing.talked and not answered else trace.mark
 
 
 async def _work_apart(db: Database, item: Item, now: datetime, own: str, paced: bool) -> None:

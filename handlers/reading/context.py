@@ -5,7 +5,7 @@ from datetime import datetime
 from typing import Literal
 from zoneinfo import ZoneInfo
 
-from handlers.reading.acts import Act, Ask, Layer, Units
+from handlers.reading.acts import Act, Ask, Drain, Layer, Units
 
 Subject = Literal["bran", "batch", "liquid"]
 """What of the craft the room may talk of: its starter, the making of it, what is drained."""
@@ -51,6 +51,8 @@ class Context:
     """The questions that the bot answered last, where a few words may be meant to change them."""
     asked_food: "Ask | None" = None
     """Whether some food may go in, which the sender has asked right before."""
+    asked_deed: Drain | Layer | None = None
+    """What another has just asked to have been done, where the words may tell that it was."""
     planned: tuple[Layer, ...] = ()
     """What the sender has told they would put in, where the words may tell that it is in."""
     planned_next: bool = False

@@ -39,6 +39,7 @@ from handlers.reading.corrections.vesselright import CUES as OF_VESSELS
 from handlers.reading.corrections.vesselright import vessel_right
 from handlers.reading.corrections.warmright import warm_right
 from handlers.reading.message import Message
+from handlers.reading.room.askeddeed import told_as_asked
 
 
 def on_record(message: Message) -> tuple[Act, ...]:
@@ -46,6 +47,8 @@ def on_record(message: Message) -> tuple[Act, ...]:
     context = message.context
     if context.in_room and (right := _put_right_by_name(message)):
         return right
+    if context.asked_deed and (deed := told_as_asked(message)):
+        return (deed,)
     if context.just_told and (too := _of_just_told(message)):
         return (too,)
     if context.in_room and (as_before := drained_as_before(message)):

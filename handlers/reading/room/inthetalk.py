@@ -22,6 +22,7 @@ from handlers.reading.deeds.barelayers import BARE
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
 from handlers.reading.plaintext import plain_text
+from handlers.reading.room.askeddeed import AS_ASKED
 from handlers.reading.room.neighbours import BOOKED, CRAFT, OF_RECORD, calls_record, is_for_us
 from handlers.reading.room.ofbran import OF_BRAN
 from handlers.reading.words.late import Late
@@ -111,10 +112,13 @@ def leaner(act: Act | Plan, message: Message) -> Amend | Retract | Layer | Drain
     told = act if isinstance(act, Plan) else meant(act)
     if not isinstance(told, Amend | Retract | Layer | Drain) or message.bot:
         return None
-    if not isinstance(act, Plan) and not {AS_JUST_TOLD, AS_PLANNED, BARE}.isdisjoint(act.rules):
+    if not isinstance(act, Plan) and not _OF_TALK.isdisjoint(act.rules):
         return None  # it leans on another's, or was weighed against the talk before
     of_else = isinstance(told, Amend) and _is_of_else(told, message)
     return told if of_else or not _stands_alone(told, message) else None
+
+
+_OF_TALK = frozenset({AS_JUST_TOLD, AS_PLANNED, AS_ASKED, BARE})
 
 
 def leaning(act: Act | Plan, message: Message, since: Since) -> Leaning:
