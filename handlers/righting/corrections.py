@@ -7,6 +7,7 @@ from datetime import datetime, timedelta
 from handlers.answer import Answer, Handler, Turn
 from handlers.doubtful import nosuchbin, unsure
 from handlers.doubtful.asking import is_meant
+from handlers.people import is_same
 from handlers.phrasing import capital, the
 from handlers.planning.planting import measured_again
 from handlers.practice.figure import listed
@@ -27,9 +28,17 @@ from handlers.reading.acts import (
 )
 from handlers.reading.corrections.amending import BARE_AMOUNT
 from handlers.reading.corrections.numberright import FARTHEST
+from handlers.reading.corrections.partright import BY_PART
 from handlers.recording.describing import describe
 from handlers.recording.starter import moved_anew
-from handlers.righting.whichrecord import alone_of_day, is_of_all, named_by, of_sender, said
+from handlers.righting.whichrecord import (
+    alone_of_day,
+    is_of_all,
+    named_by,
+    of_sender,
+    said,
+    told_in_sitting,
+)
 from handlers.sharing.onoffer import taken_on
 from storage.book import Book
 from storage.rows import Entry, Facts, NewEntry
@@ -83,6 +92,8 @@ async def amend(act: Amend, turn: Turn, carry_on: Handler) -> Answer:
     if act.was and not (of_day := of_day or await alone_of_day(act, turn)):
         return Answer(say=NOTHING_THERE)
     named, act = named_by(act, of_sender(of_day or targets, turn.sender))
+    if not named and BY_PART in act.rules and act.bin and not turn.refers_to:
+        named = _alone([e for e in await told_in_sitting(turn) if _is_of(act, e)])
     if is_of_all(act, named):
         return await each_right([(act, target) for target in named], turn, carry_on)
     target = _fitting(act, named)
@@ -159,6 +170,18 @@ async def each_right(pairs: Sequence[tuple[Amend, Entry]], turn: Turn, carry_on:
             why=[*out.why, *one.why],
         )
     return replace(out, say=f"Corrected. {out.say}") if out.entries else out
+
+
+def _is_of(act: Amend, entry: Entry) -> bool:
+    """Whether the entry is in the bin that is named, and has what is put right."""
+    there = entry.bin is not None and is_same(entry.bin.name, act.bin or "")
+    return there and any(
+        getattr(act, name) and entry.act in acts for name, acts in AMENDABLE.items()
+    )
+
+
+def _alone(entries: Sequence[Entry]) -> Sequence[Entry]:
+    return entries if len(entries) == 1 else ()
 
 
 def _is_size(act: Amend, opened: Entry) -> bool:

@@ -1,18 +1,12 @@
 """The last records of one sitting, which are put right or struck out together."""
 
 from dataclasses import replace
-from datetime import timedelta
 
 from handlers.answer import Answer, Handler, Turn
 from handlers.reading.acts import Amend
 from handlers.righting.corrections import NOTHING_THERE, each_right, struck_words, targets_of
+from handlers.righting.whichrecord import told_in_sitting
 from storage.rows import Entry
-
-ONE_SITTING = timedelta(minutes=30)
-"""For so long "both" is said of what the sender told in several messages."""
-_TOLD = frozenset({"layer", "drain", "seal", "bury", "observe"})
-_REMEMBERED = timedelta(days=60)
-"""For so long before a day may be told of."""
 
 
 async def put_right(act: Amend, count: int, turn: Turn, carry_on: Handler) -> Answer:
@@ -40,9 +34,7 @@ async def _told_together(count: int, turn: Turn) -> list[Entry]:
     last = await targets_of(turn)
     if turn.refers_to or len(last) == count:
         return last
-    written = await turn.book.written_by(turn.sender, turn.today - _REMEMBERED, turn.today)
-    lately = [e for e in written if turn.now - e.written_at <= ONE_SITTING and e.act in _TOLD]
-    lately.sort(key=lambda entry: entry.id)
+    lately = await told_in_sitting(turn)
     if not count:
         return lately or last
     chosen, before = lately[-count:], lately[:-count]

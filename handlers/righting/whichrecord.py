@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import fields, replace
+from datetime import timedelta
 
 from handlers.answer import Turn
 from handlers.people import is_same
@@ -15,6 +16,11 @@ from storage.rows import Entry
 _NAMING = frozenset({"bin", "materials", "rich", "was", "of", "whose", "rules"})
 """Fields by which a record can be known; the others tell only what is right."""
 _DEEDS = frozenset({"layer", "drain", "seal", "bury"})
+_TOLD = _DEEDS | {"observe"}
+_REMEMBERED = timedelta(days=60)
+"""For so long before a day may be told of."""
+ONE_SITTING = timedelta(minutes=30)
+"""For so long several messages are told in one go: "both" is said of them."""
 _OF_ALL = frozenset({"on", "member"})
 """What is true of all that one message told, unless it told them apart."""
 
@@ -37,6 +43,13 @@ def named_by(act: Amend, entries: Sequence[Entry]) -> tuple[Sequence[Entry], Ame
         there = [e for e in entries if e.bin and is_same(e.bin.name, act.bin)]
         return there or ([] if of_part else entries), act
     return entries, act
+
+
+async def told_in_sitting(turn: Turn) -> list[Entry]:
+    """What the sender told of deeds just now, in several messages, in order of writing."""
+    written = await turn.book.written_by(turn.sender, turn.today - _REMEMBERED, turn.today)
+    lately = [e for e in written if turn.now - e.written_at <= ONE_SITTING and e.act in _TOLD]
+    return sorted(lately, key=lambda entry: entry.id)
 
 
 def of_sender(entries: Sequence[Entry], sender: str) -> Sequence[Entry]:

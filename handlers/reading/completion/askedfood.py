@@ -69,7 +69,8 @@ def _of(asked: Ask, act: Act, *, pointed: bool) -> Act:
         return replace(act, guess=tuple(_of(asked, one, pointed=True) for one in act.guess))
     if not pointed or not isinstance(act, Layer) or (act.materials or {}).keys() - {"mixed"}:
         return act
-    return replace(act, materials=asked.materials, rich=asked.rich)
+    bin = act.bin or (asked.bin if act.in_it is None else None)
+    return replace(act, materials=asked.materials, rich=asked.rich, bin=bin)
 
 
 def _put_in(asked: Ask, message: Message) -> Layer | None:

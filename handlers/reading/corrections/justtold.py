@@ -13,7 +13,7 @@ from handlers.reading.corrections.rightwrong import BY_FORM
 from handlers.reading.corrections.unitright import amount_of
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
-from handlers.reading.words.spans import indexes
+from handlers.reading.words.spans import indexes, unheld
 from handlers.reading.words.vocabulary import words_in
 
 JUST_TOLD = "what another has just told"
@@ -31,6 +31,8 @@ _OF_RIGHT = (
         ", . ; : ! - – though instead"
     )
 )
+_ME = words_in("me mine us ours")
+_OF_ME = _OF_RIGHT | _ME | words_in("by i did put that's 's is")
 _MOST_WORDS = 18
 
 
@@ -39,6 +41,8 @@ def anothers_right(message: Message) -> Amend | None:
     told = message.context.just_told
     if not isinstance(told, Layer | Drain) or told.member in (None, message.context.sender):
         return None
+    if _is_by_sender(told, message):
+        return Amend(member=message.context.sender, whose=told.member, rules=(BY_FORM, JUST_TOLD))
     right = _right_of(told, message)
     if right is None:
         return None
@@ -48,6 +52,19 @@ def anothers_right(message: Message) -> Amend | None:
     if not message.has(_NO):
         return right
     return replace(right, whose=None) if _is_whole(right) else None
+
+
+def _is_by_sender(told: Layer | Drain, message: Message) -> bool:
+    """ "No, that was me, 1.5 kg in the green": told once more as the sender's own."""
+    if not message.has(_ME) or not message.measured() or message.days or "?" in message.said:
+        return False
+    held = indexes(message.amounts, message.bins, message.items, message.members)
+    rest = unheld(message.norms, held)
+    if rest[:1] == [] or not _OF_ME.issuperset(rest) or not message.has(_BEING):
+        return False
+    values = {told.volume_l, told.mass_kg if isinstance(told, Layer) else None} - {None}
+    same = all(any(isclose(a.value, v or 0) for v in values) for a in message.measured())
+    return same and all(ref.name == told.bin for ref in message.bins)
 
 
 def own_right(message: Message) -> Amend | None:

@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import replace
+from datetime import date
 from itertools import pairwise
 
 from handlers.reading.acts import (
@@ -92,8 +93,22 @@ def more(message: Message) -> Layer | Drain | None:
             act = layer_from(groups, k, _RULE)
         if act is not None:
             known = last.bin if isinstance(last, Layer | Drain) else None
-            return act if act.bin else replace(act, bin=known)
+            on = _day_of_more(last, act, message)
+            return replace(act, bin=act.bin or known, on=on)
     return None
+
+
+def _day_of_more(last: Act | None, more: Layer | Drain, message: Message) -> date | None:
+    """Behind what was told of Friday "and 300 g of bread" went in on that day, too."""
+    if not isinstance(last, Layer | Drain) or message.context.last is not last:
+        return more.on
+    own = last.member in (None, message.context.sender)
+    if not own or more.on != message.today or message.days or message.has(_NOW):
+        return more.on
+    return last.on or more.on
+
+
+_NOW = words_in("now just today tonight later")
 
 
 _NEVER_DID = Late(

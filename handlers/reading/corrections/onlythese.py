@@ -6,7 +6,7 @@ from handlers.reading.plaintext import plain_text
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
-CUES = words_in("only just not isnt wasnt hasnt")
+CUES = words_in("only just not isnt wasnt hasnt except bar apart other")
 """Words without one of which nothing is taken back of one bin."""
 _LEAD = r"^(?:(?:no|nope|sorry|oops|wait|actually|but|and|oh|,|[.]) )*"
 _BIN = r"(?:(?:in|into|to|from) )?(?:the |our |my )?qbin(?: bin)?"
@@ -15,7 +15,8 @@ _ONLY = Late(
     rf"{_LEAD}(?:it was )?(?:only|just) {_BIN}(?P<other>(?: ,| and)* not {_BIN})?{_END}|"
     rf"{_LEAD}{_BIN}(?P<only>(?: ,)? only){_END}"
 )
-_NOT = Late(rf"{_LEAD}not {_BIN}{_END}")
+_NOT = Late(rf"{_LEAD}(?:not|except|bar|apart from|other than) (?:for )?{_BIN}{_END}")
+_REFUSING = words_in("no nope not except bar apart other")
 _UNDONE = Late(
     rf"{_LEAD}{_BIN} (?:is not|'s not|isnt|was not|wasnt|has not been|hasnt been) "
     rf"(?P<deed>buried|sealed){_END}"
@@ -39,5 +40,5 @@ def not_of_these(message: Message) -> Retract | None:
         return None
     if _ONLY.search(text):
         return Retract(bin=bin, of_bin="only", rules=("of this bin alone",))
-    refused = message.norms[0] in ("no", "nope", "not") and _NOT.search(text)
+    refused = message.norms[0] in _REFUSING and _NOT.search(text)
     return Retract(bin=bin, of_bin="not", rules=("not of this bin",)) if refused else None

@@ -1,16 +1,18 @@
 """Parts of what was told, put right by name: "the bread was 3", "no, green was 3 and blue 2",
-"Dev's was 3 kg".
+"Dev's was 3 kg", "make the green 3", "I was wrong about the green, that was 3", "the bread was
+Friday".
 
 Which record of the message each is of, the book knows.
 """
 
 from dataclasses import replace
 
-from handlers.reading.acts import Amend
+from handlers.reading.acts import Amend, Layer
 from handlers.reading.corrections.amending import BARE_AMOUNT, SORRY
 from handlers.reading.corrections.leaning import spoken_of
 from handlers.reading.corrections.numberright import number_of_talk
 from handlers.reading.corrections.unitright import amount_of
+from handlers.reading.food.items import Item
 from handlers.reading.food.makeups import makeup
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
@@ -19,9 +21,18 @@ from handlers.reading.words.vocabulary import words_in
 BY_PART = "a part of what was told, put right"
 """The rule of a correction that is of no record but one of such scraps, or in that bin."""
 _CUES = words_in("was were is are should")
-_LEADS = SORRY | words_in("no nope nah correction , - :")
+_MAKING = words_in("make")
+"""Without one of these nothing is put right so."""
+_WRONG_ABOUT = tuple(
+    tuple(f"{said} {of}".split())
+    for said in ("i was wrong", "i got it wrong", "my mistake", "typo", "slip")
+    for of in ("about", "with", "on", "in", "for")
+)
+_LEADS = SORRY | words_in("no nope nah yes yep yeah ok correction , - :")
 _BEFORE = words_in("the my our and but , &")
-_JOINTS = _CUES | words_in("be only just about more like actually really nearer one lot stuff 's")
+_JOINTS = _CUES | words_in(
+    "be only just about more like actually really nearer one lot stuff 's that it , :"
+)
 _ENDS = words_in(". ! sorry please ,")
 _MOST_WORDS = 24
 
@@ -29,20 +40,23 @@ _MOST_WORDS = 24
 def parts_right(message: Message) -> tuple[Amend, ...]:
     """A correction for each part, if nothing else is said."""
     norms = message.norms
-    if _CUES.isdisjoint(norms) or len(norms) > _MOST_WORDS:
+    if (_CUES | _MAKING).isdisjoint(norms) or len(norms) > _MOST_WORDS:
         return ()
     if spoken_of(message) is None and not any(m.owner for m in message.members):
         return ()
     i = next((k for k, norm in enumerate(norms) if norm not in _LEADS), len(norms))
+    wrong = next((len(w) for w in _WRONG_ABOUT if tuple(norms[i : i + len(w)]) == w), 0)
+    made = _MAKING.issuperset(norms[i : i + 1])
+    i += wrong or made
     led, out = i > 0, list[Amend]()
     while i < len(norms) and not _ENDS.issuperset(norms[i:]):
-        part = _part(message, i, further=bool(out))
+        part = _part(message, i, further=made or bool(out))
         if part is None:
             return ()
         amend, i = part
         out.append(amend)
     if len(out) == 1 and out[0].bin is not None and not led:
-        if not message.measured():
+        if not (message.measured() or message.context.after_bot or "should" in norms):
             return ()  # "Rosie was 3"
         return (replace(out[0], rules=(BY_PART, BARE_AMOUNT)),)  # it may have gone in just now
     return tuple(out)
@@ -53,7 +67,8 @@ def _part(message: Message, i: int, *, further: bool) -> tuple[Amend, int] | Non
     norms = message.norms
     while i < len(norms) and norms[i] in _BEFORE:
         i += 1
-    bin = next((b for b in message.bins if b.start == i and b.known and b.name), None)
+    refs = (*message.bins, *message.named)
+    bin = next((b for b in refs if b.start == i and b.known and b.name), None)
     item = next((m for m in message.items if m.start == i and not m.generic), None)
     owner = next((m for m in message.members if m.start == i and m.owner), None)
     named = bin or item or owner
@@ -64,7 +79,9 @@ def _part(message: Message, i: int, *, further: bool) -> tuple[Amend, int] | Non
         at += 1
     if not further and _CUES.isdisjoint(norms[named.end : at]):
         return None
-    found = _figure(message, at) or (_bin(message, at) if item and not bin else None)
+    found = _figure(message, at)
+    if found is None and item and not bin:
+        found = _bin(message, at) or _day(message, item, at)
     if found is None:
         return None
     right, end = found
@@ -105,3 +122,15 @@ def _bin(message: Message, at: int) -> tuple[Amend, int] | None:
 
 
 _INTO = words_in("in into to for the")
+
+
+def _day(message: Message, item: Item, at: int) -> tuple[Amend, int] | None:
+    """The right day of what the talk is on: "the bread was Friday"."""
+    at += message.norms[at : at + 1] == ["on"]
+    day = next((d for d in message.days if d.start == at), None)
+    last, made = spoken_of(message), makeup([item])
+    if day is None or day.past > message.today or not isinstance(last, Layer) or made is None:
+        return None
+    held = not made.shares.keys().isdisjoint(last.materials or {})
+    end = day.end + (message.norms[day.end : day.end + 1] == ["'s"])
+    return (Amend(on=day.past), end) if held else None

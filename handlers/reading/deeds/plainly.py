@@ -90,21 +90,26 @@ def led_by(message: Message) -> str | None:
 
 _DATED = dict.fromkeys(
     ("put", "added", "chucked", "tipped", "threw", "tossed", "dumped"), "layer"
-) | dict.fromkeys(("drained", "tapped"), "drain")
+) | dict.fromkeys(("drained", "tapped", "emptied"), "drain")
 _DATED_CUES = frozenset(_DATED)
-_PUT = frozenset({"put"})
+_PUT, _EMPTIED = frozenset({"put"}), frozenset({"emptied"})
 _ABOUT_DEED = words_in("on already so far and also")
-_BY_ITSELF = words_in("added drained tapped")
+_BY_ITSELF = words_in("added drained tapped emptied")
 
 
 def dated_report(message: Message) -> str | None:
     """The kind of record of a message that tells a deed, an amount and its day, and nothing else:
-    "put in 2 kg on 2/3", "drained 200 ml on 1 March"; without a day "I've put 2 kg in".
+    "put in 2 kg on 2/3", "drained 200 ml on 1 March"; without a day "I've put 2 kg in" and "emptied
+    the shed, half a litre of juice".
     """
     if len(message.sentences) != 1 or not message.has(_DATED_CUES):
         return None
     measured = message.measured()
-    if not message.days and not (message.has(_PUT) and measured and measured[0].quantity == "mass"):
+    emptied = message.has(_EMPTIED)
+    if emptied and not (message.liquid() and _empties_bin(message)):
+        return None
+    weighed = message.has(_PUT) and measured and measured[0].quantity == "mass"
+    if not (message.days or weighed or emptied):
         return None
     if message.members or len(measured) != 1 or measured[0].negative or message.norms[-1] == "?":
         return None
@@ -118,8 +123,15 @@ def dated_report(message: Message) -> str | None:
     if deeds[0] not in _BY_ITSELF and "in" not in rest:
         return None  # "put on 2 kg", "threw 2 kg on Sunday"
     drained = _DATED[deeds[0]] == "drain"
-    solid = measured[0].quantity == "mass" or message.items
+    solid = any(not message.liquid_at(item.start) for item in message.items)
+    solid = solid or measured[0].quantity == "mass"
     return None if drained and solid else _DATED[deeds[0]]
+
+
+def _empties_bin(message: Message) -> bool:
+    """ "Emptied the shed": not what was emptied into it."""
+    led = [message.norms[max(0, ref.start - 2) : ref.start] for ref in message.bins]
+    return any(lead[-1:] == ["emptied"] or lead == ["emptied", "the"] for lead in led)
 
 
 def with_siblings(believed: list[Act], told: Sequence[Act], message: Message) -> list[Act]:

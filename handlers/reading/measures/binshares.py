@@ -58,10 +58,12 @@ def for_bin(
     if not before or place.i - before[-1].end > NEAR:
         return None
     lot, last = before[0], before[-1]
-    at = _behind_to(words, place.end)
+    went = place.after in _WENT  # "5 kg of peel, 3 went to the shed"
+    to, at = norm_at(words, place.end + went), _behind_to(words, place.end + went)
     led = place.before in _PARTED or place.i - 1 in taken  # "2 shed 3 hall"
     part = led and place.value * lot.factor < lot.value
     parted = any(w.norm in _SPLIT for w in words[lot.end : place.i])
+    parted = parted or went
     # "6 kg of bread, all stale. 4 in the shed, 2 in the hall"
     parted = parted or (
         place.before in _BREAKS and not any(i in taken for i in range(lot.end, place.i))
@@ -70,7 +72,7 @@ def for_bin(
         parted or any(w.norm in _TOTAL for w in words[max(0, lot.start - 2) : lot.end + 2])
     ):
         straight = place.end in taken  # "6 kg split: 4 shed, 2 hall"
-        if straight or (place.after in TO_BIN and at in taken):
+        if straight or (to in TO_BIN and at in taken):
             return place.in_unit_of(lot)
     if place.end in taken and place.before in LISTED and _goes_likewise(words, place, last, taken):
         return place.in_unit_of(last)
@@ -140,4 +142,5 @@ _BREAKS = frozenset({".", "\n"})
 _SPLIT = words_in(": split divided shared parted")
 _TOTAL = words_in("total altogether overall")
 _PARTED = LISTED | {":", "-", "—", "(", ".", "\n", "into", "split", "divided"}
+_WENT = words_in("went go goes gone")
 _PUT = words_in("put took tipped added chucked dumped went gave threw")
