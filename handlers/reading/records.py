@@ -158,7 +158,7 @@ def _record(groups: Sequence[Group], k: int, readers: Sequence[_Reader]) -> Reco
 def _begun_with(act: Record, groups: Sequence[Group], k: int) -> list[Record]:
     """ "Started the school bin with a kilo of peel": its first layer is told with it."""
     group = groups[k]
-    begun = isinstance(act, Open) and not _WITH.isdisjoint(group.norms) and bool(group.solids())
+    begun = isinstance(act, Open) and not _WITH.isdisjoint(group.norms)
     if not begun or not any(a.quantity == "mass" for a in scrap_amounts(group)):
         return []
     return [layer_from(groups, k, "a bin was started with scraps")]

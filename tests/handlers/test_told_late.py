@@ -81,6 +81,8 @@ async def test_a_further_day_overwrites_nothing(
         ("both were Ruth's", ["cellar 2 Mon ruth", "porch 1 Mon ruth"]),
         ("scratch both", []),
         ("delete the last two", []),
+        ("scrap my last two", []),
+        ("all on Friday", ["cellar 2 Fri", "porch 1 Fri"]),
         ("it was all in red", ["cellar 2 Mon", "red 1 Mon"]),
         ("they were both out yesterday", ["cellar 2 Mon", "porch 1 Mon"]),
         ("both bins are full", ["cellar 2 Mon", "porch 1 Mon"]),
@@ -199,6 +201,29 @@ async def test_a_neighbour_is_answered(
 async def test_what_was_told_before_the_question_is_none_besides(db: Database) -> None:
     lines = ("ruth: drained 300 ml from cellar", "bram: did you drain the cellar?")
     assert (await talked(db, *lines, "ruth: yes, 300 ml"))[0] == ["drain cellar 0.3 Mon ruth"]
+
+
+@pytest.mark.parametrize(
+    ("lines", "records"),
+    [
+        (("700 g in cellar", "make that 900 and in the red"), ["red 0.9 Mon"]),
+        (("700 g in cellar", "I'd double-counted, take 200 g off"), ["cellar 0.5 Mon"]),
+        (
+            ("700 g in cellar, 1 kg in red", "I'd double-counted the cellar, take 200 g off"),
+            ["cellar 0.7 Mon", "red 1 Mon"],
+        ),
+        (("2 kg in red and 1 kg in cellar", "the red one was Bram's"),
+         ["cellar 1 Mon", "red 2 Mon bram"]),
+        (("2 kg in red", "the red was Bram's idea"), ["red 2 Mon"]),
+        (("drained red 100 ml yesterday and 150 today", "yesterday's was 200"),
+         ["drain red 0.15 Mon", "drain red 0.2 Sun"]),
+        (("started the green on Saturday with 800 g",), ["green 0.8 Sat"]),
+    ],
+)  # fmt: skip
+async def test_what_is_right_of_one_of_them(
+    db: Database, lines: tuple[str, ...], records: list[str]
+) -> None:
+    assert sorted((await talked(db, *lines))[0]) == sorted(records)
 
 
 async def test_all_but_one_bin(db: Database) -> None:

@@ -1,4 +1,4 @@
-"""Several bins, days and doers in one message: each lot is in its own bin, of its day, by its doer."""
+"""Several bins, days and doers in one message: each lot has its own bin, day and doer."""
 
 import pytest
 
@@ -15,7 +15,8 @@ def _words(act: Act) -> str:
     assert isinstance(act, Layer | Drain | Bury)
     mass = act.mass_kg if isinstance(act, Layer) else None
     volume = act.volume_l if isinstance(act, Layer | Drain) else None
-    kinds = [kind for kind in (act.materials or {}) if kind != "mixed"] if mass else []
+    made = act.materials if isinstance(act, Layer) and mass else None
+    kinds = [kind for kind in made or {} if kind != "mixed"]
     said = [
         "" if isinstance(act, Layer) else act.act,
         act.bin,

@@ -6,7 +6,7 @@ Every word is accounted for, so that no score is asked.
 
 from dataclasses import replace
 
-from handlers.reading.acts import Amend, Layer, Retract
+from handlers.reading.acts import Amend, Drain, Layer, Retract
 from handlers.reading.calendar.days import Day
 from handlers.reading.corrections.leaning import spoken_of
 from handlers.reading.corrections.numberright import number_of_talk
@@ -74,9 +74,9 @@ _FORMS = Late(
 
 
 def of_that_day(message: Message) -> Amend | Retract | None:
-    """What is to be struck out or put right of the layer told of one day."""
+    """What is to be struck out or put right of the layer told of one day, or drained on it."""
     last = spoken_of(message)
-    if not message.days or len(message.norms) > _MOST_WORDS or not isinstance(last, Layer):
+    if not message.days or len(message.norms) > _MOST_WORDS or not isinstance(last, Layer | Drain):
         return None
     if "?" in message.said or (message.members and message.asked):
         return None
@@ -86,10 +86,13 @@ def of_that_day(message: Message) -> Amend | Retract | None:
         return None
     which = Layer(on=day.past)
     if found["struck"]:
-        return Retract(which=which, rules=(RULE,))
+        return Retract(which=which, rules=(RULE,)) if isinstance(last, Layer) else None
     wrong = [a.end for a in message.measured() if a.start >= day.end and found["wrong"]]
     right = _right(message, found.lastgroup, wrong[0] if wrong else day.end)
-    return None if right is None else replace(right, which=which, rules=(BY_FORM, RULE))
+    if right is None or isinstance(last, Layer):
+        return right and replace(right, which=which, rules=(BY_FORM, RULE))
+    drained = right.volume_l is not None
+    return replace(right, was=day.past, what="drain", rules=(BY_FORM, RULE)) if drained else None
 
 
 def _right(message: Message, what: str | None, start: int) -> Amend | None:

@@ -18,9 +18,9 @@ from handlers.reading.words.vocabulary import words_in
 
 JUST_TOLD = "what another has just told"
 """The rule of a correction of the record that a member told last, in whatever bin that was."""
-CUES = words_in("no nope nah that it not")
+CUES = words_in("no nope nah that it not make")
 _NO = words_in("no nope nah")
-_BEING = words_in("was were went should wasnt")
+_BEING = words_in("was were went should wasnt make")
 _LEADS = words_in("hang on wait sorry actually oh i think thought hey but surely mate")
 _OF_RIGHT = (
     _NO
@@ -115,7 +115,7 @@ def _puts_right(message: Message) -> bool:
         return False
     first = next((norm for norm in rest if norm.isalpha() and norm not in _LEADS), "")
     refused = first in _NO or "not" in rest
-    return refused or (first in ("that", "it") and not _BEING.isdisjoint(rest))
+    return refused or (first in ("that", "it", "make") and not _BEING.isdisjoint(rest))
 
 
 def _refuses(told: Layer | Drain, message: Message) -> bool:

@@ -34,7 +34,8 @@ def lessened(message: Message) -> Amend | None:
         return _so_often(message, times)
     if (taken := _taken_off(message)) is not None:
         amount, bare = taken
-        return _left(message, amount, bare) or Amend(rules=(BY_FORM,))
+        of_last = {getattr(message.context.last, "bin", None)}.issuperset(_bins(message))
+        return (_left(message, amount, bare) if of_last else None) or Amend(rules=(BY_FORM,))
     at = next((i for i, norm in enumerate(norms) if norm not in _LED), len(norms))
     if "off" not in norms or at == len(norms) or _TAKING.isdisjoint(norms[:at]):
         return None
@@ -82,11 +83,22 @@ def _taken_off(message: Message) -> tuple[Amount | None, float | None] | None:
         return None
     reason = norms[:verb]
     led = _LED.issuperset(reason) or (weighed and _WHY.issuperset(reason[-1:]))
+    said = unheld(norms, indexes(message.bins), 0, verb)
+    led = led or (_WHY.issuperset(reason[-1:]) and (_LED | _COUNTED).issuperset(said))
     return (
         (amount, bare) if led and all(n in _FROM_THAT | VESSELS | REASONS for n in rest) else None
     )
 
 
+def _bins(message: Message) -> set[str | None]:
+    return {ref.name for ref in message.bins}
+
+
+_COUNTED = words_in(
+    "double doubled counted double-counted doublecounted twice already some a bit of the i 'd 've "
+    "have had been we it in bin - ."
+)
+"""What says that too much was written down: "I'd counted some twice, take 200 g off"."""
 _ABOUT = words_in("about roughly around maybe another")
 _WHY = words_in("so , . ; - and then please pls ! should can could to")
 

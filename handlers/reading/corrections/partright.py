@@ -55,7 +55,7 @@ def parts_right(message: Message) -> tuple[Amend, ...]:
             return ()
         amend, i = part
         out.append(amend)
-    if len(out) == 1 and out[0].bin is not None and not led:
+    if len(out) == 1 and out[0].bin is not None and not (led or out[0].member):
         if not (message.measured() or message.context.after_bot or "should" in norms):
             return ()  # "Rosie was 3"
         return (replace(out[0], rules=(BY_PART, BARE_AMOUNT)),)  # it may have gone in just now
@@ -82,6 +82,8 @@ def _part(message: Message, i: int, *, further: bool) -> tuple[Amend, int] | Non
     found = _figure(message, at)
     if found is None and item and not bin:
         found = _bin(message, at) or _day(message, item, at)
+    if found is None and not owner:
+        found = _owner(message, at)
     if found is None:
         return None
     right, end = found
@@ -122,6 +124,18 @@ def _bin(message: Message, at: int) -> tuple[Amend, int] | None:
 
 
 _INTO = words_in("in into to for the")
+
+
+def _owner(message: Message, at: int) -> tuple[Amend, int] | None:
+    """Whose it was: "the shed one was Tom's"."""
+    ref = next((m for m in message.members if m.start == at and m.owner), None)
+    end = ref.end if ref else at
+    while ref and message.norms[end : end + 1] and message.norms[end] in _REALLY:
+        end += 1
+    return (Amend(member=ref.name), end) if ref else None
+
+
+_REALLY = words_in("'s really actually")
 
 
 def _day(message: Message, item: Item, at: int) -> tuple[Amend, int] | None:

@@ -34,7 +34,7 @@ _OF_RIGHT = (
     | _BEING
     | words_in("be have been gone go in into to on from by 's put down as meant really")
 )
-_STRIKING = words_in("scratch strike delete remove erase undo cancel")
+_STRIKING = words_in("scratch strike delete remove erase undo cancel scrap")
 _OF_STRIKING = _LEADS | _CALLED | _STRIKING | words_in("out off again")
 
 
@@ -43,7 +43,9 @@ def several_right(message: Message) -> tuple[Amend | Retract, ...]:
     norms = message.norms
     if len(norms) > _MOST_WORDS or "?" in message.said or not _are_own(message):
         return ()
-    if message.amounts or message.items or message.signs:
+    if message.amounts or message.signs:
+        return ()
+    if any(norms[item.start] not in _STRIKING for item in message.items):
         return ()
     said = next((i for i, norm in enumerate(norms) if norm not in _LEADS), 0)
     if norms[said] in _STRIKING:
@@ -69,7 +71,8 @@ def _right(message: Message) -> tuple[Amend, ...]:
     if len(behind) != 1 or len(message.bins) > len(bins) or not _OF_RIGHT.issuperset(rest):
         return ()
     count = _count(message)
-    if not count and ("it" in message.said or not message.has(_BEING)):
+    told = message.has(_BEING) or (bool(message.days) and message.context.after_bot)
+    if not count and ("it" in message.said or not told):
         return ()  # "all in the shed", "it was all in the shed": of the last one alone
     right = _of_thing(behind[0], message)
     if right is None or len(spans) == 1:
