@@ -78,7 +78,8 @@ def _told(last: Layer | Drain, days: Sequence[Day], message: Message) -> Layer |
     if len(days) > 1 and (len(amounts) != 1 or not message.has(_EACH)):
         return None
     if not amounts and not message.items and days[0].past != last.on:
-        if "same" in said and _OF_SAME.issuperset(rest):
+        like = "as" in said and "well" not in said  # "same as on Friday"
+        if "same" in said and not like and _OF_SAME.issuperset(rest):
             return replace(last, rules=(_RULE,))
         if "some" in said and "and" in said and _OF_SOME.issuperset(rest):
             layer = Layer(materials={"mixed": 1.0}, rules=(_RULE,))

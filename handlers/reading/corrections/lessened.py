@@ -91,7 +91,7 @@ def _taken_off(message: Message) -> tuple[Amount | None, float | None] | None:
 
 
 def _bins(message: Message) -> set[str | None]:
-    return {ref.name for ref in message.bins}
+    return {ref.name for ref in message.bins if ref.known and ref.name}
 
 
 _COUNTED = words_in(
