@@ -3,7 +3,7 @@
 from collections.abc import Iterator, Sequence
 from functools import cache
 
-from handlers.reading.words.vocabulary import lines_of
+from handlers.reading.words.vocabulary import lines_of, words_in
 from handlers.reading.words.words import Word
 
 _LONGEST = 6
@@ -57,16 +57,24 @@ def _lead(words: Sequence[Word]) -> int:
 
 
 def _goes_on(words: Sequence[Word], at: int) -> bool:
-    """ "Ok to add bones?", "also 1 kg", "well done": no filler before the word behind it."""
+    """ "Ok to add bones?", "also 1 kg", "well done", "no problem with it": no filler before
+    the word behind it.
+    """
     behind = words[at] if at < len(words) else None
     if behind is None:
         return False
     if behind.norm == "done":
         return words[at - 1].norm == "well"
+    if words[at - 1].norm in _EASE and behind.norm in _OF_IT:
+        return True
     return behind.norm == "to" or (behind.kind == "number" and words[at - 1].norm in _ADDING)
 
 
 _ADDING = frozenset({"also", "and"})
+_EASE = words_in("worries problem problems bother rush hurry stress drama trouble")
+_OF_IT = words_in(
+    "with if about at for there in on getting doing what whatever when as unless until"
+)
 
 
 def _tail(words: Sequence[Word]) -> int:
