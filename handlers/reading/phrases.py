@@ -143,16 +143,18 @@ def _phrases(message: Message) -> Iterator[Phrase]:
 
 
 def first_plan(
-    message: Message, read: Callable[[Phrase], Plan | None], *, most: int
+    message: Message, read: Callable[[Phrase], Plan | Found | None], *, most: int
 ) -> Iterator[Found]:
-    """What the first sentence that arranges anything arranges; a long message only tells of it."""
+    """What the first sentence that arranges anything arranges, in all its words unless it is said
+    in which; a long message only tells of it.
+    """
     said = phrases(message)
     if len(said) > most:
         return
     for phrase in said:
         plan = read(phrase)
         if plan is not None:
-            yield Found(*phrase.sentence, plan)
+            yield plan if isinstance(plan, Found) else Found(*phrase.sentence, plan)
             return
 
 
