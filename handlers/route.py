@@ -31,6 +31,7 @@ from handlers.recording import (
     burying,
     draining,
     echoes,
+    emptying,
     layers,
     observing,
     rules,
@@ -71,6 +72,8 @@ async def answer(act: Act, turn: Turn) -> Answer:  # noqa: C901  # one line for 
             return await echoes.heard_before(act, turn) or await layers.added(act, turn)
         case acts.Drain():
             return await draining.drained(act, turn)
+        case acts.Open(emptied=str()):
+            return await emptying.begun_again(act, turn)
         case acts.Open():
             return await bins.opened(act, turn)
         case acts.Seal():

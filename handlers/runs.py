@@ -1,4 +1,4 @@
-"""Which run an entry belongs to: from a bin's first layer until it is buried."""
+"""Which run an entry belongs to: from a bin's first layer until it is buried or emptied."""
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
@@ -14,13 +14,20 @@ STARTERS = frozenset({"open", "layer", "seal", "drain"})
 
 def number(entries: Sequence[Line], first: int) -> list[int]:
     """The run of each entry, oldest first, counting from `first`."""
-    run, buried, numbered = first, False, []
+    run, begun, buried = first, False, False
+    numbered: list[int] = []
     for entry in entries:
-        if buried and entry.act in STARTERS:
+        if (buried and entry.act in STARTERS) or (begun and begins_emptied(entry)):
             run, buried = run + 1, False
+        begun = begun or entry.act in STARTERS
         buried = buried or entry.act == "bury"
         numbered.append(run)
     return numbered
+
+
+def begins_emptied(entry: Line) -> bool:
+    """Whether a bin begins again there, and what was in it is gone without a burial."""
+    return entry.act == "open" and entry.facts.words is not None
 
 
 def in_order(entries: Iterable[Line]) -> list[Line]:

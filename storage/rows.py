@@ -77,8 +77,8 @@ class Facts:
     celsius: float | None = None
     ph: float | None = None
     words: str | None = None
-    """What a member wishes to be reminded of; a bin's new name, its condition; a rota's duty; that
-    starter came ("more") or went ("less")."""
+    """What a member wishes to be reminded of; a bin's new name, its condition, what became of what
+    was in it where it begins again; a rota's duty; that starter came ("more") or went ("less")."""
     days: int | None = None
     """How long each turn of a rota lasts; how far ahead a bin is accepted for."""
     hour: time | None = None

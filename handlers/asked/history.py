@@ -254,7 +254,8 @@ def _deed(entry: Entry, turn: Turn) -> str:  # one line for each act
     match entry.act:
         case "open":
             size = f" ({volume(facts.capacity_l, turn.units)})" if facts.capacity_l else ""
-            return f"opened by {who}{size}"
+            begun = f"{facts.words} and begun again" if facts.words else "opened"
+            return f"{begun} by {who}{size}"
         case "drain":
             drawn = f"{volume(facts.volume_l, turn.units)} " if facts.volume_l else ""
             return f"{drawn}drained by {who}"

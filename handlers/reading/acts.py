@@ -95,6 +95,9 @@ class Drain(_Act):
     each: Each | None = None
 
 
+Emptied = Literal["emptied", "thrown out"]
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Open(_Act):
     """A bin was started, or named for the first time."""
@@ -105,6 +108,8 @@ class Open(_Act):
     shared: bool | None = None
     member: str | None = None
     on: date | None = None
+    emptied: Emptied | None = None
+    """What became of what was in it, where it begins again; told only in a room."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -279,6 +279,7 @@ def as_act(entry: Entry) -> Act | None:
         "member": entry.member,
         "on": entry.on,
         "to": entry.receiver,
+        "emptied": entry.facts.words,
     }
     return kind(**{item.name: said[item.name] for item in fields(kind) if item.name in said})
 

@@ -12,11 +12,12 @@ from handlers.runs import number
 from storage import rooms
 from storage.book import Book
 from storage.database import Database
+from storage.rows import Facts
 from tests.group import BEGIN
 
 STEPS = st.lists(
     st.tuples(
-        st.sampled_from(["layer", "drain", "seal", "bury", "bury", "observe", "strike"]),
+        st.sampled_from(["layer", "drain", "seal", "bury", "bury", "emptied", "observe", "strike"]),
         st.integers(0, 40),
         st.integers(0, 30),
     ),
@@ -31,6 +32,9 @@ async def step(book: Book, count: int, act: str, day: int, pick: int) -> None:
     standing = [entry for entry in await book.entries() if not entry.struck]
     if act == "strike":
         answer = Answer(strikes=standing[pick:][:1])
+    elif act == "emptied":
+        facts = Facts(words="thrown out")
+        answer = Answer(entries=[turn.entry("open", bin="shed", facts=facts)])
     else:
         answer = Answer(entries=[turn.entry(act, bin="shed")])
     await keeping.carry_out(turn, answer)

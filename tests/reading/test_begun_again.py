@@ -59,3 +59,55 @@ def test_it_is_begun_again_behind_its_burial() -> None:
 )
 def test_what_is_ahead_or_of_something_else_begins_none(text: str) -> None:
     assert _opened(text) == []
+
+
+_THERE = ("yard", "green", "shed", "bin 3")
+
+
+def _emptied(text: str) -> list[tuple[str | None, str | None]]:
+    told = [act for act in acts(text, bins=_THERE, in_room=True) if isinstance(act, Open)]
+    return [(act.bin, act.emptied) for act in told]
+
+
+@pytest.mark.parametrize(
+    ("text", "name", "became"),
+    [
+        ("tipped yard out, starting again", "yard", "thrown out"),
+        ("threw out what was in the shed, starting fresh", "shed", "thrown out"),
+        ("the green one went off, chucked it all, fresh start", "green", "thrown out"),
+        ("had to bin everything in yard, started over", "yard", "thrown out"),
+        ("green was binned, it went mouldy. Starting over", "green", "thrown out"),
+        ("chucked the contents of bin 3, new start today", "bin 3", "thrown out"),
+        ("emptied the green, back to nought", "green", "emptied"),
+        ("washed out yard, back to square one", "yard", "emptied"),
+        ("emptied the shed bin and washed it, starting again", "shed", "emptied"),
+    ],
+)
+def test_what_was_in_it_is_gone(text: str, name: str, became: str) -> None:
+    assert _emptied(text) == [(name, became)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "tipped the peelings into yard, starting again",
+        "chucked everything in yard, starting again",
+        "tipped yard's juice out, starting again",
+        "shed got thrown out, we start over tomorrow",
+        "if it stinks we tip the green out and start again",
+        "should we throw out green and start again?",
+        "Bram wants to tip out green and start over",
+        "the green team lost, binned the lot and started again",
+        "the curry burnt, binned the lot and washed it up, starting again",
+    ],
+)
+def test_nothing_of_a_bin_is_gone(text: str) -> None:
+    assert _emptied(text) == []
+
+
+@pytest.mark.parametrize(
+    "text",
+    ["emptied the shed and started again", "emptied bin 3 into the trench and started again"],
+)
+def test_a_room_may_be_emptied_and_a_bin_into_the_ground(text: str) -> None:
+    assert [became for _, became in _emptied(text)] == [None]

@@ -2,26 +2,32 @@
 
 from collections.abc import Sequence
 
-from handlers.reading.acts import Open
+from handlers.reading.acts import Emptied, Open
 from handlers.reading.deeds.toldday import day_of, is_ahead
 from handlers.reading.grouping import groups_of
 from handlers.reading.groups import Group
 from handlers.reading.message import Message
 from handlers.reading.people.doers import member_of
 from handlers.reading.plaintext import plain_text
-from handlers.reading.words.binwords import PLACE_NAMES
+from handlers.reading.words.binwords import PLACE_NAMES, BinRef
 from handlers.reading.words.late import Late
-from handlers.reading.words.vocabulary import words_in
+from handlers.reading.words.vocabulary import verb_words, words_in
 
 RESTARTED = "an emptied bin was begun again"
 
-_ANEW = words_in("again anew afresh over restarted back fresh")
+_ANEW = words_in(
+    "again anew afresh over restarted back fresh scratch nought zero nothing new clean"
+)
 _OVER = r"(?:again|anew|afresh|over|fresh(?! (?:one|bin|bucket|tub|pail|batch|lot)\b)|back up)\b"
+_NOUGHT = r"(?:scratch|nought|zero|nothing|square one|the start|the beginning|0)"
 _AGAIN = Late(
     rf"\bstart(?:s|ed)?(?: (?:it|her|him|them|qbin))? {_OVER}|"
     r"\b(?:start(?:s|ed)?|begun|began|running|going|off|taking scraps|open)"
     r"(?: (?:it|her|him|them|off|\S+))? (?:again|anew|afresh|over)\b|"
     r"\brestarted\b|"
+    rf"\b(?:start|beginn)ing (?:(?:it|her|him|them|qbin|all|off) )?{_OVER}|"
+    rf"\b(?:start(?:s|ed|ing)?|beg(?:a|u)n|beginning) (?:it |qbin )?from {_NOUGHT}\b|"
+    rf"\bback to {_NOUGHT}\b|\b(?:new|fresh|clean) (?:start|beginning|slate)\b|"
     r"\bback (?:in|on|to|at) (?:service|use|duty|work|business|action)\b"
 )
 _OPEN_AGAIN = Late(
@@ -38,7 +44,7 @@ _NOT_YET = frozenset({"will", "if", "ask", "not", "said", "order"})
 
 def is_begun_again(message: Message) -> bool:
     """Whether a message tells so by its form, whatever its score."""
-    if not (message.bins or message.named) or not message.has(CUES):
+    if not message.has(CUES) or not (message.bins or message.named or _leans(message)):
         return False
     return restart_of(groups_of(message)) is not None
 
@@ -52,14 +58,20 @@ def restart_of(groups: Sequence[Group]) -> tuple[int, Open] | None:
         return told
     if not message.has(_ANEW):
         return None
-    if not message.has(_EMPTIED) and _OPEN_AGAIN.search(plain_text(message)) is None:
+    emptied = _emptied(groups)
+    if not (emptied or message.has(_EMPTIED)) and _OPEN_AGAIN.search(plain_text(message)) is None:
         return None
     names = {ref.name for ref in (*message.bins, *message.named) if ref.known}
-    k = _told_in(groups) if len(names) == 1 and not _is_of_contents(message) else None
-    if k is None or _is_of_room(message):
+    one = len(names) == 1 or bool(emptied and not message.bins and _leans(message))
+    k = _told_in(groups) if one and not _is_of_contents(message, emptied) else None
+    if k is None or not (emptied or not _is_of_room(message)):
         return None
     act = Open(
-        bin=names.pop(), member=member_of(groups, k), on=day_of(groups, k), rules=(RESTARTED,)
+        bin=names.pop() if names else None,
+        member=member_of(groups, k),
+        on=day_of(groups, k),
+        emptied=emptied,
+        rules=(RESTARTED,),
     )
     return groups[k].end - 1, act
 
@@ -82,9 +94,72 @@ CUES = _ANEW | _BEGIN
 """Words without one of which nothing is begun again."""
 
 
-def _is_of_contents(message: Message) -> bool:
+def _leans(message: Message) -> bool:
+    """ "Binned the lot and washed it, new start": no bin is named where the talk is of one."""
+    context = message.context
+    on_bin = context.of_bins or context.last is not None
+    return on_bin and not message.items and message.has(_WASHED) and message.has(_IT)
+
+
+_WASHED = words_in("wash washed washing rinsed scrubbed hosed swilled")
+_IT = words_in("it him her")
+
+
+def _emptied(groups: Sequence[Group]) -> Emptied | None:
+    """What became of what was in the bin, if it did not go into the ground."""
+    message = groups[0].message
+    if not message.context.in_room or message.has(_GROUND):
+        return None
+    known = [ref for ref in (*message.bins, *message.named) if ref.known]
+    if not all(_stands_alone(message, ref) for ref in known):
+        return None
+    done = [g for g in groups if g.sense not in _NOT_YET and not is_ahead(g)]
+    if message.has(_THREW) and any(_THROWN.search(group.text()) for group in done):
+        return "thrown out"
+    if any(_may_be_room(message, ref) for ref in known):
+        return None
+    return "emptied" if message.has(_EMPTIED) else None
+
+
+def _stands_alone(message: Message, ref: BinRef) -> bool:
+    """ "Green stank", but not "the green team"."""
+    behind = message.norms[ref.end : ref.end + 1]
+    joined = behind and behind[0].isalpha() and behind[0] not in verb_words() | _BEHIND_NAME
+    return ref.plain or not joined
+
+
+def _may_be_room(message: Message, ref: BinRef) -> bool:
+    """ "Emptied the shed and started again" may be of the shed itself."""
+    the = message.norms[max(0, ref.start - 1) : ref.start] == ["the"]
+    return the and not ref.plain and (ref.name or "").lower() in PLACE_NAMES
+
+
+_BEHIND_NAME = words_in(
+    "is was has had got one out away again today and so because on in at into to this stank went"
+)
+_GROUND = words_in("buried bury dug trench ground soil bed beds border earth planted")
+_THREW = words_in(
+    "tipped threw thrown chucked binned bin dumped slung tossed lobbed scrapped scrap"
+)
+_LOT = (
+    r"(?:it(?: all)?|everything|all of it|(?:the |that )?(?:whole )?(?:lot|batch|contents|thing))"
+)
+_OF = (
+    rf"(?:(?:{_LOT}|all) (?:of|from|out of)|(?:what|whatever|{_LOT} that) (?:was|is)(?: left)? in)"
+)
+_THROWN = Late(
+    r"\b(?:tipped|threw|thrown|chucked|binned|dumped|slung|tossed|lobbed|scrapped) (?:out |away )?"
+    rf"(?:(?:{_OF} )?(?:the |our |my )?qbin\b|"
+    rf"{_LOT}\b(?! (?:back )?(?:in|into|on|onto) (?:the |our |my )?qbin))|"
+    rf"\b(?:binned|scrapped|had to (?:qbin|bin|scrap)) {_LOT} in (?:the |our |my )?qbin\b|"
+    r"\bqbin (?:one )?(?:got|was|has been|had to be) "
+    r"(?:tipped|thrown|chucked|binned|dumped|scrapped)\b"
+)
+
+
+def _is_of_contents(message: Message, emptied: Emptied | None) -> bool:
     """Whether it may be a smell, an insect or the liquid that has begun again."""
-    if message.signs or message.liquid() or message.has(_OF_BIN):
+    if message.liquid() or (not emptied and (message.signs or message.has(_OF_BIN))):
         return True
     return message.asked
 
