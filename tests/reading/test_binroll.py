@@ -316,3 +316,52 @@ def test_a_place_behind_a_bin_tells_which_it_is(
 ) -> None:
     told = [a for a in acts(text, bins=bins, in_room=True) if isinstance(a, Layer | Drain)]
     assert [one.bin for one in told] == meant
+
+
+@pytest.mark.parametrize(
+    ("text", "bins"),
+    [
+        ("we have two bins, A1 and A2, 20 L each", [("A1", 20), ("A2", 20)]),
+        ("our bins are A and B", [("bin A", None), ("bin B", None)]),
+        ("we've two bins called B and C", [("bin B", None), ("bin C", None)]),
+        ("three buckets labelled A, B, C, 12 L each", [(f"bucket {x}", 12) for x in "ABC"]),
+        ("bins A and B are ours, 20 L each", [("bin A", 20), ("bin B", 20)]),
+        ("I've got a front bin and a back bin", [("front", None), ("back", None)]),
+        ("right, we have two bins: left and right, 15 L each", [("left", 15), ("right", 15)]),
+    ],
+)
+def test_bins_are_told_apart_by_letters_and_by_where_they_stand(
+    text: str, bins: list[tuple[str, float | None]]
+) -> None:
+    assert _opened(text) == bins
+
+
+@pytest.mark.parametrize(
+    ("text", "litres"),
+    [
+        ("I have one bucket only, 15 L", 15),
+        ("only one bin so far, 20 L", 20),
+        ("just one 15 litre bucket", 15),
+        ("got one bucket, about 18 litres", 18),
+        ("we've just the one caddy so far, it's 8 L", 8),
+    ],
+)
+def test_the_only_bin_needs_no_name(text: str, litres: float) -> None:
+    assert _opened(text) == [(None, litres)]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "I have one bucket only",
+        "got one bucket of paint, 5 L",
+        "only one bucket of scraps, 15 L",
+        "our bins are red and blue",
+        "our bins are collected Monday and Thursday",
+        "we have bins in the yard and the shed",
+        "the front bin and the back bin are full",
+        "have you got a front bin and a back bin?",
+    ],
+)
+def test_what_only_sounds_like_bins_that_are_had_opens_none(text: str) -> None:
+    assert _opened(text) == []

@@ -292,3 +292,32 @@ def test_a_picture_before_an_amount_names_its_bin(text: str, bin: str, kg: float
     [layer] = acts(text, bins=("🔵", "shed"), in_room=True)
     assert isinstance(layer, Layer)
     assert (layer.bin, layer.mass_kg) == (bin, kg)
+
+
+@pytest.mark.parametrize(
+    ("text", "bin"),
+    [
+        ("2 kg in the back one", "back"),
+        ("2 kg of peel in back", "back"),
+        ("drained the back", "back"),
+        ("sealed the front bin", "front"),
+        ("fed the front 2 kg of peel", "front"),
+    ],
+)
+def test_a_bin_is_called_by_its_side(text: str, bin: str) -> None:
+    told = acts(text, bins=("front", "back"), in_room=True)
+    assert [getattr(act, "bin", None) for act in told] == [bin]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "put 2 kg of rice back in the fridge",
+        "2 kg of peel in front of the door",
+        "we're back from the market with 2 kg of apples",
+        "the dog's at the back of the garden, 2 kg heavier",
+    ],
+)
+def test_a_side_is_said_of_much_else(text: str) -> None:
+    told = acts(text, bins=("front", "back"), in_room=True)
+    assert [act for act in told if getattr(act, "bin", None)] == []

@@ -7,6 +7,7 @@ from datetime import date
 from itertools import pairwise
 
 from handlers.reading.acts import Act, Layer, Open, Seal, Unsure
+from handlers.reading.bins.onebin import only_bin
 from handlers.reading.bins.rollread import Roll, stands_alone
 from handlers.reading.bins.rolltold import Told, Unlike
 from handlers.reading.bins.rollwords import VESSELS, Piece, pieces_of
@@ -38,6 +39,8 @@ def bins_told(message: Message) -> tuple[Act, ...]:
     """
     if not (message.has(CUES) or _names_several(message)) or len(message.words) > _LONGEST:
         return ()
+    if one := only_bin(message):
+        return (one,)
     if message.asked or not _may_be_sized(message):
         return ()
     roll = Roll(message, _from_bins_on(pieces_of(message)))
@@ -63,6 +66,8 @@ def _may_be_sized(message: Message) -> bool:
     if _is_of_food(message) and not _may_hold(message):
         return False  # "about 2 L of peelings went into the shed"
     if message.has(VESSELS) or any(a.quantity == "volume" for a in message.amounts):
+        return True
+    if sum(norm in BIN_WORDS for norm in message.norms) > 1:
         return True
     weighed = indexes(message.amounts)
     return any(word.kind == "number" and i not in weighed for i, word in enumerate(message.words))
@@ -162,8 +167,9 @@ def _is_sound(roll: Roll) -> bool:
     if len(old) == len(bins) and not (anew or "is" in roll.kinds):
         return False
     if all(one.litres is None for one in bins):
-        told = "vessels" in roll.kinds and len(bins) > 1
-        return told and (roll.count is not None or anew)
+        told = len(bins) > 1 and ("vessels" in roll.kinds or _is_each_a_bin(roll))
+        had = all(_is_numbered_name(one.name) for one in bins) or _is_each_a_bin(roll)
+        return told and (roll.count is not None or anew or (had and _is_ours(roll)))
     if len(bins) > 1:
         return anew or len(old) == len(bins) or roll.message.has(BIN_WORDS | VESSELS)
     one = bins[0]
@@ -174,7 +180,7 @@ def _is_sound(roll: Roll) -> bool:
         or one.part_full
         or one.like is not None
         or roll.sealed
-        or _is_numbered_name(one)
+        or _is_numbered_name(one.name)
         or bool(one.shared)
         or one.by_place
     )
@@ -185,15 +191,28 @@ def _is_sound(roll: Roll) -> bool:
 _ORDERS = words_in("add register registered")
 
 
+def _is_each_a_bin(roll: Roll) -> bool:
+    """ "A front bin and a back bin": the word for a bin stands with each name."""
+    pairs = sum(a.kind == "name" and b.kind == "vessel" for a, b in pairwise(roll.pieces))
+    return pairs == len(roll.bins)
+
+
+def _is_ours(roll: Roll) -> bool:
+    """ "We've got …", "our bins are …", where the group has none as yet."""
+    led = roll.message.norms[:4]
+    return not roll.message.context.bins and not {"have", "got", "our", "use"}.isdisjoint(led)
+
+
 def _is_called(name: str, known: Sequence[str], count: float | None) -> bool:
     """Whether a bin may be called so where no size says that it is one."""
-    words = name.split()
-    return name not in known and (count is not None or all(map(stands_alone, words)))
+    sure = count is not None or all(map(stands_alone, name.split())) or _is_numbered_name(name)
+    return name not in known and sure
 
 
-def _is_numbered_name(one: Told) -> bool:
-    """ "4th floor", "white 2"."""
-    return one.name.endswith(" floor") or any(letter.isdigit() for letter in one.name)
+def _is_numbered_name(name: str) -> bool:
+    """ "4th floor", "white 2", "bin A"."""
+    lettered = name[-2:-1] == " " and name[-1:].isupper()
+    return lettered or name.endswith(" floor") or any(letter.isdigit() for letter in name)
 
 
 def _is_had(roll: Roll) -> bool:

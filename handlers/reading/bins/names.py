@@ -20,6 +20,7 @@ from handlers.reading.words.binwords import (
     INTO,
     PLACE_NAMES,
     PLAIN_FOLLOWERS,
+    SIDES,
     BinRef,
 )
 from handlers.reading.words.spans import indexes
@@ -86,6 +87,7 @@ def mentions(norms: list[str], bins: tuple[str, ...], taken: frozenset[int]) -> 
             BinRef(m.start, m.end, m.value, known=True)
             for m in marks
             if taken.isdisjoint(range(m.start, m.end))
+            and not _is_no_side(norms, m.start, _word_behind(norms, m.end))
         ]
     )
 
@@ -101,7 +103,7 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
     if before in KIN and start > 1 and (norms[start - 2] in _WHOSE or norms[start - 2] == "'s"):
         return None  # "my grandson Hank" beside a bin called Hank
     said = norms[start] if norms[start] in COLOURS else name  # "blue", of the blue tub
-    if _is_epithet(norms, start, end, said.lower()):
+    if _is_epithet(norms, start, end, said.lower()) or _is_no_side(norms, start, after):
         return None
     if before in ("the", "our") and start > 1 and norms[start - 2] in INTO:
         into = True
@@ -123,6 +125,22 @@ def _known(norms: Sequence[str], start: int, end: int, name: str) -> BinRef | No
         return None
     plain = after in _BIN_PARTS or (not place and into)
     return BinRef(start, end, name, True, plain, place and not (vessel and " " in name))
+
+
+def _is_no_side(norms: Sequence[str], start: int, after: str) -> bool:
+    """ "Put it back in the fridge", "in front of the door", "I'm back": no bin that is called so,
+    as in "drained the back" and "2 kg in front".
+    """
+    if norms[start] not in SIDES:
+        return False
+    before = norms[start - 1] if start else ""
+    if after == "of" or before not in {"the", "our", "", ",", ":"} | INTO | _DONE_TO:
+        return True
+    return before not in ("the", "our") and after in INTO | _BACK_AGAIN
+
+
+_DONE_TO = words_in("drained sealed buried emptied opened filled fed")
+_BACK_AGAIN = words_in("again home now today tomorrow soon on !")
 
 
 def _word_behind(norms: Sequence[str], end: int) -> str:

@@ -5,7 +5,7 @@ from collections.abc import Sequence
 from handlers.reading.bins.rolltold import Bins, Told, Unlike, is_numbered
 from handlers.reading.bins.rollwords import Piece
 from handlers.reading.bins.sizes import SMALLEST_BARE
-from handlers.reading.words.binwords import PLACE_NAMES, TOLD_BY
+from handlers.reading.words.binwords import PLACE_NAMES, SIDES, TOLD_BY
 from handlers.reading.words.vocabulary import words_in
 
 
@@ -328,4 +328,4 @@ _OF_A_PLACE = 2
 
 def stands_alone(said: str) -> bool:
     """Whether a word may be one of several of a name."""
-    return said[:1].isupper() or said in TOLD_BY | PLACE_NAMES
+    return said[:1].isupper() or said in TOLD_BY | PLACE_NAMES | SIDES

@@ -7,7 +7,7 @@ from handlers.reading.calendar.daywords import ORDINALS
 from handlers.reading.measures.amounts import Amount
 from handlers.reading.measures.numbers import read_number
 from handlers.reading.message import Message
-from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES, TOLD_BY, BinRef
+from handlers.reading.words.binwords import BIN_WORDS, PLACE_NAMES, SIDES, TOLD_BY, BinRef
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.titles import end_of_titled
 from handlers.reading.words.vocabulary import vocabulary, words_in
@@ -22,7 +22,7 @@ _KINDS: Mapping[str, frozenset[str]] = {
     "ones": words_in("ones"),
     "each": words_in("each both all apiece"),
     "is": words_in("is 's s are was ="),
-    "called": words_in("called named name"),
+    "called": words_in("called named name labelled labeled lettered marked"),
     "look": words_in(
         "big small little wee large huge tiny tall short old new plain plastic metal lidded proper "
         "second third fourth fifth sixth first last other another more"
@@ -33,7 +33,9 @@ _KINDS: Mapping[str, frozenset[str]] = {
     "for": words_in("for keeper"),
     "keeps": words_in("has have share keeps keep looks does do minds runs belongs belong after"),
     "holds": words_in("holds takes fits hold take"),
-    "it": words_in("it he she they that which this who them these those there here i we"),
+    "it": words_in(
+        "it he she they that which this who them these those there here i we ours theirs hers"
+    ),
     "mine": words_in("mine me myself"),
     "shared": words_in("shared communal everyone everybody public"),
     "sealed": words_in("sealed"),
@@ -88,9 +90,13 @@ def _numbered_in_a_row(message: Message, i: int) -> list[Piece]:
     norms, words = message.norms, message.words
     led = norms[i - 1] if i else ""
     vessel = next((norm for norm in reversed(norms[:i]) if norm in VESSELS), "")
-    behind = led in (",", "(", ":") and i > 1 and norms[i - 2] in VESSELS
+    behind = led in (",", "(", ":", "is", "are") and i > 1 and norms[i - 2] in VESSELS
     if not vessel or not (led in VESSELS or led in _TELL_NUMBERS or behind):
         return []
+    one = "caddy" if vessel == "caddies" else vessel.removesuffix("s")
+    if lettered := _lettered_in_a_row(message, i):
+        end = i + 2 * len(lettered) - 1
+        return [p for x in lettered for p in _parted(Piece("name", i, end, f"{one} {x}"))]
     numbers: list[int] = []
     end, held = i, indexes(message.amounts)
     for at in range(i, len(words), 2):
@@ -104,13 +110,30 @@ def _numbered_in_a_row(message: Message, i: int) -> list[Piece]:
             break
     if not 1 < len(numbers) <= _MOST_NUMBERED:
         return []
-    one = "caddy" if vessel == "caddies" else vessel.removesuffix("s")
-    names = [Piece("name", i, end, f"{one} {number}") for number in numbers]
-    comma = Piece("comma", i, end, ",")
-    return [piece for name in names for piece in (name, comma)]
+    return [p for x in numbers for p in _parted(Piece("name", i, end, f"{one} {x}"))]
 
 
-_TELL_NUMBERS = words_in("numbered nos numbers called")
+def _parted(name: Piece) -> tuple[Piece, Piece]:
+    return name, Piece("comma", name.start, name.end, ",")
+
+
+def _lettered_in_a_row(message: Message, i: int) -> list[str]:
+    """ "A, B and C": the letters of a row that begins at word i, of two at least."""
+    letters: list[str] = []
+    for at in range(i, len(message.words), 2):
+        text = message.words[at].text
+        if len(text) > 1 or not text.isupper() or text in letters:
+            break
+        letters.append(text)
+        if message.norms[at + 1 : at + 2] not in _LETTER_JOINTS:
+            break
+    return letters if len(letters) > 1 else []
+
+
+_LETTER_JOINTS = [[","], ["and"], ["&"], ["+"]]
+_TELL_NUMBERS = words_in(
+    "numbered nos numbers called named labelled labeled lettered marked letters"
+)
 _THROUGH = words_in("to - – through till")
 _ROW_JOINTS = [[joint] for joint in (",", "and", "&", "+", *sorted(_THROUGH))]
 _MOST_NUMBERED = 30
@@ -185,6 +208,8 @@ def _end_of_numbered(message: Message, i: int) -> int:
     if figure and behind[:1] and behind[0] in _ORDINAL_ENDS and behind[1:] == ["floor"]:
         return i + 3
     letter = words[i + 1].text if i + 1 < len(words) else ""
+    if len(words[i].text) == 1 and words[i].text.isupper() and letter.isdecimal():
+        return i + 2 if words[i].end == words[i + 1].start else 0  # "A1"
     if norms[i] in BIN_WORDS and len(letter) == 1 and letter.isupper() and letter != "I":
         return i + 2  # "bin A"
     numbered = norms[i] in _NUMBERED or (norms[i] in BIN_WORDS and i == 0)
@@ -217,6 +242,8 @@ def _of_one_word(message: Message, i: int) -> Piece:
     kind = _KIND_OF.get(norm)
     if norm in ("to", "add") and _is_of_list(message, i):
         return Piece("for" if norm == "to" else "open", i, i + 1, norm)
+    if norm in SIDES and _is_of_bin(message, i):
+        return Piece("name", i, i + 1, word.text)
     if kind in ("look", "the") and leads_name:
         return Piece("name", i, i + 1, word.text)
     if kind is not None:
@@ -231,6 +258,17 @@ def _of_one_word(message: Message, i: int) -> Piece:
         return Piece("name", i, i + 1, word.text)
     food = next((item for item in message.items if item.start == i), None)
     return Piece("food", i, food.end) if food else Piece("word", i, i + 1, word.text)
+
+
+def _is_of_bin(message: Message, i: int) -> bool:
+    """ "A front bin", "the back one", "two bins: front 20 L and back, 15 L"."""
+    behind = message.norms[i + 1] if i + 1 < len(message.norms) else ""
+    if behind in BIN_WORDS or behind == "one" or (i > 0 and not behind[:1].isalpha()):
+        return True
+    return any(amount.start == i + 1 for amount in message.amounts) or behind in _BESIDE_SIDE
+
+
+_BESIDE_SIDE = words_in("and is")
 
 
 def _is_in_capital(message: Message, i: int) -> bool:

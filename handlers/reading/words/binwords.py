@@ -72,6 +72,8 @@ COLOURS = words_in(
 )
 TOLD_BY = COLOURS | words_in("silver gold teal turquoise beige")
 """Colours that a bin which nobody knows is told by; the scores look at the plain ones alone."""
+SIDES = words_in("front back left right top bottom upper lower middle")
+"""Where one of several bins stands; by themselves they are said of much else."""
 # Words before "bin" that describe it and are no name.
 GENERIC = words_in(
     "the a an my our your his her their this that these those same other another next second "
