@@ -14,8 +14,9 @@ from storage.book import Book
 from storage.moments import local_day
 from storage.rows import Due, Entry, Facts, Member, NewEntry, Units
 
-Lacking = Literal["yes", "bin", "size", "which", "amount", "day", "task", "leave"]
-"""What would settle a question: a yes, a bin or which one, a bin's size, how much, what day."""
+Lacking = Literal["yes", "bin", "bins", "size", "which", "amount", "day", "task", "leave"]
+"""What would settle a question: a yes, a bin, which one or which a group has, a bin's size, how
+much, what day."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -81,7 +81,7 @@ _WORD = re.compile(r"[\w'’]+|[👍👎👌✅❌]")
 def asked(act: Unsure, turn: Turn) -> Answer:
     """One short question, with the guess kept for its answer."""
     if act.count:
-        return binscaught.some_of(act.count, act.guess, turn)
+        return binscaught.some_of(act, turn)
     if not act.guess:
         return Answer()
     if act.no_such_day:
@@ -123,6 +123,12 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
         return await _in_bin(words, said, question, book)
     if question.lacks == "yes":
         return await _consented(words, said, question, book)
+    if question.lacks == "bins":
+        [told] = guess_of(question)
+        at = question.asked_at
+        return (
+            await binscaught.told_next(words, told, at, book) if isinstance(told, Unsure) else None
+        )
     if question.lacks == "leave":
         [wish] = guess_of(question)
         return await leave.given(words, wish, question, book)
@@ -342,7 +348,13 @@ async def _sized(words: str, question: Question, book: Book) -> list[Act] | None
     litres = bare_volume(words, book.room.units)
     if litres is None or (await book.about(bin)).capacity_l:
         return None
-    return [Open(bin=bin.name, capacity_l=litres)]
+    of_each = not _OF_EACH.isdisjoint(words.casefold().split())
+    bins = await book.bins() if of_each else [bin]
+    unsized = [one for one in bins if (await book.about(one)).capacity_l is None]
+    return [Open(bin=one.name, capacity_l=litres) for one in unsized]
+
+
+_OF_EACH = words_in("all both each")
 
 
 async def _named(said: list[str], book: Book) -> str | None:

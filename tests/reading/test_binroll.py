@@ -339,6 +339,7 @@ def test_bins_are_told_apart_by_letters_and_by_where_they_stand(
 @pytest.mark.parametrize(
     ("text", "litres"),
     [
+        ("I have one bucket only", None),
         ("I have one bucket only, 15 L", 15),
         ("only one bin so far, 20 L", 20),
         ("just one 15 litre bucket", 15),
@@ -346,14 +347,14 @@ def test_bins_are_told_apart_by_letters_and_by_where_they_stand(
         ("we've just the one caddy so far, it's 8 L", 8),
     ],
 )
-def test_the_only_bin_needs_no_name(text: str, litres: float) -> None:
+def test_the_only_bin_needs_no_name(text: str, litres: float | None) -> None:
     assert _opened(text) == [(None, litres)]
 
 
 @pytest.mark.parametrize(
     "text",
     [
-        "I have one bucket only",
+        "I have one bucket of paint",
         "got one bucket of paint, 5 L",
         "only one bucket of scraps, 15 L",
         "our bins are red and blue",

@@ -1,4 +1,4 @@
-"""A group's only bin, of no name and some size: "I have one bucket only, 15 L"."""
+"""A group's only bin, of no name: "I have one bucket only", "just one bin so far, 15 L"."""
 
 from handlers.reading.acts import Open
 from handlers.reading.bins.sizes import SMALLEST_BARE
@@ -14,14 +14,17 @@ def only_bin(message: Message) -> Open | None:
     if message.context.bins or not message.has(_HAD) or message.items or message.asked:
         return None
     sizes = [a for a in message.measured() if a.size or not a.vessel]
-    if len(sizes) != 1 or sizes[0].quantity != "volume" or sizes[0].value < SMALLEST_BARE:
+    if len(sizes) > 1 or not (sizes or message.context.in_room):
+        return None
+    if any(size.quantity != "volume" or size.value < SMALLEST_BARE for size in sizes):
         return None
     vessels = [i for i, norm in enumerate(message.norms) if norm in BIN_WORDS]
     if len(vessels) != 1 or _ONE.isdisjoint(message.norms[: vessels[0]]):
         return None
     if not _AROUND.issuperset(unheld(message.norms, indexes(sizes, message.bins))):
         return None
-    return Open(capacity_l=sizes[0].value, on=message.today, rules=(INTRODUCED,))
+    size = sizes[0].value if sizes else None
+    return Open(capacity_l=size, on=message.today, rules=(INTRODUCED,))
 
 
 _HAD = words_in("have got own use only just single")

@@ -146,6 +146,8 @@ class Roll(Bins):
         led = self.pieces[start - 1].kind if start else ""
         if led == "name":
             return
+        if self.kind() == "is" and self.kind(1) in ("where", "lives"):
+            self.at += 1  # "one's at the church"
         if self.kind() not in ("where", "lives"):
             sized = self.kind(self.kind() in ("comma", "is")) in ("size", "number")
             norm = self.message.norms[piece.start]

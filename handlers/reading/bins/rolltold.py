@@ -133,12 +133,17 @@ class Bins:
     def place(self) -> str:
         """The place that stands there, in a few words; "" for none."""
         start, said = self.at, ""
+        if self.kind() in ("name", "member") and self.kind(2) == "name" and self._owns():
+            self.at += 2  # "Ann's garage"
         while self.kind() in ("name", "word", "look") and self.at - start < _MOST_PLACE_WORDS:
             piece = self.pieces[self.at]
             said = said or (piece.said if is_numbered(piece) else "")  # "the 4th floor landing"
             self.at += 1
         first, behind = self.pieces[start : self.at][:1], self.pieces[self.at - 1]
         return said or (self.message.text(first[0].start, behind.end) if first else "")
+
+    def _owns(self) -> bool:
+        return self.pieces[self.at + 1].said == "'s"
 
     def is_open(self) -> bool:
         """Whether the size of the last bin may come yet."""

@@ -240,10 +240,8 @@ def _of_one_word(message: Message, i: int) -> Piece:
     next_capital = message.words[i + 1 : i + 2] and message.words[i + 1].text[:1].isupper()
     leads_name = capital and not first and next_capital and word.kind == "word" and norm != "i"
     kind = _KIND_OF.get(norm)
-    if norm in ("to", "add") and _is_of_list(message, i):
-        return Piece("for" if norm == "to" else "open", i, i + 1, norm)
-    if norm in SIDES and _is_of_bin(message, i):
-        return Piece("name", i, i + 1, word.text)
+    if by_next := _by_the_next(message, i):
+        return by_next
     if kind in ("look", "the") and leads_name:
         return Piece("name", i, i + 1, word.text)
     if kind is not None:
@@ -258,6 +256,24 @@ def _of_one_word(message: Message, i: int) -> Piece:
         return Piece("name", i, i + 1, word.text)
     food = next((item for item in message.items if item.start == i), None)
     return Piece("food", i, food.end) if food else Piece("word", i, i + 1, word.text)
+
+
+def _by_the_next(message: Message, i: int) -> Piece | None:
+    """ "Belongs to Bram", "add a bin", "the other by the gate", "the front bin": what a word is by
+    those that follow it.
+    """
+    norm = message.norms[i]
+    if norm in ("to", "add") and _is_of_list(message, i):
+        return Piece("for" if norm == "to" else "open", i, i + 1, norm)
+    if norm in _THE_NEXT and message.norms[i + 1 : i + 2] in _STANDING:
+        return Piece("one", i, i + 1, norm)
+    if norm in SIDES and _is_of_bin(message, i):
+        return Piece("name", i, i + 1, message.words[i].text)
+    return None
+
+
+_THE_NEXT = words_in("other second third last")
+_STANDING = [[norm] for norm in ("is", "'s", *sorted(_KINDS["where"] | _KINDS["lives"]))]
 
 
 def _is_of_bin(message: Message, i: int) -> bool:

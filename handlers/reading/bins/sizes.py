@@ -67,18 +67,26 @@ def sizes(message: Message) -> Iterator[Found]:
 def sizes_of_all(message: Message) -> tuple[Open, ...]:
     """ "Both 15 litres", right behind the bins that were told of: the size of each."""
     context, norms = message.context, message.norms
-    if not isinstance(context.last, Open) or message.bins or len(message.measured()) != 1:
-        return ()
-    [size] = message.measured()
     bins = [name for name in context.bins if name not in context.retired]
     both = "both" in norms and len(bins) == 2
-    if not (both or not _EACH.isdisjoint(norms)) or size.quantity != "volume" or size.vessel:
+    if not isinstance(context.last, Open) or not (both or not _EACH.isdisjoint(norms)):
         return ()
-    if size.value < SMALLEST_BARE or not _OF_ALL.issuperset(unheld(norms, indexes([size]))):
+    size = size_of_each(message)
+    if size is None:
         return ()
     return tuple(
-        Open(bin=name, capacity_l=size.value, on=message.today, rules=(OF_SIZE,)) for name in bins
+        Open(bin=name, capacity_l=size, on=message.today, rules=(OF_SIZE,)) for name in bins
     )
+
+
+def size_of_each(message: Message) -> float | None:
+    """ "They're 18 litres each", "all 20 L", "20 L": litres, if that is all it says."""
+    if message.bins or message.asked or len(message.measured()) != 1:
+        return None
+    [size] = message.measured()
+    if size.quantity != "volume" or size.vessel or size.value < SMALLEST_BARE:
+        return None
+    return size.value if _OF_ALL.issuperset(unheld(message.norms, indexes([size]))) else None
 
 
 _EACH = words_in("all each")
