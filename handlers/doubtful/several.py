@@ -6,12 +6,14 @@ from dataclasses import replace
 
 from handlers.answer import SILENCE, Answer, Handler, Query, Turn
 from handlers.doubtful.spokenof import bins_spoken_of
-from handlers.phrasing import the
+from handlers.phrasing import the, volume
 from handlers.practice.figure import listed
-from handlers.reading.acts import OnBins
+from handlers.reading.acts import Drain, OnBins
+from handlers.reading.completion.binlists import UNDIVIDED
+from handlers.reading.deeds.baredeeds import IN_ONE_WORD
 from handlers.reading.deeds.buried import ALL_LIE
 from handlers.recording.bins import AT_WORK, either
-from handlers.state import Stage, states_of
+from handlers.state import BinState, Stage, states_of
 
 STAGES: Mapping[str, frozenset[Stage]] = {
     "layer": frozenset({"filling"}),
@@ -32,9 +34,12 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
     alone = replace(act, each=None)
     if ALL_LIE in act.rules and not names:
         return SILENCE  # plants, say
-    if act.each == "both" and len(names) > 2:
-        spoken_of = await bins_spoken_of(turn)
-        names = [name for name in names if name in spoken_of] if len(spoken_of) == 2 else names
+    if len(names) > 1:
+        names = await _narrowed(act, names, states, turn)
+    if act.each == "them" and len(names) > 2:
+        return Answer(
+            say=f"Which of them: {either(names)}? Say it again with their names, or “all”."
+        )
     if act.each == "both" and len(names) > 2:
         return Answer(say=f"Which two: {either(names)}? Say it again with their names.")
     if act.each and act.each.isdecimal() and len(names) != int(act.each):
@@ -48,9 +53,39 @@ async def answer(act: OnBins, turn: Turn, carry_on: Handler) -> Answer:
         say = f"Shall I write down the burial of {bins}?"
         return Answer(say=say, query=Query.about(*each, lacks="yes"))
     if len(names) < 2:
-        return await carry_on(alone, turn)
+        return await carry_on(replace(alone, bin=next(iter(names), None)), turn)
     names = [name for name in names if name not in apart]  # told in the same breath
+    if isinstance(act, Drain) and UNDIVIDED in act.rules:
+        bare = [replace(act, bin=name, each=None, volume_l=None) for name in names]
+        noted = together([await carry_on(one, turn) for one in bare])
+        return replace(noted, noted=False, say=_how_divided(act, names, turn))
     return together([await carry_on(replace(alone, bin=name), turn) for name in names])
+
+
+async def _narrowed(
+    act: OnBins, names: list[str], states: Sequence[BinState], turn: Turn
+) -> list[str]:
+    """The two that were just spoken of, for "both" or "them"; for a deed in one word the bin in
+    talk, or the only one of the sender's.
+    """
+    if IN_ONE_WORD not in act.rules:
+        if act.each not in ("both", "them") or len(names) == 2:
+            return names
+        spoken_of = await bins_spoken_of(turn)
+        return [name for name in names if name in spoken_of] if len(spoken_of) == 2 else names
+    spoken_of = await bins_spoken_of(turn)
+    own = [s.bin.name for s in states if s.keeper == turn.sender and s.bin.name in names]
+    return next((found for found in ([*spoken_of], own) if len(found) == 1), names)
+
+
+def _how_divided(act: Drain, names: Sequence[str], turn: Turn) -> str:
+    """The question how much came off each of them."""
+    bins, first = listed([the(name) for name in names]), the(names[0])
+    much = volume(act.volume_l or 0.0, turn.units)
+    return (
+        f"Noted that {bins} were drained. {much} from each, or in all? Say how much came off each, "
+        f"such as “{much} from {first}”."
+    )
 
 
 def _which_of(count: int, names: Sequence[str], at_work: Sequence[str]) -> str:

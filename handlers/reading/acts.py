@@ -46,7 +46,7 @@ bins are wanted, how much liquid is normal, moisture, C:N, bran by its amount) o
 `Context.in_room` does."""
 
 
-Each = Literal["both", "all", "either", "3", "4", "5", "6"]
+Each = Literal["both", "all", "them", "either", "3", "4", "5", "6"]
 """Of several bins that are not named, all or so many, or one of those that are; told only in a
 room."""
 

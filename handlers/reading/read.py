@@ -18,6 +18,8 @@ from handlers.reading.context import Context
 from handlers.reading.corrections.onrecord import on_record
 from handlers.reading.corrections.repliedto import right_of_reply
 from handlers.reading.corrections.slips import put_right
+from handlers.reading.deeds.baredeeds import CUES as BARE_DEEDS
+from handlers.reading.deeds.baredeeds import bare_deed
 from handlers.reading.deeds.branmoves import bran_moved
 from handlers.reading.deeds.buried import IN_GROUND, all_in_the_ground, done_in_the_ground
 from handlers.reading.deeds.dictation import as_report
@@ -62,6 +64,8 @@ def read_in(message: Message) -> tuple[Act, ...]:
     if message.context.in_room:
         acts = without_of_else(acts or jobs_done(message, reported=True), message)
         acts = by_place(jobs_of_ours(acts, message), message) if acts else acts
+        deed = bare_deed(message) if message.has(BARE_DEEDS) else None
+        acts = (deed,) if deed else acts
         if message.context.replied and all(isinstance(act, Decline | Later) for act in acts):
             acts = tuple(right_of_reply(message)) or acts
         acts = acts if rests_on(acts, message) else of_amount_alone(message) or acts

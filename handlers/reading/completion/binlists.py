@@ -154,10 +154,21 @@ def on_several(act: Act, message: Message) -> Act:
         return act
     if any(is_either(message.norms[a.end : b.start]) for a, b in pairwise(message.bins)):
         return replace(act, each="either")
-    if not message.has(_EVERY):
-        return act
-    match = _SEVERAL.search(" ".join(message.norms))
-    return act if match is None else replace(act, each=_so_many(match.group().split()))
+    text = " ".join(message.norms) if message.has(_EVERY | _OF_THEM) else ""
+    if match := _SEVERAL.search(text):
+        return replace(act, each=_so_many(match.group().split()), rules=_rules(act, message))
+    several = len(message.context.bins) - len(message.context.retired) > 1
+    if several and not message.bins and _THEM.search(text):
+        return replace(act, each="them", rules=_rules(act, message))
+    return act
+
+
+def _rules(act: OnBins, message: Message) -> tuple[str, ...]:
+    """What came of several bins, "half a litre from both": whether of each or in all is not known,
+    unless it is said.
+    """
+    whole = isinstance(act, Drain) and act.volume_l is not None and not message.has(_APIECE)
+    return (*act.rules, UNDIVIDED) if whole else act.rules
 
 
 def _so_many(said: Sequence[str]) -> Each:
@@ -190,6 +201,15 @@ _SO_MANY: dict[str, Each] = {
     "three": "3", "3": "3", "four": "4", "4": "4", "five": "5", "5": "5", "six": "6", "6": "6",
 }  # fmt: skip
 
+
+_APIECE = words_in("each apiece per")
+UNDIVIDED = "an amount of several bins"
+"""A further rule of what was drawn off several bins, told as one amount."""
+_OF_THEM = words_in("them lot")
+_THEM = Late(
+    r"\b(?:drained|sealed|buried) (?:them(?! (?:all|both|up to|with|in|into|to)\b)|"
+    r"the lot(?= ?$| [.!]| (?:today|now|just|this|yesterday)\b))"
+)
 
 _TWO = words_in("both two pair")
 _EVERY = _TWO | words_in("all every each everything")
