@@ -13,7 +13,7 @@ from handlers.reading.words.vocabulary import one_slip, verb_words, words_in
 
 CUES = (
     "rename", "re-name", "sorry", "oops", "meant", "mean", "should be", "call", "name", "goes by",
-    "known as", "christened", "dubbed", "bapti",
+    "known as", "christened", "dubbed", "bapti", "*",
 )  # fmt: skip
 
 ASKING = (
@@ -64,8 +64,8 @@ _ONLY_CALLED = Late(
 )
 """The group's only bin, called by no name and told its own."""
 _SPELLED = Late(
-    r"^(?:(?:sorry|no|oops|i mean|i meant|it is|it 's|should be|it should be|typo|the) )*"
-    r"(?P<name>\S{3,40}?)(?: bin)?(?: (?:sorry|i mean|i meant|oops|of course))*$"
+    r"^(?:(?:sorry|no|oops|i mean|i meant|it is|it 's|should be|it should be|typo|the|\*) )*"
+    r"(?P<name>\S{3,40}?)(?: bin)?(?: (?:sorry|i mean|i meant|oops|of course|\*))*$"
 )
 _BIN_WORD = Late(r"^(?:the )?(?P<name>.+?)(?: bin)?$", re.IGNORECASE)
 

@@ -1,8 +1,10 @@
 """A bin is told to have another name: where the name ends, and what is no name."""
 
+from dataclasses import replace
+
 import pytest
 
-from handlers.reading.acts import Layer
+from handlers.reading.acts import Layer, Open
 from handlers.reading.arrangements.communal import Rename
 from handlers.reading.plans import plans, read
 from tests.reading.communal.said_in import THURSDAY
@@ -58,3 +60,10 @@ def test_what_is_told_behind_it_is_read_by_itself() -> None:
 )
 def test_what_a_bin_is_only_called_is_no_name(said: str) -> None:
     assert _renamed(said) == []
+
+
+@pytest.mark.parametrize("said", ["*kitchen", "kitchen*", "kitchen, sorry"])
+def test_a_slip_in_the_name_of_a_bin_just_begun_is_put_right(said: str) -> None:
+    begun = replace(THURSDAY, bins=("kitchin",), last=Open(bin="kitchin"))
+    told = [one for one in plans(said, begun)[0] if isinstance(one, Rename)]
+    assert told == [Rename(bin="kitchin", name="kitchen")]
