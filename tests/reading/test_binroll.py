@@ -326,6 +326,9 @@ def test_a_place_behind_a_bin_tells_which_it_is(
         ("we've two bins called B and C", [("bin B", None), ("bin C", None)]),
         ("three buckets labelled A, B, C, 12 L each", [(f"bucket {x}", 12) for x in "ABC"]),
         ("bins A and B are ours, 20 L each", [("bin A", 20), ("bin B", 20)]),
+        ("ours is the green one, 18 L, mine's the black one, 12", [("green", 18), ("black", 12)]),
+        ("ground floor 15 L, top floor 20 L", [("ground floor", 15), ("top floor", 20)]),
+        ("the hall one is 10 litres and the attic one 20", [("hall", 10), ("attic", 20)]),
         ("I've got a front bin and a back bin", [("front", None), ("back", None)]),
         ("right, we have two bins: left and right, 15 L each", [("left", 15), ("right", 15)]),
     ],
@@ -362,6 +365,8 @@ def test_the_only_bin_needs_no_name(text: str, litres: float | None) -> None:
         "we have bins in the yard and the shed",
         "the front bin and the back bin are full",
         "have you got a front bin and a back bin?",
+        "the blue one is 2 litres and the red one is 5",
+        "the other one was 15 L",
     ],
 )
 def test_what_only_sounds_like_bins_that_are_had_opens_none(text: str) -> None:

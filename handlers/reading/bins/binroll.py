@@ -20,8 +20,14 @@ from handlers.reading.words.once import once
 from handlers.reading.words.spans import indexes
 from handlers.reading.words.vocabulary import words_in
 
-CUES = BIN_WORDS | VESSELS | words_in("more another opened set add register registered")
+CUES = (
+    BIN_WORDS
+    | VESSELS
+    | words_in("more another opened set add register registered mine ours floor")
+)
 """Words without one of which no bins are listed."""
+_ONE = frozenset({"one"})
+""" "The hall one is 10 L, the attic one 20", where a group has no bins as yet."""
 _LONGEST = 90
 """Words and signs of such a list at most."""
 _MOST_ALIKE = 6
@@ -37,7 +43,10 @@ def bins_told(message: Message) -> tuple[Act, ...]:
     """The bins that a message lists, each opened with its size, its keeper and for whom it is; what
     is in one by now, and that it is sealed.
     """
-    if not (message.has(CUES) or _names_several(message)) or len(message.words) > _LONGEST:
+    first = message.context.in_room and not message.context.bins and message.has(_ONE)
+    if not (first or message.has(CUES) or _names_several(message)):
+        return ()
+    if len(message.words) > _LONGEST:
         return ()
     if one := only_bin(message):
         return (one,)
@@ -171,7 +180,8 @@ def _is_sound(roll: Roll) -> bool:
         had = all(_is_numbered_name(one.name) for one in bins) or _is_each_a_bin(roll)
         return told and (roll.count is not None or anew or (had and _is_ours(roll)))
     if len(bins) > 1:
-        return anew or len(old) == len(bins) or roll.message.has(BIN_WORDS | VESSELS)
+        named = roll.message.has(BIN_WORDS | VESSELS) or _is_each_one(roll)
+        return anew or len(old) == len(bins) or named
     one = bins[0]
     more = (
         one.keeper is not None
@@ -195,6 +205,16 @@ def _is_each_a_bin(roll: Roll) -> bool:
     """ "A front bin and a back bin": the word for a bin stands with each name."""
     pairs = sum(a.kind == "name" and b.kind == "vessel" for a, b in pairwise(roll.pieces))
     return pairs == len(roll.bins)
+
+
+def _is_each_one(roll: Roll) -> bool:
+    """ "Ours is the green one, 18 L, Bram's is the black one, 12 L", "first floor 15 L, top floor
+    20 L": each with its size, and told as one of several or by its floor.
+    """
+    ones = sum(piece.kind == "one" for piece in roll.pieces)
+    floors = all(one.name.endswith(" floor") for one in roll.bins)
+    each = floors or ones >= len(roll.bins)
+    return each and all(one.litres is not None for one in roll.bins)
 
 
 def _is_ours(roll: Roll) -> bool:

@@ -55,6 +55,7 @@ _KINDS: Mapping[str, frozenset[str]] = {
 """Kinds of small words; a word of two kinds is of the first."""
 _KIND_OF = {norm: kind for kind, norms in reversed([*_KINDS.items()]) for norm in norms}
 _NUMBERED = words_in("flat room plot class unit apartment apt house level")
+_FLOORS = words_in("ground top upper lower middle")
 _ORDINAL_ENDS = words_in("st nd rd th")
 _WITH = ("w",)
 
@@ -202,7 +203,7 @@ def _end_of_numbered(message: Message, i: int) -> int:
     if titled := end_of_titled(words, norms, i):
         return titled
     behind = norms[i + 1 : i + 3]
-    if norms[i] in ORDINALS and behind[:1] == ["floor"]:
+    if norms[i] in ORDINALS.keys() | _FLOORS and behind[:1] == ["floor"]:
         return i + 2
     figure = words[i].kind == "number"
     if figure and behind[:1] and behind[0] in _ORDINAL_ENDS and behind[1:] == ["floor"]:
