@@ -8,6 +8,7 @@ from handlers.reading.arrangements.privacy import about_oneself
 from handlers.reading.arrangements.putoff import forgotten
 from handlers.reading.bins.binroll import bins_told
 from handlers.reading.bins.nameowed import name_settled, named_beside, without_begun_behind
+from handlers.reading.bins.replaced import replaced
 from handlers.reading.bins.vesselnames import named_with_vessel
 from handlers.reading.calendar.zones import US_ZONES, zone_of_home
 from handlers.reading.completion.askedfood import with_asked_food
@@ -91,6 +92,8 @@ def _read(message: Message) -> tuple[Act, ...]:
     if asked := in_tongues(message):  # no few words that lean on the last record
         plain = told(message)
         return plain if any(kind_of(act) in RECORD_KINDS for act in plain) else asked
+    if other := replaced(message):
+        return (other,)
     anew = bins_told(message)  # "another blue bin, 10 L" is no more of the last layer
     if context.after_bot and not anew and (leaning := replies(message)):
         return asked_first(with_further_settings(leaning, message), message)
