@@ -107,6 +107,19 @@ def test_nothing_of_a_bin_is_gone(text: str) -> None:
 
 @pytest.mark.parametrize(
     "text",
+    [
+        "cleaned bin 3's tap and got it going again",
+        "bin 3 smells clean and is going again",
+        "emptied bin 3's tray and started again",
+        "nothing wrong with bin 3, it's started again",
+    ],
+)
+def test_a_part_of_it_is_cleaned_and_its_run_goes_on(text: str) -> None:
+    assert {became for _, became in _emptied(text)} <= {None}
+
+
+@pytest.mark.parametrize(
+    "text",
     ["emptied the shed and started again", "emptied bin 3 into the trench and started again"],
 )
 def test_a_room_may_be_emptied_and_a_bin_into_the_ground(text: str) -> None:

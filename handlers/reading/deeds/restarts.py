@@ -118,7 +118,8 @@ def _emptied(groups: Sequence[Group]) -> Emptied | None:
         return "thrown out"
     if any(_may_be_room(message, ref) for ref in known):
         return None
-    return "emptied" if message.has(_EMPTIED) else None
+    out = message.has(_EMPTIED) and any(_EMPTIED_OUT.search(group.text()) for group in done)
+    return "emptied" if out else None
 
 
 def _stands_alone(message: Message, ref: BinRef) -> bool:
@@ -140,6 +141,12 @@ _BEHIND_NAME = words_in(
 _GROUND = words_in("buried bury dug trench ground soil bed beds border earth planted")
 _THREW = words_in(
     "tipped threw thrown chucked binned bin dumped slung tossed lobbed scrapped scrap"
+)
+_EMPTIED_OUT = Late(
+    r"\b(?:emptied|washed|rinsed|scrubbed|hosed|swilled|cleaned) (?:out |down )?"
+    r"(?:(?:the |our |my )?qbin\b(?! (?:'|(?:lids?|tap|tray)\b))|it|her|him)\b|"
+    r"\bqbin (?:one )?(?:is|'s|was|got|has been|been) (?:(?:now|all) )*"
+    r"(?:emptied|washed|rinsed|scrubbed|hosed|swilled|cleaned)\b"
 )
 _LOT = (
     r"(?:it(?: all)?|everything|all of it|(?:the |that )?(?:whole )?(?:lot|batch|contents|thing))"
