@@ -26,7 +26,7 @@ from handlers.reading.room.askeddeed import may_be_told_as_asked
 from handlers.reading.room.ofbins import may_be_of_bins
 from handlers.righting import corrections
 from handlers.sharing.favours import kept_by
-from handlers.sharing.keepers import custody_of
+from handlers.sharing.keepers import custody_of, is_return
 from storage import outbox, traces, words
 from storage.book import Book
 from storage.inbox import Item
@@ -138,7 +138,7 @@ class Talk:
             on_reminder=own is not None and own.act == "date",
             on_absence=own is not None and own.act == "away",
             on_rota=own is not None and own.act in ("rota", "join"),
-            on_handover=own is not None and own.act == "offer",
+            on_handover=own is not None and (own.act == "offer" or is_return(own)),
             to_bot=isinstance(heard, Said) and await self._is_to_us(heard),
             harmed=any(cue in heard.body for cue in NEXT_CUES) and await self._told_of_harm(),
             talk_of=await self._talk_of(heard),

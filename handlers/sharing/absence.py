@@ -117,15 +117,15 @@ async def changed(plan: AwayChanged, turn: Turn) -> Answer:
     lines = await rota.after_absence(member, first, last, turn)
     home = last + timedelta(days=1)
     lent = await going_back(member, home, turn)
-    for offer, _ in lent:
-        if offer.bin:
-            lines.append(f"{capital(the(offer.bin.name))} goes back {day(home, turn.today)}.")
+    for back, _ in lent:
+        if back.bin:
+            lines.append(f"{capital(the(back.bin.name))} goes back {day(home, turn.today)}.")
     return Answer(
         entries=[replace(named, event=former.event, replaces=former.id), *(new for _, new in lent)],
-        strikes=[former, *(offer for offer, _ in lent)],
+        strikes=[former, *(back for back, _ in lent)],
         noted=True,
         say="\n".join(["Noted.", *lines]) if lines else "",
-        calls=sorted({offer.member for offer, _ in lent if offer.member} - {turn.sender}),
+        calls=sorted({back.writer for back, _ in lent if back.writer} - {turn.sender}),
     )
 
 

@@ -17,7 +17,7 @@ from handlers.reading.arrangements.communal import Swap
 from handlers.recording.bins import choose, which
 from handlers.sharing import absence, swaps
 from handlers.sharing.handover import card
-from handlers.sharing.keepers import Custody, present_custody
+from handlers.sharing.keepers import Custody, is_return, present_custody
 from handlers.sharing.onoffer import (
     OnOffer,
     answered,
@@ -32,6 +32,7 @@ from handlers.sharing.onoffer import (
     lent_days,
     offered_to,
     on_offer,
+    returned,
     stays,
     with_return,
 )
@@ -130,9 +131,10 @@ def _asking(name: str, receiver: str | None, on: date | None, custody: Custody, 
     before = custody.pending(turn.today, turn.book.room.zone)
     if before and before.receiver and not is_same(before.receiver, receiver):
         lines.append(f"It is no longer offered to {before.receiver}.")
-    if custody.coming and custody.coming.on:
-        agreed = day(custody.coming.on, turn.today)
-        lines.append(f"Until somebody does, {custody.coming.member} is to have it {agreed}.")
+    coming = custody.coming
+    if coming and coming.on and not is_return(coming):
+        agreed = day(coming.on, turn.today)
+        lines.append(f"Until somebody does, {coming.member} is to have it {agreed}.")
     elif custody.keeper and custody.keeper != turn.sender:
         lines.append(f"Until then it stays with {custody.keeper}.")
     return " ".join(lines)
@@ -177,9 +179,11 @@ async def _passes(
 ) -> Answer:
     """The sender has a bin, now or from a day on."""
     on = max(act.on or (offer.on if offer else None) or turn.today, turn.today)
-    ahead = Facts(days=(on - turn.today).days)
-    entry = turn.entry("accept", bin=bin.name, on=on, facts=ahead)
-    keeper = custody.keeper
+    keeper, coming, lent = custody.keeper, custody.coming, custody.goes_back
+    if lent and (is_same(lent.member, turn.sender) or not lent.on or lent.on <= on):
+        lent = None
+    ahead = max((on - turn.today).days, 1 if lent else 0)  # what was agreed of it before stands
+    entry = turn.entry("accept", bin=bin.name, on=on, facts=Facts(days=ahead))
     if on > turn.today:
         who = f"{keeper} {agreeing('keep', keeper)}" if keeper else "nobody keeps"
         until = f"; until then {who} it"
@@ -190,13 +194,15 @@ async def _passes(
         lines.append(found(turn.units))
     concerned = (keeper, offer.writer if offer else None)
     calls = dict.fromkeys(name for name in concerned if name and name != turn.sender)
-    strikes = await _agreed(custody.coming, bin, turn) if custody.coming else []
+    strikes = await _agreed(coming, bin, turn) if coming and not is_return(coming) else []
     strikes += await swaps.kept(bin, turn)
     entries = [entry]
     back = back_on(offer) if offer else None
     if keeper and back and back > on:
-        entries.append(turn.entry("offer", bin=bin.name, on=back, receiver=keeper))
+        entries.append(returned(bin.name, keeper, back, turn))
         lines.insert(1, f"It is to go back to {keeper} {day(back, turn.today)}.")
+    elif lent and lent.on:
+        lines.insert(1, f"It is to go back to {lent.member} {day(lent.on, turn.today)}.")
     return Answer(entries=entries, strikes=strikes, say="\n".join(lines), calls=list(calls))
 
 
@@ -217,7 +223,7 @@ async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
         return Answer(say=f"{late} was first and keeps {the(bin.name)} now.")
     if refused := await refusal("take", turn):
         return Answer(say=refused)
-    if custody.keeper is None or act.firm or await _is_lent(bin, custody, turn):
+    if custody.keeper is None or act.firm or custody.is_lent_by(turn.sender):
         return await _passes(bin, custody, None, act, turn)
     sure = Accept(bin=bin.name, on=act.on, firm=True)
     since = day(act.on, turn.today) if act.on and act.on > turn.today else "now"
@@ -228,18 +234,9 @@ async def _taken(about: str, act: Accept, turn: Turn) -> Answer:
     )
 
 
-async def _is_lent(bin: Bin, custody: Custody, turn: Turn) -> bool:
-    """Whether its keeper has only borrowed it of the sender."""
-    taken = custody.by
-    if taken is None or taken.act != "accept":
-        return False
-    with_it = with_return(taken, await custodial.said(turn.book, bin))[1:]
-    return any(is_same(one.receiver, turn.sender) for one in with_it)
-
-
 def _first(custody: Custody, turn: Turn) -> str | None:
     """Who accepted a bin just before the sender did."""
-    taken = custody.coming or custody.by
+    taken = custody.taken
     if taken is None or taken.act != "accept" or taken.member == turn.sender:
         return None
     return taken.member if abs(turn.at - taken.said_at) <= AT_ONCE else None
@@ -250,7 +247,7 @@ async def _too_late(turn: Turn) -> Answer:
     latest: tuple[Entry, Bin, Custody] | None = None
     for bin in await turn.book.bins():
         custody = await present_custody(turn.book, bin, turn.today)
-        taken = custody.coming or custody.by
+        taken = custody.taken
         if taken and (latest is None or taken.id > latest[0].id):
             latest = taken, bin, custody
     late = _first(latest[2], turn) if latest else None

@@ -18,6 +18,8 @@ OFFER_STANDS = timedelta(days=3)
 """How long an offer that names no day waits for an answer."""
 ASKING_STANDS = timedelta(days=14)
 """How long it is asked who takes a bin whose keeper is silent."""
+GOES_BACK = "back"
+"""The words of an acceptance by which a bin that was lent goes back to whoever lent it."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -36,9 +38,29 @@ class Custody:
     """
     refused: frozenset[str | None] = frozenset()
     """Who was offered it and declined."""
-    coming: Entry | None = None
-    """An acceptance whose day is still to come."""
+    ahead: tuple[Entry, ...] = ()
+    """The acceptances whose days are still to come, in their order."""
     retired: Entry | None = None
+
+    @property
+    def coming(self) -> Entry | None:
+        """The next acceptance whose day is still to come."""
+        return next(iter(self.ahead), None)
+
+    @property
+    def goes_back(self) -> Entry | None:
+        """The acceptance by which a bin that is lent goes back."""
+        return next((one for one in self.ahead if is_return(one)), None)
+
+    def is_lent_by(self, member: str) -> bool:
+        """Whether its keeper has only borrowed it of a member."""
+        back = self.goes_back
+        return back is not None and self.keeper != member and is_same(back.member, member)
+
+    @property
+    def taken(self) -> Entry | None:
+        """By what it passes on next, or else did so last; a return is only what was agreed."""
+        return self.by if self.coming and is_return(self.coming) else self.coming or self.by
 
     @property
     def leaver(self) -> str | None:
@@ -97,17 +119,22 @@ def day_of(entry: Entry, zone: str) -> date:
 
 
 def _passed(state: Custody, day: date) -> Custody:
-    """A bin has changed hands by the day that was agreed for it."""
-    agreed = state.coming
-    if agreed is None or (agreed.on and agreed.on > day):
-        return state
-    return Custody(keeper=agreed.member, since=agreed.on, by=agreed, offer=state.offer)
+    """A bin has changed hands by the days that were agreed for it."""
+    while (agreed := state.coming) and not (agreed.on and agreed.on > day):
+        state = Custody(
+            keeper=agreed.member,
+            since=agreed.on,
+            by=agreed,
+            offer=state.offer,
+            ahead=state.ahead[1:],
+        )
+    return state
 
 
 def _step(state: Custody, entry: Entry) -> Custody:
     match entry.act:
         case "accept":
-            return replace(state, coming=entry, offer=None)
+            return replace(state, ahead=_agreed(state, entry), offer=None)
         case "offer":
             return replace(state, offer=entry, refused=frozenset())
         case "withdraw":
@@ -132,6 +159,20 @@ def _step(state: Custody, entry: Entry) -> Custody:
     return state
 
 
+def is_return(entry: Entry) -> bool:
+    """Whether it is an acceptance that was agreed together with a loan, and ends it."""
+    return entry.act == "accept" and entry.facts.words == GOES_BACK
+
+
+def _agreed(state: Custody, entry: Entry) -> tuple[Entry, ...]:
+    """What is agreed once a bin is taken: what is lent goes back whoever has it until then."""
+    if is_return(entry):
+        return (*state.ahead, entry)
+    still = [one for one in state.ahead if is_return(one) and one.member != entry.member]
+    on = entry.on or date.min
+    return (entry, *(one for one in still if one.on and one.on > on))
+
+
 def _declined(state: Custody, entry: Entry) -> Custody:
     """No from the one it was offered to leaves it to others; no from one of those, too."""
     offer = state.offer
@@ -144,8 +185,9 @@ def _declined(state: Custody, entry: Entry) -> Custody:
 def _left(state: Custody, entry: Entry) -> Custody:
     if state.keeper == entry.member:
         state = replace(state, keeper=None, left=entry)
-    if state.coming and state.coming.member == entry.member:
-        state = replace(state, coming=None)
+    off = {one.event for one in state.ahead if one.member == entry.member and not is_return(one)}
+    stand = [one for one in state.ahead if one.member != entry.member and one.event not in off]
+    state = replace(state, ahead=tuple(stand))
     if state.offer and state.offer.receiver and is_same(state.offer.receiver, entry.member):
         state = replace(state, offer=None)
     return state

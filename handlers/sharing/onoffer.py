@@ -8,10 +8,16 @@ from handlers.answer import Answer, Turn
 from handlers.people import is_same
 from handlers.phrasing import capital, day, the
 from handlers.reading.acts import Accept
-from handlers.sharing.keepers import Custody, last_day, present_custody
+from handlers.sharing.keepers import (
+    GOES_BACK,
+    Custody,
+    is_return,
+    last_day,
+    present_custody,
+)
 from storage import outbox
 from storage.custody import said
-from storage.rows import Bin, Entry, NewEntry
+from storage.rows import Bin, Entry, Facts, NewEntry
 
 LONGEST_LOAN = 366
 """Days: a bin that goes for longer is not lent."""
@@ -41,10 +47,14 @@ async def on_offer(about: str | None, turn: Turn) -> list[OnOffer]:
 
 
 async def lapsed(turn: Turn) -> str | None:
-    """The bin that the sender could have taken until a few days ago, if it was one alone."""
+    """The bin that the sender could have taken until a few days ago, or has lent, if it was one
+    alone.
+    """
     zone, late = turn.book.room.zone, []
     for bin in await turn.book.bins():
         custody = await present_custody(turn.book, bin, turn.today)
+        if custody.is_lent_by(turn.sender):
+            late.append(bin.name)
         offer = custody.offer if custody.is_open_to(turn.sender) else None
         if offer and custody.keeper not in (None, turn.sender):
             late += [bin.name] if turn.today - last_day(offer, zone) <= STILL_MEANT else []
@@ -136,32 +146,41 @@ def back_on(offer: Entry) -> date | None:
 
 
 def handed_back(offer: NewEntry, lender: str, turn: Turn) -> str:
-    """A word where a bin is to go for some days: it is then offered to whoever lent it."""
+    """A word where a bin is to go for some days."""
     if not offer.facts.days or not offer.on:
         return ""
     back = day(offer.on + timedelta(days=offer.facts.days), turn.today)
-    return f" It is to go back to {lender} {back}: I ask {lender} then."
+    return f" It is to go back to {lender} {back}."
+
+
+def returned(bin: str, lender: str, on: date, turn: Turn) -> NewEntry:
+    """What ends a loan: its lender has the bin again, from a day on."""
+    ahead = max((on - turn.today).days, 1)  # it never stands alone, as what is taken at once does
+    facts = Facts(words=GOES_BACK, days=ahead)
+    return turn.entry("accept", bin=bin, member=lender, on=on, facts=facts)
 
 
 def with_return(taken: Entry, said: Sequence[Entry]) -> list[Entry]:
-    """An acceptance, and the offer that takes the bin back to whoever lent it."""
-    return [taken, *(one for one in said if one.act == "offer" and one.event == taken.event)]
+    """An acceptance, and what takes the bin back to whoever lent it."""
+    return [
+        taken,
+        *(one for one in said if one.event == taken.event and is_return(one) and one != taken),
+    ]
+
+
+def returned_on(back: Entry, on: date, turn: Turn) -> NewEntry:
+    """The end of a loan, moved to another day."""
+    anew = returned(back.bin.name if back.bin else "", back.member or "", on, turn)
+    return replace(anew, event=back.event, replaces=back.id, writer=back.writer)
 
 
 async def going_back(lender: str, on: date, turn: Turn) -> list[tuple[Entry, NewEntry]]:
-    """What is lent of a member's and is to go back on another day: the offer of it before, and now.
-
-    An offer that was made anew since is left as it is.
-    """
+    """What is lent of a member's and is to go back on another day: its end before, and now."""
     moved = []
-    for one in await on_offer(None, turn):
-        taken, offer = one.custody.by, one.offer
-        if taken and taken.event == offer.event and is_same(offer.receiver, lender):
-            anew = turn.entry(
-                "offer", bin=one.bin.name, member=offer.member, on=on, receiver=offer.receiver
-            )
-            kept = replace(anew, event=offer.event, replaces=offer.id, writer=offer.writer)
-            moved.append((offer, kept))
+    for bin in await turn.book.bins():
+        back = (await present_custody(turn.book, bin, turn.today)).goes_back
+        if back and back.on != on and is_same(back.member, lender):
+            moved.append((back, returned_on(back, on, turn)))
     return moved
 
 

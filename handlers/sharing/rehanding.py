@@ -5,11 +5,12 @@ from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 from handlers.answer import SILENCE, Answer, Turn
+from handlers.phrasing import capital, day, the
 from handlers.reading.acts import Decline, Offer
 from handlers.reading.arrangements.communal import HandedOver, Rehanded
 from handlers.sharing.custody import declined, offered
-from handlers.sharing.keepers import Custody, present_custody
-from handlers.sharing.onoffer import bin_meant, bins_named, in_use, stays, with_return
+from handlers.sharing.keepers import Custody, is_return, present_custody
+from handlers.sharing.onoffer import bin_meant, bins_named, in_use, returned_on, stays, with_return
 from storage import custody as custodial
 from storage.rows import Bin, Entry
 
@@ -67,12 +68,24 @@ async def changed(plan: Rehanded, turn: Turn) -> Answer:
         on += timedelta(days=plan.days)
     if (to, on) == (last.taker, last.said.on):
         return SILENCE
+    if on and is_return(last.said) and to == last.taker:
+        return _goes_back(last, on, turn)
     there = replace(turn, book=turn.book.without(last.agreed))
     answer = await offered(Offer(bin=last.bin.name, to=to, on=on), there)
     if not answer.entries:
         return answer
     calls = {*answer.calls, *([last.taker] if last.taker else [])} - {turn.sender}
     return replace(answer, strikes=last.agreed, calls=sorted(calls))
+
+
+def _goes_back(one: _Coming, on: date, turn: Turn) -> Answer:
+    """What was lent goes back to its lender on another day."""
+    return Answer(
+        entries=[returned_on(one.said, on, turn)],
+        strikes=[one.said],
+        say=f"{capital(the(one.bin.name))} goes back to {one.taker} {day(on, turn.today)}.",
+        calls=[one.taker] if one.taker else [],
+    )
 
 
 async def _coming(bin: str | None, turn: Turn) -> list[_Coming]:

@@ -10,7 +10,7 @@ from handlers.reading.acts import Ask
 from handlers.reading.questions.turnsasked import HAND_OVER, TURN
 from handlers.recording.bins import NO_BINS, unknown
 from handlers.sharing import rota
-from handlers.sharing.keepers import last_day, present_custody
+from handlers.sharing.keepers import is_return, last_day, present_custody
 from handlers.sharing.onoffer import bins_named
 from handlers.sharing.rotas import rotas_of
 from handlers.state import states_of
@@ -95,8 +95,11 @@ async def _line(bin: Bin, turn: Turn) -> str:
     if custody.left:
         who = f"nobody, since {custody.leaver} left" if custody.leaver else "nobody"
     words = f"{capital(the(bin.name))}: {who}."
-    if custody.coming and custody.coming.on:
-        words += f" {capital(day(custody.coming.on, turn.today))} {custody.coming.member} takes it."
+    for one in custody.ahead:
+        if one.on and is_return(one):
+            words += f" It is to go back to {one.member} {day(one.on, turn.today)}."
+        elif one.on:
+            words += f" {capital(day(one.on, turn.today))} {one.member} takes it."
     if offer := custody.pending(turn.today, turn.book.room.zone):
         until = day(last_day(offer, turn.book.room.zone), turn.today)
         words += f" On offer to {offer.receiver or 'anybody'} until {until}."

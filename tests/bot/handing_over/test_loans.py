@@ -11,31 +11,50 @@ async def lends(room: TalkingRoom, said: str = "Bram takes the yard bin till Sun
     assert "It is to go back to ines" in told.body
 
 
-async def test_a_bin_that_was_lent_goes_back_when_its_lender_takes_it(room: TalkingRoom) -> None:
+async def test_a_bin_that_was_lent_goes_back_on_its_day(room: TalkingRoom) -> None:
     await lends(room)
+    await room.waits(days=5)
     assert await room.keeper("yard") == "bram"
-    told = [message.body for message in await room.waits(days=6)]
+    told = [message.body for message in await room.waits(days=1)]
     assert any("hand over the yard bin to ines" in body for body in told)
-    assert await room.keeper("yard") == "bram"
-    await room.says("I'll take it")
+    assert any("the yard bin goes from bram to ines" in body for body in told)
     assert await room.keeper("yard") == "ines"
+    told = [message.body for message in await room.waits(days=12)]
+    assert not any("bram" in body for body in told)
 
 
 async def test_a_bin_lent_from_a_day_on_goes_there_and_back(room: TalkingRoom) -> None:
     await lends(room, "handing the yard bin to Bram from Friday till Tuesday")
     assert await room.keeper("yard") == "ines"
+    [told] = await room.says("who has the yard bin?", who="zoe")
+    assert "Friday 6 March bram takes it. It is to go back to ines Tuesday 10 March." in told.body
     await room.waits(days=5)
     assert await room.keeper("yard") == "bram"
-    await room.says("I'll take it")
     await room.waits(days=4)
     assert await room.keeper("yard") == "ines"
 
 
-async def test_a_bin_whose_lender_does_not_answer_stays_where_it_is(room: TalkingRoom) -> None:
+async def test_what_is_lent_goes_back_whoever_has_it_by_then(room: TalkingRoom) -> None:
     await lends(room)
-    told = [message.body for message in await room.waits(days=12)]
-    assert any("so it stays with bram" in body for body in told)
+    await room.says("I can't have the yard bin any more. Mei, can you take it?", who="bram")
+    [told] = await room.says("I'll take it", who="mei")
+    assert "It is to go back to ines Sunday 8 March." in told.body
+    assert await room.keeper("yard") == "mei"
+    await room.waits(days=6)
+    assert await room.keeper("yard") == "ines"
+
+
+async def test_a_lender_who_has_left_gets_nothing_back(room: TalkingRoom) -> None:
+    await lends(room)
+    await room.calls_itself("ines", who="ines", is_in=False)
+    await room.waits(days=8)
     assert await room.keeper("yard") == "bram"
+
+
+async def test_whoever_comes_too_late_is_told_who_was_first(room: TalkingRoom) -> None:
+    await lends(room)
+    [told] = await room.says("I'll take the yard bin", who="mei")
+    assert told.body.startswith("bram was first")
 
 
 @pytest.mark.parametrize("how", ["not me after all", "deleted"])
@@ -89,6 +108,6 @@ async def test_a_lender_fetches_what_was_lent_long_after_its_day(room: TalkingRo
 
 async def test_a_lender_fetches_it_tomorrow(room: TalkingRoom) -> None:
     await lends(room)
-    await room.waits(days=7)
+    await room.waits(days=3)
     [told] = await room.says("I'll fetch it tomorrow")
     assert told.body.startswith("Ines takes the yard bin tomorrow; until then bram keeps it.")
