@@ -109,7 +109,7 @@ class Answering:
         self.forgot = self.forgot or answer.forgets is not None
         await self.replying.take_up(answer, turn)
 
-    async def settle(self, question: Question, acts: Sequence[Act], by: str) -> None:
+    async def settle(self, question: Question, acts: Sequence[Act | Plan], by: str) -> None:
         """Take what a question of ours was answered with as told by what it asked about."""
         await changes.settle_question(self.book, question, by)
         about = await traces.trace(self.book.db, self.room.address, question.event)

@@ -126,7 +126,7 @@ class Hearing(Answering):
             question = await asked.of_another(said, turn, self.talk)
         if question is None:
             return None
-        stands = BIN_STANDS if question.lacks in ("bin", "leave") else QUESTION_STANDS
+        stands = BIN_STANDS if question.lacks in ("bin", "days", "leave") else QUESTION_STANDS
         if said.at - question.asked_at > stands:
             return None
         if question.lacks == "yes" and turn.refers_to is None:
@@ -187,7 +187,7 @@ class Hearing(Answering):
         return not may_answer(await neighbours.said_behind([question.event], said, self.talk))
 
     async def _settle_before(
-        self, question: Question, acts: Sequence[Act], said: Said, turn: Turn
+        self, question: Question, acts: Sequence[Act | Plan], said: Said, turn: Turn
     ) -> None:
         """Settle also the question before it, where the same words answer both."""
         if question.lacks != "bin" or not unsure.is_of_more(said.body, acts):

@@ -14,9 +14,9 @@ from storage.book import Book
 from storage.moments import local_day
 from storage.rows import Due, Entry, Facts, Member, NewEntry, Units
 
-Lacking = Literal["yes", "bin", "bins", "size", "which", "amount", "day", "task", "leave"]
+Lacking = Literal["yes", "bin", "bins", "size", "which", "amount", "day", "days", "task", "leave"]
 """What would settle a question: a yes, a bin, which one or which a group has, a bin's size, how
-much, what day."""
+much, what day or days."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -155,15 +155,16 @@ async def in_ground(plan: InGround, turn: Turn) -> Answer:
 
 
 async def who_kept(plan: WhoKept, turn: Turn) -> Answer:
-    """Who kept a bin between two days, before somebody, or since its beginning."""
+    """Who keeps a bin between two days, before somebody, or since its beginning."""
     bin = await asked_of(plan.bin, turn)
     if isinstance(bin, Answer):
         return bin
-    kept = spells(await whole_custody(turn.book, bin), turn.today, turn.book.room.zone)
+    until = max(turn.today, plan.last or turn.today)
+    kept = spells(await whole_custody(turn.book, bin), until, turn.book.room.zone)
     if plan.before:
         kept = _before(kept, plan.before)
     first, last = plan.first or date.min, plan.last or date.max
-    told = [one for one in kept if one.first <= last and (one.last or turn.today) >= first]
+    told = [one for one in kept if one.first <= last and (one.last or until) >= first]
     if not told:
         return Answer(say=f"Nobody kept {the(bin.name)} then, as far as I know.")
     return Answer(say="\n".join([f"{capital(the(bin.name))}:", *(_spell(s, turn) for s in told)]))
@@ -178,7 +179,9 @@ def _before(kept: Sequence[Spell], member: str) -> list[Spell]:
 def _spell(spell: Spell, turn: Turn) -> str:
     who = spell.keeper or "nobody"
     if spell.last is None:
-        return f"{capital(who)}, since {day(spell.first, turn.today)}."
+        first = day(spell.first, turn.today)
+        when = f"from {first} on" if spell.first > turn.today else f"since {first}"
+        return f"{capital(who)}, {when}."
     return f"{capital(who)}, {span(spell.first, spell.last, turn.today)}."
 
 

@@ -7,6 +7,7 @@ from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.doubtful.asking import is_meant
 from handlers.phrasing import the
 from handlers.reading.acts import Act, Amend, Retract
+from handlers.reading.arranged import Plan
 from handlers.reading.room.neighbours import ANSWERING
 from handlers.righting.corrections import last_lately
 from handlers.sharing.onoffer import offered_to, on_offer
@@ -28,11 +29,11 @@ async def asked_first(act: ANSWERING, turn: Turn) -> Answer:
     return is_meant(act, theirs, turn)
 
 
-def bin_meant(question: Question, acts: Sequence[Act]) -> Answer | None:
+def bin_meant(question: Question, acts: Sequence[Act | Plan]) -> Answer | None:
     """Whether a bin's name answers what we asked; None where none was asked for."""
     if question.lacks == "yes" or not acts:
         return None
-    [act] = acts
+    [act] = [one for one in acts if isinstance(one, Act)]
     name: str | None = getattr(act, "bin", None)
     if isinstance(act, Amend):
         act = replace(act, of=question.event)

@@ -7,7 +7,7 @@ from dataclasses import replace
 from zoneinfo import ZoneInfo
 
 from handlers.answer import Answer, Query, Turn
-from handlers.doubtful import binscaught, leave, nosuchbin
+from handlers.doubtful import binscaught, daysaway, leave, nosuchbin
 from handlers.doubtful.confirming import (
     changed,
     in_its_unit,
@@ -37,6 +37,7 @@ from handlers.reading.acts import (
     Stock,
     Unsure,
 )
+from handlers.reading.arranged import Plan
 from handlers.reading.bins.sizes import bare_amounts, bare_volume
 from handlers.reading.completion.unlike import asked_of, things_of_each
 from handlers.reading.context import Context
@@ -113,7 +114,7 @@ def _lacks_amount(act: Layer | Drain | Batch | Stock) -> bool:
     return amount_of(act) is None and not (isinstance(act, Drain) and act.bin)
 
 
-async def settled(words: str, question: Question, book: Book) -> list[Act] | None:
+async def settled(words: str, question: Question, book: Book) -> Sequence[Act | Plan] | None:
     """The acts that a short answer to the question stands for; None if it is no answer to it.
 
     A plain no gives no acts.
@@ -132,6 +133,9 @@ async def settled(words: str, question: Question, book: Book) -> list[Act] | Non
     if question.lacks == "leave":
         [wish] = guess_of(question)
         return await leave.given(words, wish, question, book)
+    if question.lacks == "days":
+        [wish] = guess_of(question)
+        return daysaway.given(words, wish, question, book)
     if not said or len(said) > MOST_WORDS.get(question.lacks, MOST_ANSWER_WORDS):
         return None
     return await _in_few_words(words, said, question, book)
@@ -254,9 +258,10 @@ def record_of(question: Question) -> str | None:
     return next((act.of for act in acts if isinstance(act, Amend | Retract) and act.of), None)
 
 
-def is_of_more(words: str, acts: Sequence[Act]) -> bool:
+def is_of_more(words: str, acts: Sequence[Act | Plan]) -> bool:
     """ "Both in the kitchen", "scraps green, bread Rosie": an answer to two questions."""
-    return "both" in words.casefold().split() or any(OWN_BIN in act.rules for act in acts)
+    told = [act for act in acts if isinstance(act, Act)]
+    return "both" in words.casefold().split() or any(OWN_BIN in act.rules for act in told)
 
 
 def guess_of(question: Question) -> list[Act]:

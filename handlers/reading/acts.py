@@ -184,6 +184,10 @@ class Stock(_Act):
     """It came to what was there, or went from it; told only in a room."""
 
 
+KEEPER = "keeper"
+"""Whoever keeps the bin that is spoken of."""
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Offer(_Act):
     """A bin is to pass to somebody else."""
@@ -194,6 +198,9 @@ class Offer(_Act):
     on: date | None = None
     days: float | None = None
     """For how many days, told only in a room."""
+    away: str | None = None
+    """While somebody is away, on days that the offer does not tell: who, or `KEEPER`; told only in
+    a room."""
     wished: bool | None = None
     """Its receiver has asked for the bin, so that it need not be asked; never read from words."""
 

@@ -65,6 +65,12 @@ class Phrase:
         ]
 
     @property
+    def known_bins(self) -> list[BinRef]:
+        """The group's own bins that it names, be they places by their names."""
+        said = [ref for ref in self.message.bins if self.start <= ref.start < self.end]
+        return [ref for ref in said if ref.known and ref.name]
+
+    @property
     def bin(self) -> str | None:
         """The first bin of the group's that it names."""
         return self.bins[0].name if self.bins else None

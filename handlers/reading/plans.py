@@ -27,6 +27,8 @@ from handlers.reading.arrangements.favours import CUES as FAVOUR_CUES
 from handlers.reading.arrangements.favours import favours
 from handlers.reading.arrangements.handing import CUES as HANDING_CUES
 from handlers.reading.arrangements.handing import handing
+from handlers.reading.arrangements.lending import CUES as LENDING_CUES
+from handlers.reading.arrangements.lending import lending
 from handlers.reading.arrangements.owndates import CUES as OWN_DATE_CUES
 from handlers.reading.arrangements.owndates import own_dates
 from handlers.reading.arrangements.pausing import CUES as PAUSING_CUES
@@ -104,6 +106,7 @@ _READERS: Sequence[tuple[Callable[[Message], Iterator[Found]], tuple[str, ...]]]
     (deed_days, DEED_DAY_CUES),
     (duty_days, DUTY_DAY_CUES),
     (after_care, AFTER_CARE_CUES),
+    (lending, LENDING_CUES),
     (handing, HANDING_CUES),
     (turns_asked, TURN_ASKED_CUES),
     (turntaking, TURN_CUES),

@@ -25,7 +25,7 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
     match plan:
         case said.Handing():
             return await custody.offered(
-                Offer(bin=plan.bin, to=plan.to, on=plan.on, days=plan.days), turn
+                Offer(bin=plan.bin, to=plan.to, on=plan.on, days=plan.days, away=plan.away), turn
             )
         case said.HandedOver():
             return await rehanding.handed_over(plan, turn)

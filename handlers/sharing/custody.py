@@ -15,7 +15,7 @@ from handlers.practice.figure import listed
 from handlers.reading.acts import Accept, Decline, Offer
 from handlers.reading.arrangements.communal import Swap
 from handlers.recording.bins import choose, which
-from handlers.sharing import absence, swaps
+from handlers.sharing import absence, meanwhile, swaps
 from handlers.sharing.handover import card
 from handlers.sharing.keepers import Custody, is_return, present_custody
 from handlers.sharing.onoffer import (
@@ -67,6 +67,8 @@ async def offered(act: Offer, turn: Turn) -> Answer:
     custody = await present_custody(turn.book, former, turn.today) if former else Custody()
     if custody.retired:
         return Answer(say=f"{capital(the(name))} is out of use. Say “opened {the(name)}” first.")
+    keeper = custody.keeper or turn.sender
+    act = await meanwhile.dated(act, keeper, turn)
     receiver, refused = await _receiver(act.to, turn)
     if receiver and is_same(receiver, custody.keeper):
         refused = f"{does(receiver, 'keep')} {the(name)} already."
@@ -74,9 +76,12 @@ async def offered(act: Offer, turn: Turn) -> Answer:
         refused = await refusal("take", turn)
     if refused:
         return Answer(say=refused)
+    if act.away:
+        return meanwhile.from_when(replace(act, to=receiver), name, keeper, turn)
     if known and receiver and act.wished:
         taken = Accept(bin=name, on=act.on)
-        return await _passes(known, custody, None, taken, replace(turn, sender=receiver))
+        takes = replace(turn, sender=receiver)
+        return await _passes(known, custody, None, taken, takes, lent_days(act.days))
     lent = Facts(days=lent_days(act.days))
     entry = turn.entry("offer", bin=name, on=act.on, receiver=receiver, facts=lent)
     # Whoever hands on a bin that the book does not know has had it so far.
@@ -86,7 +91,7 @@ async def offered(act: Offer, turn: Turn) -> Answer:
         entries=[*begun, entry],
         say=_asking(name, receiver, entry.on, custody, turn)
         + await _gone(receiver, entry.on, turn)
-        + handed_back(entry, custody.keeper or turn.sender, turn),
+        + handed_back(entry, keeper, turn),
         calls=calls,
     )
 
@@ -157,12 +162,8 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
         names = listed([the(one.bin.name) for one in theirs], "or")
         return Answer(say=f"Which do you take: {names}?")
     if len(mine) == 1:
-        is_consent = act.bare == "aside" or (act.bare and mine[0].offer.receiver)
-        return (
-            SILENCE
-            if is_consent
-            else stays(mine[0].bin, mine[0].custody, mine[0].offer.receiver, turn)
-        )
+        own = mine[0]  # "fine" is said to whoever will not have it
+        return SILENCE if act.bare else stays(own.bin, own.custody, own.offer.receiver, turn)
     if agreed := await _agreed_to(turn.refers_to, turn):
         return agreed
     if about is None and not act.bare:
@@ -175,9 +176,14 @@ async def accepted(act: Accept, turn: Turn) -> Answer:
 
 
 async def _passes(
-    bin: Bin, custody: Custody, offer: Entry | None, act: Accept, turn: Turn
+    bin: Bin,
+    custody: Custody,
+    offer: Entry | None,
+    act: Accept,
+    turn: Turn,
+    days: int | None = None,
 ) -> Answer:
-    """The sender has a bin, now or from a day on."""
+    """The sender has a bin, now or from a day on; for so many days, if no offer says so."""
     on = max(act.on or (offer.on if offer else None) or turn.today, turn.today)
     keeper, coming, lent = custody.keeper, custody.coming, custody.goes_back
     if lent and (is_same(lent.member, turn.sender) or not lent.on or lent.on <= on):
@@ -197,7 +203,7 @@ async def _passes(
     strikes = await _agreed(coming, bin, turn) if coming and not is_return(coming) else []
     strikes += await swaps.kept(bin, turn)
     entries = [entry]
-    back = back_on(offer) if offer else None
+    back = back_on(offer) if offer else on + timedelta(days=days) if days else None
     if keeper and back and back > on:
         entries.append(returned(bin.name, keeper, back, turn))
         lines.insert(1, f"It is to go back to {keeper} {day(back, turn.today)}.")

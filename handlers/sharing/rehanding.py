@@ -10,7 +10,15 @@ from handlers.reading.acts import Decline, Offer
 from handlers.reading.arrangements.communal import HandedOver, Rehanded
 from handlers.sharing.custody import declined, offered
 from handlers.sharing.keepers import Custody, is_return, present_custody
-from handlers.sharing.onoffer import bin_meant, bins_named, in_use, returned_on, stays, with_return
+from handlers.sharing.onoffer import (
+    JUST_OFFERED,
+    bin_meant,
+    bins_named,
+    in_use,
+    returned_on,
+    stays,
+    with_return,
+)
 from storage import custody as custodial
 from storage.rows import Bin, Entry
 
@@ -25,6 +33,14 @@ class _Coming:
     """The offer, or the acceptance."""
     agreed: Sequence[Entry]
     """The acceptance, if there is one, with the return of what is only lent."""
+
+    @property
+    def days(self) -> int | None:
+        """For how many days it goes, if it is only lent."""
+        if self.said.act == "offer":
+            return self.said.facts.days
+        back = next((one.on for one in self.agreed if is_return(one) and one != self.said), None)
+        return (back - self.said.on).days if back and self.said.on else None
 
     @property
     def taker(self) -> str | None:
@@ -63,6 +79,10 @@ async def changed(plan: Rehanded, turn: Turn) -> Answer:
     if not own:
         return SILENCE
     last = own[-1]
+    if plan.turned_to and is_return(last.said):
+        return await offered(Offer(bin=last.bin.name, to=plan.to), turn)
+    if plan.turned_to and not _may_be_of(last, turn):
+        return SILENCE
     to, on = plan.to or last.taker, plan.on or last.said.on
     if plan.days and on:
         on += timedelta(days=plan.days)
@@ -71,11 +91,17 @@ async def changed(plan: Rehanded, turn: Turn) -> Answer:
     if on and is_return(last.said) and to == last.taker:
         return _goes_back(last, on, turn)
     there = replace(turn, book=turn.book.without(last.agreed))
-    answer = await offered(Offer(bin=last.bin.name, to=to, on=on), there)
+    answer = await offered(Offer(bin=last.bin.name, to=to, on=on, days=last.days), there)
     if not answer.entries:
         return answer
     calls = {*answer.calls, *([last.taker] if last.taker else [])} - {turn.sender}
     return replace(answer, strikes=last.agreed, calls=sorted(calls))
+
+
+def _may_be_of(one: _Coming, turn: Turn) -> bool:
+    """Whether a bin was offered a short while ago, and nobody is asked by name to take it."""
+    is_open = one.said.act == "offer" and one.said.receiver is None
+    return is_open and turn.at - one.said.said_at <= JUST_OFFERED
 
 
 def _goes_back(one: _Coming, on: date, turn: Turn) -> Answer:

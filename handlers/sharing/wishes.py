@@ -1,12 +1,14 @@
 """A member asks to have a bin that another keeps: its keeper is asked, whose yes passes it on."""
 
+from datetime import timedelta
+
 from handlers.answer import SILENCE, Answer, Query, Turn
 from handlers.doubtful.spokenof import bin_spoken_of
 from handlers.phrasing import capital, day, the
 from handlers.powers import refusal
 from handlers.reading.acts import Accept, Offer
 from handlers.reading.arrangements.communal import Wanting
-from handlers.sharing import custody
+from handlers.sharing import custody, meanwhile
 from handlers.sharing.keepers import present_custody
 from handlers.sharing.onoffer import in_use, on_offer
 
@@ -24,8 +26,14 @@ async def wanted(plan: Wanting, turn: Turn) -> Answer:
         return Answer(say=f"You keep {the(bin.name)} already.")
     if refused := await refusal("take", turn):
         return Answer(say=refused)
-    when = f" from {day(plan.on, turn.today)}" if plan.on and plan.on > turn.today else ""
-    wish = Offer(bin=bin.name, to=turn.sender, on=plan.on, wished=True)
+    wish = Offer(
+        bin=bin.name, to=turn.sender, on=plan.on, days=plan.days, away=plan.away, wished=True
+    )
+    wish = await meanwhile.dated(wish, held.keeper, turn)
+    when = f" from {day(wish.on, turn.today)}" if wish.on and wish.on > turn.today else ""
+    if wish.days:
+        back = (wish.on or turn.today) + timedelta(days=wish.days)
+        when += f" until {day(back, turn.today)}"
     asked = f"may {capital(turn.sender)} have {the(bin.name)}{when}"
     return Answer(
         say=f"{capital(held.keeper)}, {asked}? Say “yes” or put 👍 here; or “no”.",

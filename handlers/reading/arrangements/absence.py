@@ -324,12 +324,18 @@ def _back(message: Message, speaker: Speaker, at: int, end: int, *, is_coming: b
     if not _HOME.fullmatch(f" {words_between(message, at, upto)}".rstrip()):
         return []
     on = message.today if day is None else coming(day.past, day.future, message.today)
+    if message.norms[speaker.start - 1 : speaker.start] in _AWAITED:
+        return []
     is_home = is_coming or "home" in message.norms[at - 1 : at]
     alone = speaker.start == speaker.end and stop == at  # "back" answers where, too
     if is_home and message.norms[max(0, speaker.start - 1) : speaker.start] == ["when"]:
         return []  # "remind me when I'm home"
     by_the_way = is_home or alone
     return [Found(speaker.start, stop, Back(on=on, member=speaker.member, by_the_way=by_the_way))]
+
+
+_AWAITED = (*_TILL, ["before"], ["once"], ["after"])
+"""Before a speaker who is not back yet: "Bram has it till we're back"."""
 
 
 def _clause_end(message: Message, at: int, end: int) -> int:

@@ -26,6 +26,8 @@ class Handing:
     on: date | None = None
     days: float | None = None
     """For how many days."""
+    away: str | None = None
+    """While somebody is away, on days that are not told: see `Offer`."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,6 +72,10 @@ class Wanting:
     bin: str | None = None
     """None: the one that was just spoken of."""
     on: date | None = None
+    days: float | None = None
+    """For how many days."""
+    away: str | None = None
+    """While somebody is away, on days that are not told: see `Offer`."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -95,6 +101,8 @@ class Rehanded:
     on: date | None = None
     days: int | None = None
     """So many days later than it was to be; earlier, if less than none."""
+    turned_to: bool = False
+    """The other is only turned to, so that it is meant of what nobody else is asked to take."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

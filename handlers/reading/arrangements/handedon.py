@@ -5,12 +5,15 @@ from dataclasses import replace
 from datetime import timedelta
 from typing import TypeVar
 
-from handlers.reading.acts import Act, Offer
-from handlers.reading.arrangements.communal import Handing
+from handlers.reading.acts import KEEPER, Act, Offer
+from handlers.reading.arrangements.communal import Handing, Wanting
 from handlers.reading.calendar.stretches import coming, stretch_in
 from handlers.reading.message import Message
+from handlers.reading.people.doers import is_sender
 from handlers.reading.people.members import MemberRef
+from handlers.reading.plaintext import with_people
 from handlers.reading.words.binwords import BinRef
+from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
 
@@ -32,7 +35,7 @@ def handed_on(acts: Sequence[Act], message: Message) -> list[Act]:
     return [*(act for act in acts if act is not offers[0]), *each]
 
 
-_Passed = TypeVar("_Passed", Offer, Handing)
+_Passed = TypeVar("_Passed", Offer, Handing, Wanting)
 
 
 def lent(offer: _Passed, message: Message) -> _Passed:
@@ -41,12 +44,12 @@ def lent(offer: _Passed, message: Message) -> _Passed:
     """
     if (days := _lasting(message)) is not None:
         return replace(offer, days=days)
+    away = while_away(message)
     if not message.days or not (leads := _ENDING.intersection(message.norms)):
-        return offer
-    start = max(message.days[0].start - _LEADING, 0)
-    stretch = stretch_in(message, start, len(message.norms))
+        return replace(offer, away=away)
+    stretch = stretch_in(message, _first_lead(message), len(message.norms))
     if stretch is None or stretch.last is None or stretch.last <= stretch.first:
-        return offer
+        return replace(offer, away=away)
     back = stretch.last + timedelta(days=0 if leads.isdisjoint(_UNTIL) else 1)
     on = stretch.first if stretch.first > message.today else None
     return replace(offer, on=on, days=(back - stretch.first).days)
@@ -56,6 +59,42 @@ _LEADING = 4
 """Words before the first day that may tell where its stretch begins."""
 _UNTIL = words_in("until till til")
 _ENDING = _UNTIL | words_in("to through thru - between")
+
+
+def _first_lead(message: Message) -> int:
+    """From where on the days of a stretch are led in: "with Ruth, from the 5th to the 9th"."""
+    first = message.days[0].start
+    leads = message.norms[max(first - _LEADING, 0) : first]
+    behind_comma = leads[::-1].index(",") if "," in leads else len(leads)
+    return first - behind_comma
+
+
+def while_away(message: Message) -> str | None:
+    """Who is away for as long as a bin is handed on, if that is told: a member, or its keeper."""
+    if _WHILE.isdisjoint(message.norms):
+        return None
+    match = _WHILE_AWAY.search(with_people(message, " ".join(message.norms)))
+    if match is None:
+        return None
+    named = [one.name for one in message.members if not is_sender(message, one.name)]
+    return named[-1] if "qmember" in match[0] and named else KEEPER
+
+
+_WHILE = words_in("while whilst when until till til meanwhile meantime absence return as")
+_WHO = r"(?:i|we|you|qmember)(?: (?:am|are|is|'s|'re|get|gets|come|comes|feel|will be|have|has))*"
+_GONE = (
+    r"(?:away|gone|off|out of town|abroad|overseas|travell?ing|"
+    r"not (?:here|around)|(?:on|in) (?:(?:my|our|his|her|their|your|the) )?(?:holidays?|"
+    r"vacation|leave|trip|travels|hols)|in (?!the |my |our |a )\S+|(?:at|with|visiting) (?:my|our) "
+    r"\S+)"
+)
+_AGAIN = r"(?:back|home|return)"
+_WHILE_AWAY = Late(
+    rf"\b(?:while|whilst|when|as long as) {_WHO} {_GONE}(?= |$)|"
+    rf"\b(?:until|till|til) {_WHO} {_AGAIN}(?= |$)|"
+    r"\b(?:meanwhile|in the meantime|(?:in|during) (?:my|our|your) absence|"
+    r"(?:until|till|til) (?:my|our|your) return)(?= |$)"
+)
 
 
 def _lasting(message: Message) -> float | None:

@@ -141,6 +141,16 @@ _ANOTHER = Late(
     rf"(?:great |good |lovely |perfect |yes )*(?:you can )?(?:take|have|fetch|get|collect) "
     rf"(?:it|her|him)(?: over)? (?:from |on )?(?:the )?qday(?: on)?{_LAST}*)$"
 )
+_TURNED_TO = Late(
+    r"^(?:(?:ok|okay|fine|fair (?:enough|dos)|no (?:worries|problem|bother|matter)|never ?mind|"
+    r"right|and|or|so|then|but|maybe|perhaps|(?:how|what) about|you|well|alright|all right|"
+    r"understood|shame|pity|sure|yes|thanks|thank you|anyway|oh|ah|great|cool|got it) )*qmember"
+    r"(?: (?:(?:what|how) about (?:you|it)|(?:can|could|would|will|might) you(?: (?:take|have|do|"
+    r"mind|keep|fancy|like)(?: (?:it|her|him|(?:the )?qbin|to))?)?|(?:are you|you) (?:able|free|in|"
+    r"up for it|happy to|around)|any chance|fancy it|up for it|interested|then|maybe|perhaps|"
+    r"instead|please|you|possibly))*$"
+)
+"""Another is asked, behind a no or where nobody has answered: "fine, Colin?", "or you, Iris?"."""
 _ANOTHER_NAMED = Late(
     rf"^(?:(?:please|can we|could we|lets) )*(?:move|change|shift|postpone|put off|bring forward|"
     rf"make) {_OVER} (?:(?:forward|back|to|until|till|for|on) )*qday{_LAST}*$|"
@@ -228,7 +238,8 @@ def _taken(phrase: Phrase) -> Taking | Refusing | None:
         return Taking(bin=phrase.bin, here=True)
     if not context.on_offer:
         return None
-    if _HAS_IT.match(text) or (context.after_bot and _CAN.match(text)):
+    can = context.after_bot and not context.on_handover and _CAN.match(text)
+    if can or _HAS_IT.match(text):
         return Taking()
     if context.after_bot and _FINE.match(text):
         return Taking(by_name=True)
@@ -245,6 +256,9 @@ def _otherwise(phrase: Phrase) -> Rehanded | None:
         number = int(_NUMBERS.get(shifted["number"], shifted["number"]))
         by = number * (7 if shifted["unit"] == "week" else 1)
         return Rehanded(bin=phrase.bin, days=by if shifted["way"] == "later" else -by)
+    turns = phrase.asked and context.on_handover and not phrase.message.bins
+    if turns and phrase.member and _TURNED_TO.match(phrase.text):
+        return Rehanded(to=phrase.member, turned_to=True)
     follows = (context.on_handover and _ANOTHER.match(phrase.text)) or (
         (context.on_offer or phrase.bin) and not phrase.asked and _KEEPS_TILL.match(phrase.text)
     )

@@ -6,13 +6,17 @@ from collections.abc import Iterator
 from datetime import date
 
 from handlers.reading.arrangements.communal import Wanting
+from handlers.reading.arrangements.handedon import lent, while_away
 from handlers.reading.calendar.stretches import coming
 from handlers.reading.found import Found
 from handlers.reading.message import Message
 from handlers.reading.phrases import Phrase, phrases
 from handlers.reading.words.late import Late
 
-CUES = ("can ", "could ", "may ", "mind if", "ok if", "okay if", "fine if", "alright if", "shall i")
+CUES = (
+    *("while ", "whilst ", "meanwhile", "until ", "till "),
+    *("can ", "could ", "may ", "mind if", "ok if", "okay if", "fine if", "alright if", "shall i"),
+)
 _LEAD = (
     r"(?:(?:any chance|is there any chance|do you think|qmember) )*"
     r"(?:(?:can|could|may|might|shall) (?:i|we)|(?:(?:do|would) you )?mind if (?:i|we)|"
@@ -30,12 +34,22 @@ _WHEN = (
 )
 _WANTED = Late(rf"^{_LEAD} {_HAVE} (?P<bin>(?:the |your )?qbin|it|that one){_WHEN}$")
 """Nothing else may stand behind it: "can I take the green bin out" is no wish to keep it."""
+_WANTED_MEANWHILE = Late(rf"^{_LEAD} {_HAVE} (?:the |your )?qbin(?: \S+){{0,9}}$")
+_PROMISED = Late(
+    rf"^(?:(?:no problem|sure|yes|qmember) )*(?:i|we)(?: can|'ll| will| could|'d| would)?"
+    rf"(?: (?:happily|gladly|easily|happy to))* {_HAVE} (?:the |your |qmember 's )?qbin"
+    r"(?: \S+){0,9}$"
+)
+"""The same for as long as its keeper is away: "I can have the shed while you're gone"."""
 
 _YES = (
     r"(?:oh|ok|okay|yes|yep|yeah|yup|sure|aye|of course|no worries|no problem|certainly|gladly|"
     r"absolutely|definitely|fine|please do|go ahead|go for it|be my guest|help yourself|"
     r"please|great|lovely|perfect|cool|by all means|that works|thanks|thank you|with pleasure|"
-    r"works for me|fine (?:by|with) me|no bother|course|all yours|sounds good|cheers)"
+    r"works for me|fine (?:by|with) me|no bother|course|all yours|sounds good|cheers|"
+    r"(?:that|it)(?: is| 's| would be| will be|'d be|'ll be) (?:so |very |really )?(?:great|lovely|"
+    r"perfect|good|kind(?: of you)?|brilliant|wonderful|fantastic|super|a (?:great |big )?help)|"
+    r"you are a (?:star|gem|love|lifesaver)|brilliant|wonderful|fantastic)"
 )
 _TAKE = (
     r"(?:(?:you can |you may |do |just )?(?:take|have|fetch|get|collect|grab|pick) "
@@ -57,11 +71,19 @@ _LONGEST_ANSWER = 12
 def wanting(message: Message) -> Iterator[Found]:
     """The bin that the sender asks to have, if a sentence asks no more than that."""
     for phrase in phrases(message):
-        match = _WANTED.match(phrase.text)
-        if match is None or len(phrase.bins) > 1:
+        bins = phrase.known_bins
+        if len(bins) > 1 or not _is_wish(phrase):
             continue
-        yield Found(*phrase.sentence, Wanting(bin=phrase.bin, on=_day(phrase)))
+        wish = Wanting(bin=bins[0].name if bins else None, on=_day(phrase))
+        yield Found(*phrase.sentence, lent(wish, message))
         return
+
+
+def _is_wish(phrase: Phrase) -> bool:
+    if _WANTED.match(phrase.text):
+        return True
+    form = _WANTED_MEANWHILE if phrase.asked else _PROMISED
+    return form.match(phrase.text) is not None and while_away(phrase.message) is not None
 
 
 def leave(message: Message) -> tuple[bool, date | None] | None:

@@ -62,6 +62,7 @@ def _named(text: str, today: date) -> Period | None:
         ("this week", monday, today),
         ("last month", before.replace(day=1), before),
         ("this month", first_of_month, today),
+        ("next week", monday + timedelta(days=7), monday + timedelta(days=13)),
         ("last year", date(today.year - 1, 1, 1), date(today.year - 1, 12, 31)),
         ("this year", date(today.year, 1, 1), today),
     ):
