@@ -32,8 +32,18 @@ class AwayChanged:
     last: date | None = None
     """None: it is `more` days longer."""
     first: date | None = None
-    """None: it begins as it was told."""
+    """None: it begins as it was told; with no `last`, it ends as it was told."""
     more: int | None = None
+    later: int | None = None
+    """So many days later does it begin."""
+    either: date | None = None
+    """A day that may be its first one, or that on which its member is back."""
+    no_earlier: bool = False
+    """It is told to be later than it was: "I'm here till Sunday", "not back before Friday"."""
+    is_back: bool = False
+    """It was told when its member is back, on the day behind the last one."""
+    weekday: bool = False
+    """Told by days of the week: those of the absence are meant."""
     member: str | None = None
 
 
@@ -48,6 +58,8 @@ class Back:
 
     on: date
     member: str | None = None
+    weekday: bool = False
+    """Told by a day of the week."""
     by_the_way: bool = False
     """Told in words that one who was not away says as well: "home now"."""
 

@@ -5,10 +5,9 @@ from datetime import date, timedelta
 
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.people import gone_from, is_same, known_as, unheard
-from handlers.phrasing import capital, day, span, the
+from handlers.phrasing import capital, day, span
 from handlers.reading.arranged import Away, AwayChanged, Back, Staying, WhoIsAway
-from handlers.sharing import rota
-from handlers.sharing.onoffer import going_back
+from handlers.sharing import loans, rota
 from storage.absences import ASKED, absences
 from storage.rows import Absence, Entry, Facts
 
@@ -21,6 +20,9 @@ ASKED_STANDS = timedelta(days=1)
 """So long a bare yes may be to somebody who asked for a stand-in."""
 ENDED_LATELY = timedelta(days=7)
 """An absence that was to end so many days ago may yet be prolonged."""
+DAY, WEEK = timedelta(days=1), timedelta(days=7)
+EITHER = "Is that the day you go, or are you back {day}? Say “leaving {day}” or “back {day}”."
+BACK_WHEN = "And when are you back? Say it with both days, such as “I'm away Sunday to Thursday”."
 ENDS_FIRST = (
     "That ends before it begins, so nothing is written down. Say again from which day to which, "
     "with the year if it is another."
@@ -101,41 +103,70 @@ async def changed(plan: AwayChanged, turn: Turn) -> Answer:
     member = plan.member or turn.sender
     gone = await _of(member, turn.today - ENDED_LATELY, date.max, turn)
     entries = [entry for entry in [await _entry(one, turn) for one in gone] if entry]
-    if plan.first:  # said right behind it: the one told last
+    if plan.first or plan.later or plan.either:  # said right behind it: the one told last
         entries = sorted(entries, key=lambda entry: entry.id)[-1:]
     former = next(iter(entries), None)
-    last = _last(plan, former)
-    if former is None or former.on is None or last is None:
+    if former is None or former.on is None:
         return SILENCE
-    first = plan.first or former.on
-    if (former.on, former.until) == (first, last) or last < max(first, turn.today):
+    if plan.either:
+        on = _near(replace(plan, is_back=True), plan.either, former, turn)
+        return Answer(say=EITHER.format(day=day(on, turn.today)))
+    first, last = _first(plan, former, turn), _last(plan, former, turn)
+    if last is None or (former.on, former.until) == (first, last) or last < turn.today:
         return SILENCE
+    if last < first:
+        return Answer(say=BACK_WHEN) if first != former.on else SILENCE
     named = turn.entry(
         "away", bin=None, member=former.member, on=first, until=last,
         receiver=former.receiver, facts=former.facts,
     )  # fmt: skip
     lines = await rota.after_absence(member, first, last, turn)
-    home = last + timedelta(days=1)
-    lent = await going_back(member, home, turn)
-    for back, _ in lent:
-        if back.bin:
-            lines.append(f"{capital(the(back.bin.name))} goes back {day(home, turn.today)}.")
-    return Answer(
-        entries=[replace(named, event=former.event, replaces=former.id), *(new for _, new in lent)],
-        strikes=[former, *(back for back, _ in lent)],
+    lent = await loans.moved(former, first, last + DAY, turn)
+    lines += [lent.say] if lent.say else []
+    return replace(
+        lent,
+        entries=[replace(named, event=former.event, replaces=former.id), *lent.entries],
+        strikes=[former, *lent.strikes],
         noted=True,
         say="\n".join(["Noted.", *lines]) if lines else "",
-        calls=sorted({back.writer for back, _ in lent if back.writer} - {turn.sender}),
     )
 
 
-def _last(plan: AwayChanged, former: Entry | None) -> date | None:
+def _first(plan: AwayChanged, former: Entry, turn: Turn) -> date:
+    """The first day of an absence that is changed; what has begun begins on no other day."""
+    told = former.on or turn.today
+    if plan.later:
+        return told + timedelta(days=plan.later)
+    if plan.first is None or (plan.last is None and told <= turn.today):
+        return told
+    first = _near(plan, plan.first, former, turn)
+    return max(first, told) if plan.no_earlier else first
+
+
+def _last(plan: AwayChanged, former: Entry, turn: Turn) -> date | None:
     """The last day of an absence that is changed; None where its own has no end."""
-    if former is None or (plan.first is None and former.until is None):
-        return None
-    if plan.more and former.until:
-        return former.until + timedelta(days=plan.more)
-    return plan.last
+    if plan.more:
+        return former.until + timedelta(days=plan.more) if former.until else None
+    if plan.last is None:
+        return former.until
+    if plan.first is None and plan.is_back and former.until:
+        return _near(plan, plan.last + DAY, former, turn) - DAY
+    return None if plan.first is None and former.until is None else plan.last
+
+
+def _near(plan: AwayChanged, on: date, former: Entry, turn: Turn) -> date:
+    """A day of the week is that of the absence, if it is still to come: its first, or the day its
+    member is back.
+    """
+    if plan.weekday and plan.is_back and plan.no_earlier and former.until and on <= former.until:
+        return on + ((former.until - on) // WEEK + 1) * WEEK
+    if not plan.weekday or former.on is None or former.on <= turn.today:
+        return on
+    if plan.is_back and on > former.on:
+        return on
+    near = former.until + DAY if plan.is_back and former.until else former.on
+    there = on + round((near - on) / WEEK) * WEEK
+    return there if there > turn.today else on
 
 
 async def _told_before(plan: Away, turn: Turn) -> Entry | None:
@@ -165,12 +196,26 @@ async def _own_word(plan: Away, turn: Turn) -> Absence | None:
 async def back(plan: Back, turn: Turn) -> Answer:
     """A member is back; nothing is said of one who was never away, and is not about to be."""
     member = plan.member or turn.sender
+    ahead = await _of(member, turn.today, date.max, turn) if plan.on > turn.today else []
+    if ahead and ahead[0].last:
+        other_end = AwayChanged(
+            last=plan.on - DAY, member=plan.member, weekday=plan.weekday, is_back=True
+        )
+        ends = await changed(other_end, turn)
+        return ends if ends.entries else Answer(noted=True)
     gone = await _of(member, plan.on - timedelta(days=1), plan.on, turn)
     coming = [one for one in await _of(member, plan.on, date.max, turn) if one.first > plan.on]
     entry = turn.entry("back", bin=None, member=plan.member, on=plan.on)
     is_told = coming and not plan.by_the_way
     say = _still_to_come(coming[0], turn) if is_told else ""
-    return Answer(entries=[entry] if gone else [], noted=bool(gone), say=say)
+    former = await _entry(gone[0], turn) if gone else None
+    lent = await loans.moved(former, plan.on, plan.on, turn) if former else Answer()
+    return replace(
+        lent,
+        entries=[*([entry] if gone else []), *lent.entries],
+        noted=bool(gone),
+        say="\n".join(filter(None, [say, lent.say])),
+    )
 
 
 def _still_to_come(absence: Absence, turn: Turn) -> str:
@@ -185,8 +230,15 @@ def _still_to_come(absence: Absence, turn: Turn) -> str:
 async def staying(plan: Staying, turn: Turn) -> Answer:
     """A member does not go away after all: what is still to come of it is struck out."""
     coming = await _of(plan.member or turn.sender, turn.today, date.max, turn)
-    strikes = [entry for entry in [await _entry(one, turn) for one in coming] if entry]
-    return Answer(strikes=strikes, noted=bool(strikes))
+    gone = [entry for entry in [await _entry(one, turn) for one in coming] if entry]
+    lent = [await loans.off(entry, turn) for entry in gone]
+    return Answer(
+        entries=[one for answer in lent for one in answer.entries],
+        strikes=[*gone, *(one for answer in lent for one in answer.strikes)],
+        noted=bool(gone),
+        say="\n".join(answer.say for answer in lent if answer.say),
+        calls=[name for answer in lent for name in answer.calls],
+    )
 
 
 async def who(plan: WhoIsAway, turn: Turn) -> Answer:

@@ -174,16 +174,6 @@ def returned_on(back: Entry, on: date, turn: Turn) -> NewEntry:
     return replace(anew, event=back.event, replaces=back.id, writer=back.writer)
 
 
-async def going_back(lender: str, on: date, turn: Turn) -> list[tuple[Entry, NewEntry]]:
-    """What is lent of a member's and is to go back on another day: its end before, and now."""
-    moved = []
-    for bin in await turn.book.bins():
-        back = (await present_custody(turn.book, bin, turn.today)).goes_back
-        if back and back.on != on and is_same(back.member, lender):
-            moved.append((back, returned_on(back, on, turn)))
-    return moved
-
-
 async def taken_on(offer: Entry, right: NewEntry, turn: Turn) -> Sequence[Entry]:
     """The taking of a bin that was offered by a slip, where another one is right."""
     if offer.act != "offer" or offer.bin is None or right.bin == offer.bin.name:

@@ -177,7 +177,7 @@ async def test_an_absence_that_ends_before_it_begins_is_asked_for_again(
     [
         ("sorry, 4th to 8th", range(4, 9)),
         ("we're staying on till the 12th", range(3, 12)),
-        ("not home before Saturday", range(3, 7)),
+        ("not home before Saturday", range(3, 14)),
         ("staying two days longer", range(3, 13)),
         ("trip's off, I'm staying", ()),
     ],

@@ -331,7 +331,12 @@ def _back(message: Message, speaker: Speaker, at: int, end: int, *, is_coming: b
     if is_home and message.norms[max(0, speaker.start - 1) : speaker.start] == ["when"]:
         return []  # "remind me when I'm home"
     by_the_way = is_home or alone
-    return [Found(speaker.start, stop, Back(on=on, member=speaker.member, by_the_way=by_the_way))]
+    weekday = day is not None and day.future - day.past == _WEEK
+    plan = Back(on=on, member=speaker.member, weekday=weekday, by_the_way=by_the_way)
+    return [Found(speaker.start, stop, plan)]
+
+
+_WEEK = timedelta(days=7)
 
 
 _AWAITED = (*_TILL, ["before"], ["once"], ["after"])

@@ -1,8 +1,11 @@
 """An absence that is told anew: "staying till the 25th", "sorry, 9th to 15th", "the trip's off"."""
 
 from collections.abc import Iterator
+from datetime import timedelta
 
 from handlers.reading.arranged import AwayChanged, Staying
+from handlers.reading.arrangements.awayright import CUES as RIGHT_CUES
+from handlers.reading.arrangements.awayright import put_right
 from handlers.reading.calendar.stretches import begins_at, stretch_in
 from handlers.reading.found import Found
 from handlers.reading.message import Message
@@ -13,6 +16,7 @@ from handlers.reading.words.vocabulary import words_in
 CUES = (
     *("staying", "not back", "not home", "be back", "be home", "back until", "back till"),
     *("home until", "home till", "get back", "get home", "back before", "home before"),
+    *RIGHT_CUES,
     *("trip", "holiday", "vacation", "not going", "extended", "extending", "prolong"),
 )
 
@@ -65,13 +69,16 @@ def away_changed(message: Message) -> Iterator[Found]:
     """What a message says anew of an absence that was told before."""
     if len(message.words) > 2 * _MOST:
         return
-    if message.context.on_absence and (right := _put_right(message)):
-        yield Found(0, len(message.words), right)
+    if message.context.on_absence and (anew := _put_right(message)):
+        yield Found(0, len(message.words), anew)
         return
     for phrase in phrases(message):
         if phrase.asked:
             continue
-        if longer := _longer(phrase) or _so_much_longer(phrase):
+        right = put_right(phrase)
+        if right is not None:
+            yield Found(phrase.start, phrase.sentence[1], right)
+        elif longer := _longer(phrase) or _so_much_longer(phrase):
             yield Found(phrase.start, phrase.sentence[1], longer)
         elif _OFF.match(phrase.text):
             yield Found(phrase.start, phrase.sentence[1], Staying(member=phrase.member))
@@ -87,7 +94,16 @@ def _longer(phrase: Phrase) -> AwayChanged | None:
     if stretch is None or stretch.last is None:
         return None
     named = [one for one in phrase.members if one.end <= span[0]]
-    return AwayChanged(last=stretch.last, member=named[0].name if named else None)
+    days = [day for day in phrase.days if span[0] <= day.start < stretch.end]
+    by_week = any(day.future - day.past == _WEEK for day in days)
+    is_back = by_week and match["till"] in ("till", "until", "til", "before")
+    return AwayChanged(
+        last=stretch.last,
+        is_back=is_back,
+        no_earlier=is_back,
+        weekday=by_week,
+        member=named[0].name if named else None,
+    )
 
 
 def _so_much_longer(phrase: Phrase) -> AwayChanged | None:
@@ -114,10 +130,13 @@ def _put_right(message: Message) -> AwayChanged | None:
     if not all(norm in _AROUND for norm in norms[stretch.end :]):
         return None
     is_end = norms[at] in _TILL
-    if stretch.first == stretch.last and not is_end:
-        return None  # "sorry, the 15th": its first day, or its last?
+    if stretch.first == stretch.last and not is_end:  # its first day, or its last?
+        days = [day for day in message.days if at <= day.start < stretch.end]
+        by_week = any(day.future - day.past == _WEEK for day in days)
+        return AwayChanged(either=stretch.first, weekday=by_week) if days else None
     return AwayChanged(first=None if is_end else stretch.first, last=stretch.last)
 
 
+_WEEK = timedelta(days=7)
 _TILL = words_in("till until til")
 _LEADS = _TILL | words_in("from the to")

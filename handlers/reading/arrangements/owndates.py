@@ -118,7 +118,8 @@ _CANCEL_HAD = Late(
 )
 """What is called off with the reason that it is there already: "cancel it, I have spades"."""
 _MOVE = Late(
-    rf"{_BEFORE}(?:move|shift|postpone|reschedule|bring forward|put off|change)"
+    rf"{_BEFORE}(?:move|shift|postpone|reschedule|bring forward|put off|"
+    r"change(?! of plans?\b))"
     r"(?: (?:the|our|my|that))* (?P<rest>\S+(?: \S+){0,6}?)(?: reminder)?(?: to| until| for)*"
 )
 _MAKE = Late(
