@@ -29,6 +29,8 @@ async def answer(plan: said.Communal, turn: Turn) -> Answer:  # noqa: C901  # on
             )
         case said.HandedOver():
             return await rehanding.handed_over(plan, turn)
+        case said.Volunteered():
+            return await rehanding.volunteered(plan, turn)
         case said.Taking():
             return await received.had(plan, turn)
         case said.Wanting():

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from handlers.answer import SILENCE, Answer, Turn
 from handlers.phrasing import capital, day, the
 from handlers.reading.acts import Decline, Offer
-from handlers.reading.arrangements.communal import HandedOver, Rehanded
+from handlers.reading.arrangements.communal import HandedOver, Rehanded, Volunteered
 from handlers.sharing.custody import declined, offered
 from handlers.sharing.keepers import Custody, is_return, present_custody
 from handlers.sharing.onoffer import (
@@ -15,6 +15,7 @@ from handlers.sharing.onoffer import (
     bin_meant,
     bins_named,
     in_use,
+    on_offer,
     returned_on,
     stays,
     with_return,
@@ -71,6 +72,17 @@ async def handed_over(plan: HandedOver, turn: Turn) -> Answer:
     if custody.keeper != turn.sender:
         return SILENCE
     return await offered(Offer(bin=bin.name, to=plan.to), turn)
+
+
+async def volunteered(plan: Volunteered, turn: Turn) -> Answer:
+    """Who is said to take what is on offer is asked: nobody takes a bin by another's word."""
+    waiting = [o for o in await on_offer(plan.bin, turn) if o.custody.is_open_to(plan.to)]
+    if len(waiting) != 1 or waiting[0].custody.keeper == plan.to:
+        return SILENCE
+    offer = waiting[0].offer
+    on = offer.on if offer.on and offer.on > turn.today else None
+    wish = Offer(bin=waiting[0].bin.name, to=plan.to, on=on, days=offer.facts.days)
+    return await offered(wish, turn)
 
 
 async def changed(plan: Rehanded, turn: Turn) -> Answer:

@@ -10,11 +10,13 @@ from handlers.reading.acts import Accept, Offer
 from handlers.reading.arrangements.communal import Wanting
 from handlers.sharing import custody, meanwhile
 from handlers.sharing.keepers import present_custody
-from handlers.sharing.onoffer import in_use, on_offer
+from handlers.sharing.onoffer import in_use, offered_to, on_offer
 
 
 async def wanted(plan: Wanting, turn: Turn) -> Answer:
     """Asks the keeper; a bin that is on offer, or nobody's, is taken at once."""
+    if plan.bin is None and offered_to(turn.sender, await on_offer(None, turn)):
+        return await custody.accepted(Accept(on=plan.on), turn)
     name = plan.bin or await bin_spoken_of(turn)
     bin = await in_use(name, turn) if name else None
     if bin is None:

@@ -40,6 +40,14 @@ class HandedOver:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Volunteered:
+    """Somebody says of a member that they would take what is on offer."""
+
+    to: str
+    bin: str | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Condition:
     """What a bin was found to be like."""
 
@@ -308,6 +316,7 @@ class Story:
 Communal = (
     Handing
     | HandedOver
+    | Volunteered
     | Taking
     | Wanting
     | Refusing

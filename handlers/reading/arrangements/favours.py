@@ -162,6 +162,15 @@ def _bin_done(phrase: Phrase, deed: Deed | None) -> str | None:
     return refs[0].name if sure and len(refs) == 1 and refs[0].known else None
 
 
+_SEEN_TO = Late(r"\b(?:do|see to|look after|mind|take care of) (?:the )?qbin for (?:you|qmember)\b")
+
+
+def _bin_seen_to(phrase: Phrase) -> str | None:
+    """The same where it is done for somebody: "I'll do the shed for you"."""
+    bins = phrase.known_bins if _SEEN_TO.search(phrase.text) else []
+    return bins[0].name if len(bins) == 1 else None
+
+
 _IT = Late(r"\b(?:it|this|that)\b(?! (?:week|time|evening|morning|afternoon)\b)")
 
 
@@ -229,7 +238,7 @@ def _promised(phrase: Phrase) -> Promise | None:
     ahead = any(day.future > message.today for day in message.days)  # it is put off
     if _PROMISED.match(phrase.text):
         whose = owner or (phrase.member if cover or "for qmember" in phrase.text else None)
-        bin = phrase.bin or _bin_done(phrase, _deed(message))
+        bin = phrase.bin or _bin_done(phrase, _deed(message)) or _bin_seen_to(phrase)
         bin = bin or (None if whose else _bin_of_it(phrase.text, message))
         if not (whose or bin):
             deed = None if ahead else _deed(message)

@@ -2,7 +2,7 @@
 Bram", "it's all yours now @bram", "Bram's got it now".
 """
 
-from handlers.reading.arrangements.communal import HandedOver
+from handlers.reading.arrangements.communal import HandedOver, Volunteered
 from handlers.reading.people.doers import is_sender
 from handlers.reading.phrases import Phrase
 from handlers.reading.words.late import Late
@@ -32,6 +32,32 @@ _ON_ITS_WAY = (
     ),
 )
 """Said of anything: of a bin only where its sender has just offered it."""
+
+
+_SAYS = r"(?:says?|said|told me|tells me|reckons|thinks|mentioned)(?: that)?"
+_WOULD = (
+    r"(?:will|would|can|could|'ll|'d|might|is|are|be|happy|glad|willing|able|to|gladly|love|like|"
+    r"also)"
+)
+_VOLUNTEERED = Late(
+    r"^(?:(?:i (?:think|believe|hear|am sure|am told)|maybe|perhaps|yes|and|so|but|well|apparently|"
+    rf"ok|oh|good news) )*qmember (?:(?:{_SAYS} (?:he |she |they )?)?(?:{_WOULD} )+(?:have|take|do|"
+    r"mind|keep|look after|host)(?: over| on)? (?:it|her|him|that|(?:the )?qbin)|"
+    rf"{_SAYS} (?:yes|ok|okay|(?:he|she|they)(?: {_WOULD})+))"
+    r"(?: (?:then|for you|for now|too|please|could not you|couldnt you|qday|from|on|next week|this "
+    r"week|qmember))*$"
+)
+"""By another's word: "Tom says he'll have it"."""
+
+
+def volunteered(phrase: Phrase) -> Volunteered | None:
+    """Who is said to take what is on offer."""
+    if not phrase.message.context.on_offer or not phrase.members:
+        return None
+    if not _VOLUNTEERED.match(phrase.text):
+        return None
+    bins = phrase.known_bins
+    return Volunteered(to=phrase.members[0].name, bin=bins[0].name if bins else None)
 
 
 def handed_over(phrase: Phrase) -> HandedOver | None:

@@ -15,7 +15,7 @@ from handlers.reading.arrangements.communal import (
 )
 from handlers.reading.arrangements.handedon import lent
 from handlers.reading.arrangements.handedover import CUES as HANDED_CUES
-from handlers.reading.arrangements.handedover import handed_over
+from handlers.reading.arrangements.handedover import handed_over, volunteered
 from handlers.reading.calendar.stretches import coming
 from handlers.reading.found import Found
 from handlers.reading.message import Message
@@ -67,6 +67,11 @@ _MINE_AGAIN = Late(
     r"(?:i|we) (?:have |got |have got )(?:it|her|him) again)(?: (?:now|today|qday|this morning|"
     r"thanks))*$"
 )
+_GOT_IT = Late(
+    r"^(?:yes |yep |ok |thanks )*(?:just |safely )*(?:got|fetched|collected|picked(?: up)?|received) "
+    r"(?:it|her|him|(?:the )?qbin)(?: (?:up|now|safely|thanks|thank you|cheers|today|qday))*$"
+)
+""" "Got it" means no more than yes, but to whom a bin is offered by name."""
 _HERE = Late(
     r"^(?:yes |yep |yeah |aye )*(?:it|she|he|(?:the )?qbin) (?:is|'s|has|have) (?:just |now |safe |"
     r"safely |safe and sound )*(?:here|arrived|landed|in|with (?:us|me)|at (?:ours|mine)|"
@@ -135,6 +140,9 @@ _WHEN_OR_WHO = r"(?:(?:for |on |from )?qday|(?:to )?qmember)(?: (?:on |from )?qd
 _LAST = r"(?: (?:then|instead|please|rather|after all|actually|not qday|not qmember))"
 _ANOTHER = Late(
     rf"^(?:{_OTHERWISE}+{_WHEN_OR_WHO}{_LAST}*|{_WHEN_OR_WHO}{_LAST}+|"
+    r"(?:actually |sorry )*(?:(?:can|could|would|will) you|you can) (?:take|have|do|fetch|get|"
+    r"collect) (?:it|her|him)(?: over)? (?:already |only )?(?:from |on |by )?(?:the )?qday(?: on)?"
+    rf"(?: qmember)?{_LAST}*|"
     rf"(?:not qmember (?:but )?(?:to )?qmember)|(?:to qmember|on qday)(?: on qday)?|"
     rf"(?:great |good |lovely |perfect |yes )*(?:it is|it 's|it will be|she is|he is) "
     rf"(?:all )?yours (?:from |on |as of )?(?:the )?qday(?: on)?{_LAST}*|"
@@ -182,7 +190,7 @@ def handing(message: Message) -> Iterator[Found]:
     found = condition_told(message, said)
     if found is None and len(said) <= 2:
         for phrase in said:
-            plan: Plan | None = _to_stranger(phrase) or handed_over(phrase)
+            plan: Plan | None = _to_stranger(phrase) or handed_over(phrase) or volunteered(phrase)
             plan = plan or (_otherwise if phrase.asked else _plan)(phrase)
             if plan is not None:
                 found = _found(plan, message, phrase)
@@ -241,6 +249,8 @@ def _taken(phrase: Phrase) -> Taking | Refusing | None:
     can = context.after_bot and not context.on_handover and _CAN.match(text)
     if can or _HAS_IT.match(text):
         return Taking()
+    if context.after_bot and _GOT_IT.match(text):
+        return Taking(by_name=True)
     if context.after_bot and _FINE.match(text):
         return Taking(by_name=True)
     if _NOT_ME.match(text) and (context.after_bot or "not me" in text):
