@@ -33,6 +33,7 @@ from handlers.sharing.onoffer import (
     offered_to,
     on_offer,
     returned,
+    returned_on,
     stays,
     with_return,
 )
@@ -71,6 +72,8 @@ async def offered(act: Offer, turn: Turn) -> Answer:
     act = await meanwhile.dated(act, keeper, turn)
     receiver, refused = await _receiver(act.to, turn)
     if receiver and is_same(receiver, custody.keeper):
+        if prolonged := _prolonged(act, custody, turn):
+            return prolonged
         refused = f"{does(receiver, 'keep')} {the(name)} already."
     if known and custody.keeper != turn.sender and not refused and receiver:
         refused = await refusal("take", turn)
@@ -93,6 +96,20 @@ async def offered(act: Offer, turn: Turn) -> Answer:
         + await _gone(receiver, entry.on, turn)
         + handed_back(entry, keeper, turn),
         calls=calls,
+    )
+
+
+def _prolonged(act: Offer, custody: Custody, turn: Turn) -> Answer | None:
+    """Whoever has borrowed a bin is asked by its lender to keep it until another day."""
+    back = custody.goes_back
+    if not (back and back.bin and act.days and custody.is_lent_by(turn.sender)):
+        return None
+    on = (act.on or turn.today) + timedelta(days=act.days)
+    return Answer(
+        entries=[returned_on(back, on, turn)],
+        strikes=[back],
+        say=f"{capital(the(back.bin.name))} goes back to {back.member} {day(on, turn.today)}.",
+        calls=[custody.keeper] if custody.keeper else [],
     )
 
 

@@ -68,8 +68,9 @@ _MINE_AGAIN = Late(
     r"thanks))*$"
 )
 _GOT_IT = Late(
-    r"^(?:yes |yep |ok |thanks )*(?:just |safely )*(?:got|fetched|collected|picked(?: up)?|received) "
-    r"(?:it|her|him|(?:the )?qbin)(?: (?:up|now|safely|thanks|thank you|cheers|today|qday))*$"
+    r"^(?:yes |yep |ok |thanks )*(?:just |safely )*(?:got|fetched|collected|picked(?: up)?|"
+    r"received) (?:it|her|him|(?:the )?qbin)"
+    r"(?: (?:up|now|safely|thanks|thank you|cheers|today|qday))*$"
 )
 """ "Got it" means no more than yes, but to whom a bin is offered by name."""
 _HERE = Late(

@@ -121,7 +121,7 @@ def _plan(phrase: Phrase) -> Plan | None:
     )
 
 
-_WHO_HAS = Late(r"^(?:and |so )?who has what(?: now| then| bin)?$")
+_WHO_HAS = Late(r"^(?:and |so )?who (?:has|'s got|is got|has got) what(?: now| then| bin)?$")
 _WHO_KEEPS = Late(
     r"^(?:and |so )?who (?:keeps|is keeping|minds|looks after) (?:what|which(?: (?:bin|one))?)"
     r"(?: now| then| at the moment)?$"
@@ -146,7 +146,8 @@ def _layers(phrase: Phrase) -> Ask | None:
         return Ask(topic="totals", what=DRAWN, bin=bin, first=first, last=last)
     if of_ours and _IN_CHARGE.match(phrase.text):
         return Ask(topic="custody")
-    to_bot = phrase.to_bot or phrase.message.context.after_bot
+    context = phrase.message.context
+    to_bot = phrase.to_bot or context.after_bot or context.of_bins
     if _WHO_KEEPS.match(phrase.text) or (to_bot and _WHO_HAS.match(phrase.text)):
         return Ask(topic="custody")
     leans = isinstance(phrase.message.context.last, Stock) and _LASTS.match(phrase.text)

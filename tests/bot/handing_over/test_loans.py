@@ -2,7 +2,7 @@
 
 import pytest
 
-from tests.room import TalkingRoom
+from tests.room import TalkingRoom, words
 
 
 async def lends(room: TalkingRoom, said: str = "Bram takes the yard bin till Sunday") -> None:
@@ -96,6 +96,20 @@ async def test_a_loan_is_prolonged(room: TalkingRoom, who: str, said: str) -> No
     assert not any("stays with" in message.body for message in told)
     await room.waits(days=1)
     await room.says("fetched it")
+    assert await room.keeper("yard") == "ines"
+
+
+@pytest.mark.parametrize(
+    "said",
+    ["Bram, can you keep the yard bin till Thursday?", "Bram keeps the yard bin till Thursday"],
+)
+async def test_a_lender_prolongs_it(room: TalkingRoom, said: str) -> None:
+    await lends(room)
+    await room.waits(days=4)
+    assert words(await room.says(said)) == "The yard bin goes back to ines Thursday 12 March."
+    await room.waits(days=5)
+    assert await room.keeper("yard") == "bram"
+    await room.waits(days=1)
     assert await room.keeper("yard") == "ines"
 
 
