@@ -341,7 +341,12 @@ def test_the_days_just_told_are_put_right(said: str, meant: Plan) -> None:
 
 
 @pytest.mark.parametrize(
-    "said", ["9th to 15th is half term", "sorry, 2 kg from the 3rd to the 5th"]
+    "said",
+    [
+        "that was yesterday actually",
+        "9th to 15th is half term",
+        "sorry, 2 kg from the 3rd to the 5th",
+    ],
 )
 def test_other_days_behind_an_absence_change_nothing(said: str) -> None:
     assert plans(said, replace(THURSDAY, on_absence=True))[0] == ()

@@ -133,7 +133,8 @@ def _put_right(message: Message) -> AwayChanged | None:
     if stretch.first == stretch.last and not is_end:  # its first day, or its last?
         days = [day for day in message.days if at <= day.start < stretch.end]
         by_week = any(day.future - day.past == _WEEK for day in days)
-        return AwayChanged(either=stretch.first, weekday=by_week) if days else None
+        ahead = days and stretch.first > message.today
+        return AwayChanged(either=stretch.first, weekday=by_week) if ahead else None
     return AwayChanged(first=None if is_end else stretch.first, last=stretch.last)
 
 

@@ -41,8 +41,8 @@ _WOULD = (
 )
 _VOLUNTEERED = Late(
     r"^(?:(?:i (?:think|believe|hear|am sure|am told)|maybe|perhaps|yes|and|so|but|well|apparently|"
-    rf"ok|oh|good news) )*qmember (?:(?:{_SAYS} (?:he |she |they )?)?(?:{_WOULD} )+(?:have|take|do|"
-    r"mind|keep|look after|host)(?: over| on)? (?:it|her|him|that|(?:the )?qbin)|"
+    rf"ok|oh|good news) )*qmember (?:(?:(?P<says>{_SAYS}) (?:he |she |they )?)?"
+    rf"(?:{_WOULD} )+(?:have|take|do|mind|keep|look after|host)(?: over| on)? (?:it|her|him|that|(?:the )?qbin)|"
     rf"{_SAYS} (?:yes|ok|okay|(?:he|she|they)(?: {_WOULD})+))"
     r"(?: (?:then|for you|for now|too|please|could not you|couldnt you|qday|from|on|next week|this "
     r"week|qmember))*$"
@@ -54,9 +54,9 @@ def volunteered(phrase: Phrase) -> Volunteered | None:
     """Who is said to take what is on offer."""
     if not phrase.message.context.on_offer or not phrase.members:
         return None
-    if not _VOLUNTEERED.match(phrase.text):
-        return None
-    bins = phrase.known_bins
+    match, bins = _VOLUNTEERED.match(phrase.text), phrase.known_bins
+    if match is None or (bins and not match["says"]):
+        return None  # "Tom can have the shed from Monday" offers it anew
     return Volunteered(to=phrase.members[0].name, bin=bins[0].name if bins else None)
 
 

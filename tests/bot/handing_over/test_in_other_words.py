@@ -35,7 +35,7 @@ async def test_got_it_is_no_more_than_understood_of_what_anybody_may_take(
         "Bram could have it, couldn't you Bram?",
         "I think Bram would take it",
         "Bram told me he'd be happy to keep it",
-        "apparently Bram can take the yard bin",
+        "Bram says he can take the yard bin",
         "Bram says yes",
     ],
 )
@@ -81,3 +81,10 @@ async def test_what_is_done_for_an_ill_keeper_takes_nothing_away(room: TalkingRo
     assert "Shall I write down" not in words(await room.says("I'll do the yard for you", who="mei"))
     await room.says("yes", who="mei")
     assert await room.keeper("yard") == "ines"
+
+
+async def test_another_bin_than_that_on_offer_is_offered_anew(room: TalkingRoom) -> None:
+    await room.says("opened the blue bin, 12 L")
+    await room.says("can anyone have the yard bin?")
+    asked = words(await room.says("Bram can have the blue bin from Friday"))
+    assert asked.startswith("Bram, will you take the blue bin Friday 6 March?")
