@@ -10,7 +10,7 @@ from handlers.reading.acts import Ask
 from handlers.reading.questions.turnsasked import HAND_OVER, TURN
 from handlers.recording.bins import NO_BINS, unknown
 from handlers.sharing import rota
-from handlers.sharing.keepers import is_return, last_day, present_custody
+from handlers.sharing.keepers import custody_of, is_return, last_day, present_custody
 from handlers.sharing.onoffer import bins_named
 from handlers.sharing.rotas import rotas_of
 from handlers.state import states_of
@@ -31,7 +31,9 @@ async def asked(act: Ask, turn: Turn) -> Answer:
     if not chosen:
         return unknown(act.bin or "", states)
     lines = [await _line(state.bin, turn) for state in chosen]
-    lines += await _away(act.on or turn.today, [state.keeper for state in chosen], turn)
+    on = act.on or turn.today
+    then = [(await custody_of(turn.book, state.bin, on)).keeper for state in chosen]
+    lines += await _away(on, then, turn)
     lines += await rota.lines([state.bin for state in chosen], turn, act.on)
     return Answer(say="\n".join(lines))
 
@@ -64,7 +66,8 @@ async def _handed_on(bin: str | None, turn: Turn) -> Answer:
         custody = await present_custody(turn.book, one, turn.today)
         stints = [s for rota in rotas if rota.bin in (None, one) for s in rota.coming(turn.today)]
         keeper = stints[0].member if stints and stints[0].start <= turn.today else custody.keeper
-        if bin is None and turn.sender not in (keeper, custody.keeper):
+        own = turn.sender in (keeper, custody.keeper) or custody.is_lent_by(turn.sender)
+        if bin is None and not own:
             continue
         then = next((s for s in stints if s.member and s.member != keeper), None)
         if custody.coming is None and then and custody.keeper == keeper:

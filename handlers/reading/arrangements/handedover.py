@@ -42,7 +42,8 @@ _WOULD = (
 _VOLUNTEERED = Late(
     r"^(?:(?:i (?:think|believe|hear|am sure|am told)|maybe|perhaps|yes|and|so|but|well|apparently|"
     rf"ok|oh|good news) )*qmember (?:(?:(?P<says>{_SAYS}) (?:he |she |they )?)?"
-    rf"(?:{_WOULD} )+(?:have|take|do|mind|keep|look after|host)(?: over| on)? (?:it|her|him|that|(?:the )?qbin)|"
+    rf"(?:{_WOULD} )+(?:have|take|do|mind|keep|look after|host)(?: over| on)? "
+    r"(?:it|her|him|that|(?:the )?qbin)|"
     rf"{_SAYS} (?:yes|ok|okay|(?:he|she|they)(?: {_WOULD})+))"
     r"(?: (?:then|for you|for now|too|please|could not you|couldnt you|qday|from|on|next week|this "
     r"week|qmember))*$"

@@ -15,6 +15,7 @@ from handlers.reading.words.late import Late
 CUES = (
     *("my turn", "'s turn", "’s turn", "my week", "my go", "am i on", "am i next", "am i up"),
     *("when do i", "who do i", "hand it", "hand over", "passes on", "go back"),
+    " back",
 )
 TURN = "turn"
 """In `Ask.what`: a member's own turn."""
@@ -39,7 +40,10 @@ _HANDED = Late(
     r"(?:i|we|qmember|it|(?:the )?qbin) (?:have to |need to |supposed to )?"
     r"(?:(?:hand|handing|pass|passing) (?:it|(?:the )?qbin)(?: back)?"
     r"(?: (?:over|on|back|to))*|"
-    rf"(?:go|goes|pass|passes|change|be handed)(?: (?:on|over|back|hands|next))+){_TIME}"
+    rf"(?:go|goes|pass|passes|change|be handed)(?: (?:on|over|back|hands|next))+){_TIME}|"
+    r"when(?: (?:do|does|will|is|'s|would))? (?:it|(?:the )?qbin) (?:come|comes|coming|be|due)"
+    rf"(?: (?:back|home))+{_TIME}|"
+    rf"when (?:do|does|will) (?:i|we|qmember) (?:get|have) (?:it|(?:the )?qbin) back{_TIME}"
 )
 
 
@@ -53,7 +57,8 @@ def turns_asked(message: Message) -> Iterator[Found]:
 
 def _asked(phrase: Phrase) -> Ask | None:
     if _HANDED.fullmatch(phrase.text):
-        return Ask(topic="custody", what=HAND_OVER, bin=phrase.bin)
+        named = phrase.known_bins
+        return Ask(topic="custody", what=HAND_OVER, bin=named[0].name if named else None)
     match = _MY_TURN.fullmatch(phrase.text) or _AM_ON.fullmatch(phrase.text)
     if match is None or not (phrase.asked or phrase.text.startswith(("when", "what"))):
         return None

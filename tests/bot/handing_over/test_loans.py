@@ -34,6 +34,18 @@ async def test_a_bin_lent_from_a_day_on_goes_there_and_back(room: TalkingRoom) -
     assert await room.keeper("yard") == "ines"
 
 
+@pytest.mark.parametrize(
+    "said",
+    ["when does the yard bin come back?", "when do I get it back?", "when is it due back?",
+     "when will the yard bin be back?"],
+)  # fmt: skip
+async def test_when_it_goes_back_is_asked(room: TalkingRoom, said: str) -> None:
+    await lends(room)
+    assert "It is to go back to ines Sunday 8 March." in words(await room.says(said))
+    told = words(await room.says("who has the yard bin on Sunday?"))
+    assert "stand in" not in told
+
+
 async def test_what_is_lent_goes_back_whoever_has_it_by_then(room: TalkingRoom) -> None:
     await lends(room)
     await room.says("I can't have the yard bin any more. Mei, can you take it?", who="bram")
