@@ -189,7 +189,7 @@ async def test_two_bins_are_handed_on_in_one_breath(room: TalkingRoom) -> None:
     ("said", "told"),
     [
         ("handing the shed bin to Ben for two weeks from Friday",
-         "Friday 20 March: I ask"),
+         "It is to go back to ines Friday 20 March."),
         ("move the burial to Saturday", "The day of a burial follows from what is in the book"),
         ("cancel the heap one", "Called off: turn the heap."),
     ],
