@@ -244,3 +244,25 @@ async def test_the_day_of_what_went_in(db: Database) -> None:
         db, "1 kg of bread in cellar and 2 kg of peel in porch", "the bread was Friday"
     )
     assert told == ["porch 2 Mon", "cellar 1 Fri"]
+
+
+@pytest.mark.parametrize(
+    ("said", "standing"),
+    [
+        ("no worries, 900 g in green", ["red 1 Mon", "green 0.9 Mon"]),
+        ("no problem at all, another 900 g in red", ["red 1 Mon", "red 0.9 Mon"]),
+        ("not a problem! 900 g into green", ["red 1 Mon", "green 0.9 Mon"]),
+        ("no meat, 900 g in green", ["red 1 Mon", "green 0.9 Mon"]),
+        ("no time before work, so another 900 g in red", ["red 1 Mon", "red 0.9 Mon"]),
+        ("no one was in so I put 900 g in green", ["red 1 Mon", "green 0.9 Mon"]),
+        ("no idea how, but 900 g in green", ["red 1 Mon", "green 0.9 Mon"]),
+        ("no, 900 g in green", ["green 0.9 Mon"]),
+        ("no 900 g", ["red 0.9 Mon"]),
+        ("nope, it was 900 g", ["red 0.9 Mon"]),
+    ],
+)
+async def test_not_every_no_puts_a_record_right(
+    db: Database, said: str, standing: list[str]
+) -> None:
+    told, _ = await talked(db, "1 kg in red", said)
+    assert told == standing

@@ -133,6 +133,8 @@ def _things(message: Message, i: int) -> tuple[list[Thing], int]:
     table = unit_table(message.context.units)
     things: list[Thing] = []
     while i < len(message.norms):
+        if message.norms[i : i + 2] == ["no", "one"]:
+            break  # nobody
         thing = _figure(message, i, measured.get(i), bins.get(i))
         if thing is None and message.norms[i] not in fillers:
             unit = table.get(message.norms[i])

@@ -25,6 +25,8 @@ def split_right(acts: Sequence[Act], message: Message) -> list[Act]:
     layers = [act for act in acts if isinstance(act, Layer)]
     if not layers or message.norms[0] not in _CUES or len(message.sentences) > 1 or deeds(message):
         return list(acts)
+    if _tells_of_a_lack(message):
+        return list(acts)
     last = message.context.last
     if isinstance(last, Layer) and last.member not in (None, message.context.sender):
         last = None  # another's record is not put right by what the sender did
@@ -49,6 +51,21 @@ def split_right(acts: Sequence[Act], message: Message) -> list[Act]:
         rules=("put right, bin by bin",),
     )
     return [amend, *layers[1:], *(a for a in acts if not isinstance(a, Amend | Layer))]
+
+
+def _tells_of_a_lack(message: Message) -> bool:
+    """ "No time yesterday, 800 g today", "no meat, 2 kg in green": it refuses nothing."""
+    if message.norms[0] != "no":
+        return False
+    food = any(item.start == 1 for item in message.items)
+    at = 1 + (message.norms[1:2] == ["more"])
+    return food or not _LACKED.isdisjoint(message.norms[at : at + 1])
+
+
+_LACKED = words_in(
+    "one time need idea clue doubt room space bran starter luck chance sign smell mould flies "
+    "liquid juice wonder way reason energy car help thanks lid tap bones rain"
+)
 
 
 def _of_same(layer: Layer, last: Layer) -> Layer:
