@@ -16,11 +16,12 @@ DAY = timedelta(days=1)
 
 
 async def dated(act: Offer, keeper: str, turn: Turn) -> Offer:
-    """The offer for the days on which the bin's keeper is away, where it tells no end of its own.
+    """The offer for the days on which the bin's keeper is away, where it tells no day of its own:
+    "handing it to Bram on Friday" is for good.
 
     `away` still stands where it is not known when that is.
     """
-    if act.days and not act.away:
+    if (act.days or act.on) and not act.away:
         return act
     who = keeper if act.away in (None, KEEPER) else act.away
     for one in await absences(turn.book, act.on or turn.today, date.max):

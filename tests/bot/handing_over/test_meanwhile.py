@@ -94,3 +94,12 @@ async def test_who_keeps_it_on_days_to_come(room: TalkingRoom) -> None:
     told = words(await room.says("who keeps the yard bin next week?", who="mei"))
     assert "Bram, Friday 6 to Wednesday 11 March." in told
     assert "Ines, from Thursday 12 March on." in told
+
+
+async def test_a_bin_handed_over_on_a_day_of_its_own_stays_there(room: TalkingRoom) -> None:
+    await room.says("I'm away for two weeks, handing the yard bin to Bram on Friday")
+    told = words(await room.says("I'll take it", who="bram"))
+    assert GOES in told
+    assert "go back" not in told
+    await room.waits(days=30)
+    assert await room.keeper("yard") == "bram"
