@@ -286,3 +286,34 @@ def test_what_somebody_drinks_is_not_drained(text: str, litres: float | None) ->
     [drain] = told(text)
     assert isinstance(drain, Drain)
     assert drain.volume_l == (None if litres is None else pytest.approx(litres))
+
+
+@pytest.mark.parametrize(
+    ("text", "on"),
+    [
+        ("missed yesterday, so 800 g today in the shed", date(2026, 6, 17)),
+        ("700 g in green today, nothing yesterday", date(2026, 6, 17)),
+        ("didn't manage Monday, 1 kg in the hall on Tuesday", date(2026, 6, 16)),
+        ("no time on Sunday but 900 g in the shed on Monday", date(2026, 6, 15)),
+        ("forgot to say, 900 g in the shed on Monday", date(2026, 6, 15)),
+        ("900 g in the shed yesterday, no meat today", date(2026, 6, 16)),
+    ],
+)
+def test_a_day_without_it_is_not_its_day(text: str, on: date) -> None:
+    [layer] = told(text)
+    assert isinstance(layer, Layer)
+    assert layer.on == on
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "no bran left so I put 1 kg in the shed",
+        "ran out of bran so 1 kg went in the shed without",
+        "1 kg in the shed, no bran on it",
+    ],
+)
+def test_scraps_without_bran_are_no_bran(text: str) -> None:
+    [layer] = acts(text, bins=BINS, in_room=True)
+    assert isinstance(layer, Layer)
+    assert layer.mass_kg == pytest.approx(1.0)

@@ -6,7 +6,8 @@ from math import isclose
 
 from handlers.reading.acts import Batch, Stock
 from handlers.reading.deeds.toldday import day_of, is_ahead
-from handlers.reading.food.ofwhat import called_behind, of_what
+from handlers.reading.food.ofwhat import DENIED as NO
+from handlers.reading.food.ofwhat import called_behind, is_denied, of_what
 from handlers.reading.food.quantities import amount_sum
 from handlers.reading.groups import Group
 from handlers.reading.measures.amounts import Amount
@@ -297,15 +298,13 @@ def is_without_bran(message: Message) -> bool:
     that it is not there.
     """
     told = [i for i in range(len(message.norms)) if message.bran_at(i)]
-    denied = all(
-        message.has_in(_NO, max(0, i - 2), i) or message.has_in(_NEEDED, i + 1, i + 4) for i in told
-    )
+    norms = message.norms
+    denied = all(is_denied(norms, i) or message.has_in(_NEEDED, i + 1, i + 4) for i in told)
     return bool(told) and denied and bool(message.measured())
 
 
-_NO = words_in("no without forgot")
 _NEEDED = words_in("needed wanted required short missing")
-DENIED = _NO | _NEEDED
+DENIED = NO | _NEEDED | words_in("out")
 MIXED_WITH = words_in("molasses treacle culture jaggery")
 _READY = words_in("starter inoculant")
 _ANEW = words_in("more another again next new")

@@ -41,6 +41,8 @@ def said_day(group: Group) -> Day | None:
     told = [d for d in group.days if not d.aside and not is_now(group.message, d)]
     told = [d for d in told if _tells_when(group, d)]
     told = [d for d in told if not _is_other_day(group, d)]
+    if len(told) > 1:
+        told = [d for d in told if not _is_of_a_lack(group, d)] or told
     if group.verb is not None and len(told) > 1:
         told = _beside_verb(group, told)
     just_now = next((d for d in told if is_just_now(group.message, d)), None)
@@ -51,6 +53,26 @@ def said_day(group: Group) -> Day | None:
     return next(
         (d for d in told if d.past != today or d.future != today), told[0] if told else None
     )
+
+
+def _is_of_a_lack(group: Group, day: Day) -> bool:
+    """ "Missed yesterday, so 800 g today", "800 g today, nothing yesterday": a day without it."""
+    message = group.message
+    held = indexes(group.amounts)
+    for i in range(day.start - 1, max(-1, day.start - _LACK_LEADS), -1):
+        if i in held or message.norms[i] in _CLAUSE_ENDS:
+            return False
+        if message.norms[i] in _LACK:
+            return True
+    return False
+
+
+_LACK_LEADS = 7
+"""Words before a day among which it is told that nothing was done on it."""
+_LACK = words_in(
+    "nothing nowt none no not n't never missed skipped forgot didnt couldnt away ill sick"
+)
+_CLAUSE_ENDS = words_in(", . ; : ! but so and")
 
 
 def _beside_verb(group: Group, days: list[Day]) -> list[Day]:

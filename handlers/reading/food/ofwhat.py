@@ -126,8 +126,20 @@ def _is_said_of_bran(message: Message, amount: Amount) -> bool:
         if i in named or message.norms[i] in _ENDING:
             return False
         if message.bran_at(i):
-            return True
+            return not is_denied(message.norms, i)
     return False
+
+
+def is_denied(norms: Sequence[str], i: int) -> bool:
+    """ "No bran left", "out of bran", "bran's run out": of what word i names there is none."""
+    behind = norms[i + 1 : i + 4]
+    run_out = "out" in behind and not _RUN.isdisjoint(behind)
+    return run_out or not DENIED.isdisjoint(norms[max(0, i - 2) : i]) or norms[i - 2 : i] == _OUT_OF
+
+
+DENIED = words_in("no without forgot")
+_OUT_OF = ["out", "of"]
+_RUN = words_in("run ran")
 
 
 def _is_headed_bran(message: Message, amount: Amount) -> bool:
