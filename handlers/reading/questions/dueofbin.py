@@ -23,13 +23,20 @@ _TO_DO = Late(
 
 def to_do_with(message: Message, start: int, end: int) -> Ask | None:
     """The dues of the group's one bin that a sentence names, by the day it says."""
-    refs = [ref for ref in message.bins if start <= ref.start < end and ref.known and ref.name]
-    if len(refs) != 1:
+    if (said := of_one_bin(message, start, end)) is None:
+        return None
+    bin, text = said
+    if _TO_DO.fullmatch(text.removesuffix(" ?")) is None:
+        return None
+    first, on = days_asked(message, start, end, text)
+    return Ask(topic="due", bin=bin, first=first, on=on)
+
+
+def of_one_bin(message: Message, start: int, end: int) -> tuple[str, str] | None:
+    """The one bin of the group's that a sentence names, and its words with `qbin` for it."""
+    refs = [b for b in message.bins if start <= b.start < end and b.known and b.name]
+    if len(refs) != 1 or refs[0].name is None:
         return None
     [ref] = refs
     norms = message.norms
-    text = " ".join([*norms[start : ref.start], "qbin", *norms[ref.end : end]])
-    if _TO_DO.fullmatch(text.removesuffix(" ?").removesuffix("?")) is None:
-        return None
-    first, on = days_asked(message, start, end, text)
-    return Ask(topic="due", bin=ref.name, first=first, on=on)
+    return refs[0].name, " ".join([*norms[start : ref.start], "qbin", *norms[ref.end : end]])

@@ -23,7 +23,7 @@ from handlers.reading.questions.duekinds import (
     of_it,
     whether_done,
 )
-from handlers.reading.questions.dueofbin import to_do_with
+from handlers.reading.questions.dueofbin import of_one_bin, to_do_with
 from handlers.reading.words.late import Late
 from handlers.reading.words.vocabulary import words_in
 
@@ -297,17 +297,14 @@ def _when(message: Message, start: int, end: int, match: re.Match[str]) -> Ask |
 
 def _is_ready(message: Message, start: int, end: int) -> Ask | None:
     """ "Can we bury green now?", "is it time to seal the shed?": whether it is due by today."""
-    refs = [b for b in message.bins if start <= b.start < end and b.known and b.name]
-    if len(refs) != 1:
+    if (said := of_one_bin(message, start, end)) is None:
         return None
-    [ref] = refs
-    norms = message.norms
-    text = " ".join([*norms[start : ref.start], "qbin", *norms[ref.end : end]])
+    bin, text = said
     match = _WHETHER.fullmatch(text)
     if match is None:
         return None
     what = ACTS[match["deed"] or match["time"] or match["verb"] or "bury"]
-    return Ask(topic="due", bin=ref.name, what=what, first=message.today, on=message.today)
+    return Ask(topic="due", bin=bin, what=what, first=message.today, on=message.today)
 
 
 def _may_be_buried(message: Message, start: int, end: int, text: str) -> re.Match[str] | None:
