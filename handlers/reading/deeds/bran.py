@@ -7,7 +7,7 @@ from math import isclose
 from handlers.reading.acts import Batch, Stock
 from handlers.reading.deeds.toldday import day_of, is_ahead
 from handlers.reading.food.ofwhat import DENIED as NO
-from handlers.reading.food.ofwhat import called_behind, is_denied, of_what
+from handlers.reading.food.ofwhat import NEARLY, called_behind, is_denied, of_what
 from handlers.reading.food.quantities import amount_sum
 from handlers.reading.groups import Group
 from handlers.reading.measures.amounts import Amount
@@ -273,11 +273,8 @@ def _is_none_left(group: Group) -> bool:
 
 def is_nearly_gone(group: Group) -> bool:
     """ "The bran is nearly gone": some is left, and nobody said how much."""
-    nearly = not _NEARLY.isdisjoint(group.norms) and not group.measured()
+    nearly = not NEARLY.isdisjoint(group.norms) and not group.measured()
     return nearly and not (_ALL_USED | _NONE | {"empty"}).isdisjoint(group.norms)
-
-
-_NEARLY = words_in("nearly almost running about close")
 
 
 def is_to_be_mixed(message: Message, *, asked: bool = False) -> bool:

@@ -133,13 +133,17 @@ def _is_said_of_bran(message: Message, amount: Amount) -> bool:
 def is_denied(norms: Sequence[str], i: int) -> bool:
     """ "No bran left", "out of bran", "bran's run out": of what word i names there is none."""
     behind = norms[i + 1 : i + 4]
+    before = norms[max(0, i - 4) : i]
+    if not NEARLY.isdisjoint([*before, *behind]):
+        return False
     run_out = "out" in behind and not _RUN.isdisjoint(behind)
-    return run_out or not DENIED.isdisjoint(norms[max(0, i - 2) : i]) or norms[i - 2 : i] == _OUT_OF
+    return run_out or not DENIED.isdisjoint(before[-2:]) or before[-2:] == _OUT_OF
 
 
 DENIED = words_in("no without forgot")
 _OUT_OF = ["out", "of"]
 _RUN = words_in("run ran")
+NEARLY = words_in("nearly almost running about close")
 
 
 def _is_headed_bran(message: Message, amount: Amount) -> bool:
