@@ -282,14 +282,16 @@ class Talk:
 
     async def _just_told(self, heard: Said | Edited, turn: Turn) -> dict[str, Any]:
         """What another told in the message just before, but for a "lovely", and the bin that the
-        sender keeps, where the words may go on from that.
+        sender keeps, where the words may go on from that; for an edit, before what it changes.
         """
-        if not isinstance(heard, Said) or heard.replies_to or not may_do_as_told(heard.body):
+        if not may_do_as_told(heard.body) or (isinstance(heard, Said) and heard.replies_to):
             return {}
-        for before in await traces.said_lately(
-            self.book.db, self.book.room.address, self.item.id, MOST_COURTESIES
-        ):
-            if before.sender == heard.sender or heard.at - before.at > TALK_GOES_ON:
+        db, room, item = self.book.db, self.book.room.address, self.item.id
+        if isinstance(heard, Edited):
+            row = await traces.row_of(db, room, heard.original)
+            item = row["id"] if row else item
+        for before in await traces.said_lately(db, room, item, MOST_COURTESIES):
+            if before.sender == heard.sender or turn.at - before.at > TALK_GOES_ON:
                 break
             told = await self.book.last_standing(before.event)
             act = corrections.as_act(told) if told else None

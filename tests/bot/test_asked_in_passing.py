@@ -79,8 +79,9 @@ async def test_what_other_things_need_is_not_answered(room: TalkingRoom, asked: 
         "plus black patches on the lid",
     ],
 )
-async def test_another_growth_beside_the_white_one(room: TalkingRoom, said: str) -> None:
-    assert "Carry on" in words(await room.says("there's white fuzz on Plum", who="jo"))
+@pytest.mark.parametrize("who", ["jo", "ada"])
+async def test_another_growth_beside_the_white_one(room: TalkingRoom, said: str, who: str) -> None:
+    assert "Carry on" in words(await room.says("there's white fuzz on Plum", who=who))
     assert "Do not sniff mould" in words(await room.says(said, who="jo"))
 
 

@@ -22,7 +22,7 @@ def days_asked(
     for words, first, last in (
         ("week after next", sunday + timedelta(days=8), sunday + timedelta(days=14)),
         ("next week", sunday + _DAY, sunday + timedelta(days=7)),
-        ("this week", None, sunday),
+        ("this week", None, sunday if today < sunday else sunday + timedelta(days=7)),
         ("next weekend", sunday + timedelta(days=6), sunday + timedelta(days=7)),
         ("this weekend", max(sunday - _DAY, today), sunday),
         ("the weekend", max(sunday - _DAY, today), sunday),

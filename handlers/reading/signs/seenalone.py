@@ -178,8 +178,8 @@ def _in_turns(message: Message) -> Sign | None:
     text = plain_text(message)
     if match := _COLOURED.match(text):
         return MOULD_OF_COLOUR[match["colour"]]
-    last = message.context.last
-    grown = isinstance(last, Observe) and not _GROWTHS.isdisjoint(last.signs)
+    told = (message.context.last, message.context.just_told)
+    grown = any(isinstance(one, Observe) and not _GROWTHS.isdisjoint(one.signs) for one in told)
     if grown and (match := _RECOLOURED.match(text) or _COLOURED_TOO.match(text)):
         return COLOURS[match["colour"]]
     if _NOTHING.match(text):
