@@ -1,10 +1,12 @@
 """Questions whether a bin is ready: "can we bury green now?", "is it time to seal the shed?"."""
 
+from datetime import date
+
 import pytest
 
 from handlers.reading.acts import Ask
 from handlers.reading.plans import read
-from tests.reading.context import group
+from tests.reading.context import WEDNESDAY, group
 
 
 @pytest.mark.parametrize(
@@ -65,3 +67,14 @@ def test_whether_any_is_due(text: str, what: str) -> None:
     assert isinstance(ask, Ask)
     assert (ask.topic, ask.bin, ask.what) == ("due", None, what)
     assert ask.first == ask.on == context.at.date()
+
+
+@pytest.mark.parametrize(
+    ("day", "last"),
+    [(17, date(2026, 6, 21)), (20, date(2026, 6, 21)), (21, date(2026, 6, 28))],
+)
+def test_on_its_last_day_this_week_is_the_coming_one(day: int, last: date) -> None:
+    context = group(in_room=True, at=WEDNESDAY.replace(day=day))
+    [asked] = read("what do I have to do this week?", context)
+    assert isinstance(asked, Ask)
+    assert asked.on == last
