@@ -288,8 +288,7 @@ class Talk:
             return {}
         db, room, item = self.book.db, self.book.room.address, self.item.id
         if isinstance(heard, Edited):
-            row = await traces.row_of(db, room, heard.original)
-            item = row["id"] if row else item
+            item = await traces.item_of(db, room, heard.original) or item
         for before in await traces.said_lately(db, room, item, MOST_COURTESIES):
             if before.sender == heard.sender or turn.at - before.at > TALK_GOES_ON:
                 break

@@ -83,6 +83,12 @@ async def said_lately(db: Database, room: str, before: int, most: int) -> list[T
     return [_trace(row) for row in rows]
 
 
+async def item_of(db: Database, room: str, event: str) -> int | None:
+    """The number of the item that an event came in as; None if it never did."""
+    row = await row_of(db, room, event)
+    return row["id"] if row else None
+
+
 async def said_before(db: Database, room: str, event: str) -> Trace | None:
     """The last message somebody wrote in a room before an event."""
     row = await row_of(db, room, event)

@@ -154,7 +154,7 @@ def on_several(act: Act, message: Message) -> Act:
         return act
     if any(is_either(message.norms[a.end : b.start]) for a, b in pairwise(message.bins)):
         return replace(act, each="either")
-    text = " ".join(message.norms) if message.has(_EVERY | _OF_THEM) else ""
+    text = " ".join(message.norms) if message.has(_SEVERAL_CUES) else ""
     if match := _SEVERAL.search(text):
         return replace(act, each=_so_many(match.group().split()), rules=_rules(act, message))
     several = len(message.context.bins) - len(message.context.retired) > 1
@@ -213,6 +213,7 @@ _THEM = Late(
 
 _TWO = words_in("both two pair")
 _EVERY = _TWO | words_in("all every each everything")
+_SEVERAL_CUES = _EVERY | _OF_THEM
 _VESSELS = r"(?:bin|bucket|pail|tub|drum|caddy|barrel)(?:s|ies)?"
 _SEVERAL = Late(
     rf"\bboth(?= of (?:them|the|our)\b| (?:the )?{_VESSELS}\b| [^\w\s]| today\b| now\b| up\b|"

@@ -95,7 +95,7 @@ def _bins(message: Message) -> set[str | None]:
 
 
 _COUNTED = words_in(
-    "double doubled counted double-counted doublecounted twice already some a bit of the i 'd 've "
+    "double doubled counted doublecounted twice already some a bit of the i 'd 've "
     "have had been we it in bin - ."
 )
 """What says that too much was written down: "I'd counted some twice, take 200 g off"."""

@@ -22,7 +22,8 @@ BY_PART = "a part of what was told, put right"
 """The rule of a correction that is of no record but one of such scraps, or in that bin."""
 _CUES = words_in("was were is are should")
 _MAKING = words_in("make")
-"""Without one of these nothing is put right so."""
+_EITHER = _CUES | _MAKING
+"""Words without one of which nothing is put right so."""
 _WRONG_ABOUT = tuple(
     tuple(f"{said} {of}".split())
     for said in ("i was wrong", "i got it wrong", "my mistake", "typo", "slip")
@@ -40,7 +41,7 @@ _MOST_WORDS = 24
 def parts_right(message: Message) -> tuple[Amend, ...]:
     """A correction for each part, if nothing else is said."""
     norms = message.norms
-    if (_CUES | _MAKING).isdisjoint(norms) or len(norms) > _MOST_WORDS:
+    if _EITHER.isdisjoint(norms) or len(norms) > _MOST_WORDS:
         return ()
     if spoken_of(message) is None and not any(m.owner for m in message.members):
         return ()

@@ -6,8 +6,7 @@ from math import isclose
 
 from handlers.reading.acts import Batch, Stock
 from handlers.reading.deeds.toldday import day_of, is_ahead
-from handlers.reading.food.ofwhat import DENIED as NO
-from handlers.reading.food.ofwhat import NEARLY, called_behind, is_denied, of_what
+from handlers.reading.food.ofwhat import NEARLY, WITHOUT, called_behind, is_denied, of_what
 from handlers.reading.food.quantities import amount_sum
 from handlers.reading.groups import Group
 from handlers.reading.measures.amounts import Amount
@@ -301,7 +300,7 @@ def is_without_bran(message: Message) -> bool:
 
 
 _NEEDED = words_in("needed wanted required short missing")
-DENIED = NO | _NEEDED | words_in("out")
+DENIED = WITHOUT | _NEEDED | words_in("out")
 MIXED_WITH = words_in("molasses treacle culture jaggery")
 _READY = words_in("starter inoculant")
 _ANEW = words_in("more another again next new")

@@ -137,10 +137,10 @@ def is_denied(norms: Sequence[str], i: int) -> bool:
     if not NEARLY.isdisjoint([*before, *behind]):
         return False
     run_out = "out" in behind and not _RUN.isdisjoint(behind)
-    return run_out or not DENIED.isdisjoint(before[-2:]) or before[-2:] == _OUT_OF
+    return run_out or not WITHOUT.isdisjoint(before[-2:]) or before[-2:] == _OUT_OF
 
 
-DENIED = words_in("no without forgot")
+WITHOUT = words_in("no without forgot")
 _OUT_OF = ["out", "of"]
 _RUN = words_in("run ran")
 NEARLY = words_in("nearly almost running about close")

@@ -9,7 +9,7 @@ DRINKS = words_in("tea coffee cocoa chocolate wine beer ale cider gin rum whisky
 _HAVING = words_in(
     "having have had drinking drank drink enjoying enjoyed sipping fancy making make made over"
 )
-_KINDS = words_in("of hot cold iced nice strong good quick little well-earned a my green mint")
+_KINDS = words_in("of hot cold iced nice strong good quick little a my green mint")
 _LEFT = words_in("grounds ground leaves leaf bags bag dregs from out off in into for")
 """Behind a drink: its leavings, or where it came from or went."""
 
